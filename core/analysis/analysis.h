@@ -1,0 +1,113 @@
+#pragma once
+
+#include <array>
+#include <optional>
+#include <span>
+#include <stop_token>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/motion/rigid_move.h"
+#include "core/motion/step.h"
+#include "core/rig/rig.h"
+#include "core/travel/travel.h"
+
+/// Everything Gazewright says about a rig. Window, sheet and batch show an Analysis and compute
+/// nothing.
+namespace gazewright {
+
+/// What one figure is: the same for every rig. `<axis>` in id, inputs and formula stands for pan or
+/// tilt.
+struct FigureInfo {
+  std::string_view id;       ///< "<axis>.move.shortest_time"
+  std::string_view label;    ///< "Shortest time of the move"
+  std::string_view si_unit;  ///< of Figure::value; "1" for plain numbers
+  std::string_view unit;     ///< shown in, e.g. "ms"
+  std::string_view formula;  ///< one line
+  std::string_view source;   ///< where the formula comes from and how far it can be trusted
+  std::span<const std::string_view>
+      inputs;  ///< paths of the fields it needs; a missing one makes it unknown
+};
+
+struct Figure {
+  std::string id;
+  const FigureInfo* info = nullptr;
+  std::optional<double>
+      value;  ///< SI; always finite; empty: unknown, or an answer that does not exist
+  std::string
+      because;  ///< why it is empty: "needs pan.motor.rotor_inertia" or "never settles: ..."
+};
+
+enum class Verdict { holds, tight, fails, unknown };
+const char* name_of(Verdict verdict);
+
+/// A change that would make a finding hold: one field's new value (pressing it applies it), or only
+/// a sentence.
+struct Remedy {
+  std::string text;  ///< "pan ratio 14 or less would make the move in time"
+  std::string
+      path;  ///< field to change; empty: nothing to apply; "swap" exchanges the two gearboxes
+  double value_si = 0;
+};
+
+struct Finding {
+  std::string id;            ///< "pan.move.time"
+  std::optional<Axis> axis;  ///< empty: both
+  std::string what;          ///< "Move and settle in time"
+  Verdict verdict = Verdict::unknown;
+  std::optional<double> demand, capacity;  ///< SI
+  std::optional<double> margin;    ///< capacity/demand − 1; holds from 15 % on, tight from 0 on
+  std::string_view si_unit, unit;  ///< of demand and capacity; shown in
+  std::string because;             ///< the reason in a sentence
+  std::string part;                ///< the part whose card it belongs to, e.g. "pan.gearbox"
+  std::vector<Remedy> remedies;
+};
+
+/// Torque against speed at the output: both ends of the envelope through the gear, and what the
+/// moves use.
+struct EnvelopeCurve {
+  std::vector<double> speed_radps, driving_Nm, braking_Nm;  ///< driving ≥ 0; braking as a magnitude
+};
+struct AxisCurves {
+  Trace step;                                 ///< empty where the axis model lacks inputs
+  std::vector<double> step_output_torque_Nm;  ///< what the motor gives at the output in the step,
+                                              ///< signed, per sample: N·Kt·i
+  EnvelopeCurve envelope;
+  MovePath fastest;  ///< empty where there is none
+  double move_rad = 0, band_rad = 0;
+  Travel travel;
+};
+
+/// What exchanging the two gearboxes would do.
+struct Swap {
+  struct PerAxis {
+    std::optional<double> settle_now_s, settle_swapped_s, shortest_now_s, shortest_swapped_s;
+  };
+  std::array<PerAxis, 2> axis;  ///< by Axis
+  std::string text;             ///< one sentence
+};
+
+struct Analysis {
+  std::vector<Figure> figures;    ///< in the order of the table
+  std::vector<Finding> findings;  ///< sorted: fails, tight, unknown, holds; by margin within
+  std::array<AxisCurves, 2> curves;
+  Swap swap;
+
+  const AxisCurves& of(Axis axis) const { return curves[static_cast<std::size_t>(axis)]; }
+  const Figure* figure(std::string_view id) const;         ///< null where there is no such figure
+  std::optional<double> value(std::string_view id) const;  ///< empty where unknown
+};
+
+struct AnalyseOptions {
+  bool remedies =
+      true;  ///< solving for remedies and the swap simulates many rigs; a drag leaves it out
+};
+/// The one flow: pure, no I/O, thread-safe. A stop request ends it early with what there is.
+Analysis analyse(const Rig& rig, const AnalyseOptions& options = {},
+                 const std::stop_token& stop = {});
+
+/// The table of all figures, in the order of design section 6.
+std::span<const FigureInfo> figure_table();
+
+}  // namespace gazewright

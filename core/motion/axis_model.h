@@ -1,0 +1,65 @@
+#pragma once
+
+#include "core/bodies/bodies.h"
+#include "core/drive/drive.h"
+#include "core/rig/rig.h"
+
+/// One axis as plain numbers: what the equations of design section 5 need and nothing else.
+namespace gazewright {
+
+struct GearTrain {
+  double ratio = 1;  ///< N, motor speed over output speed
+  double efficiency = 1, back_efficiency = 1;
+  double rotor_inertia_kgm2 = 0;  ///< J_m: rotor + gearbox, at the input
+  double backlash_rad = 0, stiffness_Nmprad = 0,
+         damping_Nmsprad = 0;               ///< at the output; backlash is the full gap
+  double drag_Nm = 0, viscous_Nmsprad = 0;  ///< at the input
+  double peak_torque_Nm = kInfinity;        ///< at the output
+  double input_speed_limit_radps = kInfinity;
+};
+struct AxisLoad {
+  double inertia_kgm2 = 0;
+  double coulomb_Nm = 0, viscous_Nmsprad = 0;
+  GravityCurve gravity;
+};
+struct AxisControl {
+  double control_rate_Hz = 0, current_bandwidth_Hz = 0;
+  double encoder_counts = 0;  ///< 2^bits
+  bool encoder_at_output = false;
+  double position_gain_1ps = 0, speed_gain_Nmsprad = 0, speed_integral_gain_Nmprad = 0;
+  double speed_limit_radps = kInfinity, estimator_bandwidth_Hz = 0;
+};
+struct AxisModel {
+  MotorDrive drive;
+  GearTrain gear;
+  AxisLoad load;
+  AxisControl control;
+  double drive_speed_limit_radps = kInfinity;  ///< drive.speed_limit, output side
+
+  double reflected_inertia_kgm2() const {
+    return gear.ratio * gear.ratio * gear.rotor_inertia_kgm2;
+  }
+  /// Largest motor torque that the gearbox's peak torque allows, peak/(η·N). [N·m]
+  double gear_torque_limit_Nm() const {
+    return gear.peak_torque_Nm / (gear.efficiency * gear.ratio);
+  }
+};
+
+/// Numbers of one axis, with defaults already in `rig` (see with_defaults). Missing values become
+/// NaN; the figures' list of inputs keeps them from being used. `load` is the inertia at θ = 0 and
+/// gravity with the other axis at rest.
+AxisModel axis_model(const Rig& rig, const RigBodies& bodies, Axis axis);
+
+/// η·N·Kt·i at standstill from the envelope, at most the gearbox's peak torque. [N·m]
+double stall_torque_Nm(const AxisModel& model);
+/// Where the envelope reaches zero torque, m·V·KV/N, at most input_speed_limit/N and drive speed
+/// limit. [rad/s] at the output
+double top_speed_radps(const AxisModel& model);
+/// (stall torque − coulomb − |gravity at rest pose|)/(load + η·reflected). [rad/s²]; may be
+/// negative: cannot move
+double peak_acceleration_radps2(const AxisModel& model);
+/// Ratio that maximises peak acceleration without the peak-torque cap; closed form, see Khurmi &
+/// Gupta ex. 3.17 and the handbook.
+double best_acceleration_ratio(const AxisModel& model);
+
+}  // namespace gazewright

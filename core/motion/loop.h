@@ -1,0 +1,28 @@
+#pragma once
+
+#include <complex>
+#include <optional>
+
+#include "core/motion/axis_model.h"
+
+/// The linear model of the loops, gear wound tight: crossovers, margins, resonance. Friction that
+/// is not viscous and tooth losses are left out.
+namespace gazewright {
+
+double antiresonance_radps(const AxisModel& model);  ///< √(k/J_L)
+double resonance_radps(const AxisModel& model);      ///< √(k(1/J_L + 1/(N²J_m)))
+
+/// Open loop at ω, sampling and computing delay, hold, estimator and current loop included. Valid
+/// up to half the sample rate.
+std::complex<double> speed_loop(const AxisModel& model, double w_radps);
+std::complex<double> position_loop(const AxisModel& model, double w_radps);
+
+/// Margins over all crossings up to half the sample rate: the smallest of each; the crossover is
+/// the first one.
+struct LoopMargins {
+  std::optional<double> crossover_radps, phase_margin_rad, gain_margin;
+};
+LoopMargins speed_loop_margins(const AxisModel& model);
+LoopMargins position_loop_margins(const AxisModel& model);
+
+}  // namespace gazewright

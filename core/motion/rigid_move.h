@@ -1,0 +1,39 @@
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "core/motion/axis_model.h"
+
+/// Moves of the axis with the train rigid: the quickest the envelope allows, and braking from
+/// speed.
+namespace gazewright {
+
+/// Acceleration of the rigid train at output speed ω with motor torque T and gravity torque g,
+/// efficiency driving and back-driving as in section 5. [rad/s²]
+double rigid_acceleration_radps2(const AxisModel& model, double motor_torque_Nm, double speed_radps,
+                                 double gravity_Nm);
+
+/// A rest-to-rest move of `move_rad` centred on the rest pose, full torque one way, then the other.
+/// Empty where the axis cannot move that far (torque below friction and gravity, or it cannot be
+/// stopped).
+struct FastestMove {
+  double time_s = 0, switch_time_s = 0, peak_speed_radps = 0;
+};
+std::optional<FastestMove> fastest_move(const AxisModel& model, double move_rad);
+/// The same with its path (time, angle from the start, speed, motor torque), for the torque-speed
+/// plot.
+struct MovePath {
+  std::vector<double> time_s, angle_rad, speed_radps, motor_torque_Nm;
+};
+std::optional<MovePath> fastest_move_path(const AxisModel& model, double move_rad,
+                                          int points = 200);
+
+/// N within 1…200 that minimises the fastest move's time. Empty where no ratio can do it.
+std::optional<double> best_time_ratio(const AxisModel& model, double move_rad);
+
+/// Angle needed to stop from `speed_radps` at full braking, gravity held at its rest-pose magnitude
+/// pushing on. Empty where it cannot stop.
+std::optional<double> braking_angle_rad(const AxisModel& model, double speed_radps);
+
+}  // namespace gazewright

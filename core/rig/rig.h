@@ -1,0 +1,175 @@
+#pragma once
+
+#include <array>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "core/rig/quantity.h"
+
+/// The rig as a plain value: what a rig file says and nothing that is computed. Every part has a
+/// table of its fields in core/rig/fields.h, which the file reader, the window's cards and the
+/// sheet's list of assumptions share.
+namespace gazewright {
+
+enum class Axis { pan, tilt };
+inline constexpr std::array<Axis, 2> kAxes{Axis::pan, Axis::tilt};
+const char* name_of(Axis axis);  ///< "pan" or "tilt"
+
+/// A word out of a short list that the field's table gives, e.g. encoder.at: motor | output.
+struct Choice {
+  std::string value;  ///< empty: missing, the field's default holds
+  bool operator==(const Choice&) const = default;
+};
+
+/// A key that this version does not know, kept as it was written.
+struct UnknownKey {
+  std::string path;  ///< of the map that holds it, "" for the top
+  std::string key;
+  std::string yaml;  ///< its value as YAML text
+  bool operator==(const UnknownKey&) const = default;
+};
+
+/// Whether a part that a rig may do without is described, said to be absent, or not mentioned.
+enum class Presence { missing, none, given };
+
+struct Supply {
+  Quantity voltage_V, current_limit_A, absorbs_A, bus_capacitance_F, trip_voltage_V,
+      brake_resistor_ohm;
+  bool operator==(const Supply&) const = default;
+};
+struct Surroundings {
+  Quantity temperature_K;
+  bool operator==(const Surroundings&) const = default;
+};
+struct Stand {
+  Quantity lean_rad, mass_kg, half_width_m, height_m, sway_stiffness_Nmprad;
+  bool operator==(const Stand&) const = default;
+};
+struct Motor {
+  std::string name;
+  Quantity
+      speed_constant_radpsV;  ///< KV: no-load speed per volt of line-to-line back-EMF amplitude
+  Quantity phase_resistance_ohm, phase_inductance_H, pole_pairs, rotor_inertia_kgm2, peak_current_A,
+      mass_kg;
+  Quantity thermal_resistance_KpW, thermal_time_s, winding_limit_K;
+  bool operator==(const Motor&) const = default;
+};
+struct Drive {
+  Quantity current_limit_A, control_rate_Hz, current_bandwidth_Hz, modulation_limit;
+  Quantity speed_limit_radps;  ///< of the axis output
+  bool operator==(const Drive&) const = default;
+};
+struct Gearbox {
+  std::string name;
+  Quantity ratio, efficiency, back_efficiency;
+  Quantity inertia_kgm2;  ///< at the input
+  Quantity backlash_rad, stiffness_Nmprad, damping_Nmsprad;
+  Quantity drag_Nm, viscous_Nmsprad;  ///< at the input
+  Quantity rated_torque_Nm, peak_torque_Nm, input_speed_limit_radps, mass_kg;
+  bool operator==(const Gearbox&) const = default;
+};
+struct Encoder {
+  Choice at;  ///< motor | output
+  Quantity bits, error_rad;
+  bool operator==(const Encoder&) const = default;
+};
+struct Friction {
+  Quantity coulomb_Nm, viscous_Nmsprad;  ///< at the output, load side
+  bool operator==(const Friction&) const = default;
+};
+struct Stops {
+  Presence presence = Presence::missing;
+  Quantity tab_width_m, post_width_m, radius_m, centre_rad, soft_inset_rad, stiffness_Nmprad;
+  bool operator==(const Stops&) const = default;
+};
+struct Cable {
+  Presence presence = Presence::missing;
+  Quantity outer_diameter_m, count;
+  Choice routing;  ///< twist | coil | loop
+  Quantity free_length_m, bend_radius_m;
+  Quantity twist_rating_radpm;  ///< each way from the untwisted state
+  bool operator==(const Cable&) const = default;
+};
+struct Loop {
+  Quantity position_gain_1ps, speed_gain_Nmsprad, speed_integral_gain_Nmprad, speed_limit_radps;
+  Quantity estimator_bandwidth_Hz;
+  bool operator==(const Loop&) const = default;
+};
+struct AxisParts {
+  Motor motor;
+  Drive drive;
+  Gearbox gearbox;
+  Encoder encoder;
+  Friction friction;
+  Stops stops;
+  Cable cable;
+  Loop loop;
+  bool operator==(const AxisParts&) const = default;
+};
+
+/// Shapes, centred on the body's centre and aligned with its carrier's axes.
+struct Ball {
+  Quantity diameter_m;
+  bool operator==(const Ball&) const = default;
+};
+struct Shell {
+  Quantity diameter_m, wall_m;
+  bool operator==(const Shell&) const = default;
+};
+struct Tube {
+  Choice along;
+  Quantity diameter_m, bore_m, length_m;
+  bool operator==(const Tube&) const = default;
+};
+struct Box {
+  std::array<Quantity, 3> side_m;
+  bool operator==(const Box&) const = default;
+};
+struct Point {
+  bool operator==(const Point&) const = default;
+};
+/// Tensor elements about the centre: xx, yy, zz, xy, xz, yz; the products carry their sign (Ixz =
+/// -∫xz dm).
+struct Tensor {
+  std::array<Quantity, 6> element_kgm2;
+  bool operator==(const Tensor&) const = default;
+};
+using Shape = std::variant<Ball, Shell, Tube, Box, Point, Tensor>;
+
+struct Body {
+  std::string name;
+  Quantity mass_kg;
+  std::array<Quantity, 3> centre_m;  ///< in P for on_pan, in T for on_tilt
+  Shape shape = Point{};
+  bool operator==(const Body&) const = default;
+};
+struct Camera {
+  Quantity columns, rows, horizontal_view_rad, exposure_s, frame_rate_Hz, delay_s;
+  bool operator==(const Camera&) const = default;
+};
+struct Task {
+  Quantity pan_move_rad, tilt_move_rad, within_s;
+  Quantity settle_band_px;  ///< half-width of the band
+  Quantity target_distance_m, moves_per_minute;
+  bool operator==(const Task&) const = default;
+};
+
+struct Rig {
+  std::string title, notes;
+  Supply supply;
+  Surroundings surroundings;
+  Stand stand;
+  AxisParts pan, tilt;
+  std::array<Quantity, 3> tilt_axis_at_m;  ///< origin of T in P
+  std::vector<Body> on_pan, on_tilt;
+  Camera camera;
+  Task task;
+  std::vector<UnknownKey> unknown_keys;
+
+  const AxisParts& axis(Axis a) const { return a == Axis::pan ? pan : tilt; }
+  AxisParts& axis(Axis a) { return a == Axis::pan ? pan : tilt; }
+  bool operator==(const Rig&) const = default;
+};
+
+}  // namespace gazewright
