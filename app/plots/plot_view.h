@@ -1,0 +1,86 @@
+#pragma once
+
+#include <QWidget>
+#include <array>
+#include <filesystem>
+#include <memory>
+#include <optional>
+#include <vector>
+
+#include "app/plots/theme.h"
+#include "core/analysis/analysis.h"
+#include "core/analysis/sweep.h"
+#include "core/files/rig_file.h"
+
+/// The plots of the window. Each shows an Analysis and computes nothing.
+namespace gazewright {
+
+enum class PlotKind { step, time_ratio, torque_speed, speed, current, travel, inertia };
+
+/// Every kind in the order of the list that the window offers.
+const std::vector<PlotKind>& plot_kinds();
+QString plot_title(PlotKind kind);
+QString plot_key(PlotKind kind);  ///< for settings and file names: "step", "time-ratio" ...
+std::optional<PlotKind> plot_kind(const QString& key);
+
+/// What a plot shows. Null pointers are allowed: the plot then says in words what it waits for.
+/// Nothing is kept after the call: a plot copies what it draws.
+struct PlotInput {
+  const Rig* rig = nullptr;
+  const Analysis* now = nullptr;
+  const Analysis* ghost = nullptr;                    ///< before the drag, drawn dashed
+  const std::array<RatioSweep, 2>* sweeps = nullptr;  ///< by Axis
+  const std::array<RatioSweep, 2>* ghost_sweeps = nullptr;
+  std::optional<Axis> only;  ///< show one axis; empty: both
+  bool fixed_scale = false;  ///< keep the scale, so that an edit moves the curve (dragging)
+};
+
+/// A plot as a widget. Wheel zooms at the pointer, drag pans; double click, Home or wholeView()
+/// shows everything; Left and Right step the cursor, + and − zoom. It takes the focus.
+class PlotView : public QWidget {
+  Q_OBJECT
+
+ public:
+  using QWidget::QWidget;
+
+  virtual PlotKind kind() const = 0;
+  QString title() const { return plot_title(kind()); }
+
+  virtual void setInput(const PlotInput& input) = 0;
+  virtual void setTheme(const Theme& theme) = 0;
+  /// Time of the linked cursor [s]; NaN hides it. Plots without a time axis mark the point of that
+  /// time on their path, or ignore it.
+  virtual void setCursor(double time_s) = 0;
+
+  /// What the plot says in words: its message when empty, else its readings. For tool tips, screen
+  /// readers and the clipboard.
+  virtual QString summary() const = 0;
+  /// The data as text: a header row of names with units, a comma between columns, a decimal point.
+  virtual QString csv() const = 0;
+  /// Draws the plot as vectors into a rectangle of any painter, in the colours of `theme`. One
+  /// painter serves screen, print and PDF.
+  virtual void paintTo(QPainter& painter, const QRectF& rect, const Theme& theme) const = 0;
+
+  /// A picture with a light ground, `scale` device pixels per logical pixel.
+  QImage image(double scale = 2) const;
+  /// Writes .png, .svg, .pdf or .csv by the file's ending; a fault leaves an old file as it was.
+  /// Empty: done.
+  std::optional<Diagnostic> exportTo(const std::filesystem::path& file) const;
+
+ public slots:
+  /// Shows all data and lets the scale follow the data again.
+  virtual void wholeView() {}
+
+ signals:
+  /// The pointer or the keys moved the cursor to this time [s]; NaN: it left. Never emitted by
+  /// setCursor().
+  void cursorMoved(double time_s);
+};
+
+std::unique_ptr<PlotView> make_plot(PlotKind kind, QWidget* parent = nullptr);
+
+/// The same picture without a widget in sight, for the sheet.
+void paint_plot(QPainter& painter, const QRectF& rect, PlotKind kind, const PlotInput& input,
+                const Theme& theme);
+
+}  // namespace gazewright
