@@ -90,6 +90,38 @@ struct PartTable {
 /// Cable, Loop, Camera, Task, Ball, Shell, Tube.
 template <class Part>
 const PartTable<Part>& table_of();
+template <>
+const PartTable<Supply>& table_of<Supply>();
+template <>
+const PartTable<Surroundings>& table_of<Surroundings>();
+template <>
+const PartTable<Stand>& table_of<Stand>();
+template <>
+const PartTable<Motor>& table_of<Motor>();
+template <>
+const PartTable<Drive>& table_of<Drive>();
+template <>
+const PartTable<Gearbox>& table_of<Gearbox>();
+template <>
+const PartTable<Encoder>& table_of<Encoder>();
+template <>
+const PartTable<Friction>& table_of<Friction>();
+template <>
+const PartTable<Stops>& table_of<Stops>();
+template <>
+const PartTable<Cable>& table_of<Cable>();
+template <>
+const PartTable<Loop>& table_of<Loop>();
+template <>
+const PartTable<Camera>& table_of<Camera>();
+template <>
+const PartTable<Task>& table_of<Task>();
+template <>
+const PartTable<Ball>& table_of<Ball>();
+template <>
+const PartTable<Shell>& table_of<Shell>();
+template <>
+const PartTable<Tube>& table_of<Tube>();
 
 /// Fields that stand alone or in arrays.
 const FieldInfo& axis_at_info();  ///< one coordinate of tilt.axis_at

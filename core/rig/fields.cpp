@@ -1,0 +1,183 @@
+#include "core/rig/fields.h"
+
+#include <algorithm>
+#include <map>
+
+namespace gazewright {
+namespace {
+
+constexpr TextInfo kTitle{"title", "Title", "What the rig is called, on the window and the sheet."};
+constexpr TextInfo kNotes{"notes", "Notes", "Anything to remember about the rig."};
+constexpr TextInfo kBodyName{"name", "Name", "What you call the body."};
+
+using Fields = std::vector<FieldRef>;
+
+template <class Part>
+void add_part(Fields& fields, const std::string& at, Part& part) {
+  const PartTable<Part>& table = table_of<Part>();
+  for (const auto& row : table.texts)
+    fields.push_back(TextRef{at + "." + std::string(row.info.key), &row.info, &(part.*row.at)});
+  for (const auto& row : table.choices)
+    fields.push_back(ChoiceRef{at + "." + std::string(row.info.key), &row.info, &(part.*row.at)});
+  for (const auto& row : table.quantities)
+    fields.push_back(QuantityRef{at + "." + std::string(row.info.key), &row.info, &(part.*row.at)});
+}
+
+template <std::size_t count>
+void add_list(Fields& fields, const std::string& at, const FieldInfo& info,
+              std::array<Quantity, count>& list) {
+  for (std::size_t i = 0; i < count; ++i)
+    fields.push_back(QuantityRef{at + "[" + std::to_string(i) + "]", &info, &list[i]});
+}
+
+void add_axis(Fields& fields, const std::string& at, AxisParts& axis) {
+  add_part(fields, at + ".motor", axis.motor);
+  add_part(fields, at + ".drive", axis.drive);
+  add_part(fields, at + ".gearbox", axis.gearbox);
+  add_part(fields, at + ".encoder", axis.encoder);
+  add_part(fields, at + ".friction", axis.friction);
+  if (axis.stops.presence == Presence::given) add_part(fields, at + ".stops", axis.stops);
+  if (axis.cable.presence == Presence::given) add_part(fields, at + ".cable", axis.cable);
+  add_part(fields, at + ".loop", axis.loop);
+}
+
+struct ShapeFields {
+  Fields& fields;
+  std::string at;  // path of the shape
+
+  void operator()(Ball& ball) const { add_part(fields, at + ".ball", ball); }
+  void operator()(Shell& shell) const { add_part(fields, at + ".shell", shell); }
+  void operator()(Tube& tube) const { add_part(fields, at + ".tube", tube); }
+  void operator()(Box& box) const { add_list(fields, at + ".box", box_side_info(), box.side_m); }
+  void operator()(Point&) const {}
+  void operator()(Tensor& tensor) const {
+    for (std::size_t i = 0; i < tensor.element_kgm2.size(); ++i)
+      fields.push_back(QuantityRef{at + ".inertia[" + std::to_string(i) + "]",
+                                   i < 3 ? &tensor_diagonal_info() : &tensor_product_info(),
+                                   &tensor.element_kgm2[i]});
+  }
+};
+
+void add_bodies(Fields& fields, const std::string& at, std::vector<Body>& bodies) {
+  for (std::size_t i = 0; i < bodies.size(); ++i) {
+    const std::string body = at + "[" + std::to_string(i) + "]";
+    fields.push_back(TextRef{body + ".name", &kBodyName, &bodies[i].name});
+    fields.push_back(QuantityRef{body + ".mass", &body_mass_info(), &bodies[i].mass_kg});
+    add_list(fields, body + ".centre", body_centre_info(), bodies[i].centre_m);
+    std::visit(ShapeFields{fields, body + ".shape"}, bodies[i].shape);
+  }
+}
+
+/// "on_tilt[12].shape.box[0]" -> "on_tilt[].shape.box[0]": which body it is does not matter.
+std::string without_body_index(std::string_view path) {
+  std::string general(path);
+  if (!general.starts_with("on_")) return general;
+  const auto open = general.find('[');
+  const auto close = general.find(']');
+  if (open != std::string::npos && close != std::string::npos && open < close)
+    general.erase(open + 1, close - open - 1);
+  return general;
+}
+
+/// A rig that has every field there can be.
+Rig rig_with_everything() {
+  Rig rig;
+  for (Axis axis : kAxes) {
+    rig.axis(axis).stops.presence = Presence::given;
+    rig.axis(axis).cable.presence = Presence::given;
+  }
+  for (const Shape& shape :
+       {Shape{Ball{}}, Shape{Shell{}}, Shape{Tube{}}, Shape{Box{}}, Shape{Tensor{}}}) {
+    Body body;
+    body.shape = shape;
+    rig.on_pan.push_back(body);
+    rig.on_tilt.push_back(body);
+  }
+  return rig;
+}
+
+std::map<std::string, const FieldInfo*, std::less<>> infos_by_path() {
+  std::map<std::string, const FieldInfo*, std::less<>> infos;
+  Rig rig = rig_with_everything();
+  for (const FieldRef& field : all_fields(rig))
+    if (const auto* quantity = std::get_if<QuantityRef>(&field))
+      infos.emplace(without_body_index(quantity->path), quantity->info);
+  return infos;
+}
+
+bool is_under(std::string_view path, std::string_view prefix) {
+  if (!path.starts_with(prefix)) return false;
+  return prefix.empty() || path.size() == prefix.size() || path[prefix.size()] == '.' ||
+         path[prefix.size()] == '[';
+}
+
+void fill_default(const FieldRef& field) {
+  if (const auto* quantity = std::get_if<QuantityRef>(&field)) {
+    if (quantity->quantity->has_value() || !quantity->info->fallback) return;
+    *quantity->quantity = si_quantity(*quantity->info->fallback, Source::by_default);
+  } else if (const auto* choice = std::get_if<ChoiceRef>(&field)) {
+    if (choice->choice->value.empty()) choice->choice->value = choice->info->options.front();
+  }
+}
+
+}  // namespace
+
+std::vector<FieldRef> all_fields(Rig& rig) {
+  Fields fields;
+  fields.reserve(160);
+  fields.push_back(TextRef{"title", &kTitle, &rig.title});
+  fields.push_back(TextRef{"notes", &kNotes, &rig.notes});
+  add_part(fields, "supply", rig.supply);
+  add_part(fields, "surroundings", rig.surroundings);
+  add_part(fields, "stand", rig.stand);
+  add_axis(fields, "pan", rig.pan);
+  add_list(fields, "tilt.axis_at", axis_at_info(), rig.tilt_axis_at_m);
+  add_axis(fields, "tilt", rig.tilt);
+  add_bodies(fields, "on_pan", rig.on_pan);
+  add_bodies(fields, "on_tilt", rig.on_tilt);
+  add_part(fields, "camera", rig.camera);
+  add_part(fields, "task", rig.task);
+  return fields;
+}
+
+std::vector<FieldRef> fields_under(Rig& rig, std::string_view prefix) {
+  Fields fields = all_fields(rig);
+  std::erase_if(fields, [&](const FieldRef& field) { return !is_under(path_of(field), prefix); });
+  return fields;
+}
+
+const std::string& path_of(const FieldRef& field) {
+  return std::visit([](const auto& ref) -> const std::string& { return ref.path; }, field);
+}
+
+Quantity* find_quantity(Rig& rig, std::string_view path) {
+  for (const FieldRef& field : all_fields(rig)) {
+    const auto* quantity = std::get_if<QuantityRef>(&field);
+    if (quantity != nullptr && quantity->path == path) return quantity->quantity;
+  }
+  return nullptr;
+}
+
+const Quantity* find_quantity(const Rig& rig, std::string_view path) {
+  return find_quantity(const_cast<Rig&>(rig), path);  // all_fields writes nothing
+}
+
+const FieldInfo* find_info(std::string_view path) {
+  static const auto infos = infos_by_path();
+  const auto found = infos.find(without_body_index(path));
+  return found == infos.end() ? nullptr : found->second;
+}
+
+Rig with_defaults(const Rig& rig) {
+  Rig filled = rig;
+  for (const FieldRef& field : all_fields(filled)) fill_default(field);
+  for (Axis axis : kAxes) {
+    Gearbox& gearbox = filled.axis(axis).gearbox;
+    if (gearbox.back_efficiency.has_value() || !gearbox.efficiency.has_value()) continue;
+    gearbox.back_efficiency =
+        si_quantity(std::max(0.0, 2 - 1 / *gearbox.efficiency.si), Source::by_default);
+  }
+  return filled;
+}
+
+}  // namespace gazewright

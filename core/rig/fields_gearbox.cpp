@@ -1,0 +1,124 @@
+#include "core/rig/field_rows.h"
+
+namespace gazewright {
+using namespace rows;
+
+namespace {
+constexpr TextRow<Gearbox> kGearboxTexts[]{
+    {{"name", "Name", "What you call the gearbox, for the sheet and the shopping list."},
+     &Gearbox::name},
+};
+
+constexpr QuantityRow<Gearbox> kGearbox[]{
+    {field("ratio", "Ratio", kNumber, {0.01, 1000},
+           "Motor speed over output speed; 3 to 10 for one planetary stage, 12 to 60 for two, 1 "
+           "without a gearbox."),
+     &Gearbox::ratio},
+    {defaults_to(0.85, field("efficiency", "Efficiency", kNumber, {0, 1, true},
+                             "Power out over power in while the motor drives; 0.95 to 0.97 a metal "
+                             "stage, 0.8 to 0.9 "
+                             "a printed one.")),
+     &Gearbox::efficiency},
+    {default_follows(
+         "2 - 1/efficiency",
+         field(
+             "back_efficiency", "Back-driving efficiency", kNumber, {0, 1},
+             "Power that reaches the motor over power of the load while the load drives; near 2 - "
+             "1/efficiency. 0 means that the gear locks itself.")),
+     &Gearbox::back_efficiency},
+    {field(
+         "inertia", "Inertia at the input", kInertia, kNotNegative,
+         "Inertia of the gears as the motor feels it; usually 1 to 100 g.cm2. In the data sheet."),
+     &Gearbox::inertia_kgm2},
+    {field("backlash", "Backlash", {"rad", "arcmin"}, {0, 90 * kDegree_rad},
+           "Free play at the output from flank to flank; 3 to 20 arcmin for metal, 20 to 120 for "
+           "printed gears. Hold "
+           "the motor and rock the output."),
+     &Gearbox::backlash_rad},
+    {field("stiffness", "Torsional stiffness", kStiffness, kPositive,
+           "Torque that winds the output by an angle with the motor held, past the play; usually "
+           "100 to 5000 N.m/rad."),
+     &Gearbox::stiffness_Nmprad},
+    {defaults_to(0, field("damping", "Torsional damping", kDamping, kNotNegative,
+                          "Damping across the gear's spring; usually 0.05 to 2 N.m.s/rad. 0 is the "
+                          "cautious side.")),
+     &Gearbox::damping_Nmsprad},
+    {field("drag", "Drag at the input", kSmallTorque, kNotNegative,
+           "Torque at the input that keeps the unloaded gearbox just turning; usually 2 to 50 "
+           "mN.m. Measure with a "
+           "lever and a small weight."),
+     &Gearbox::drag_Nm},
+    {defaults_to(
+         0,
+         field("viscous", "Viscous drag at the input", {"N.m.s/rad", "uN.m.s/rad"}, kNotNegative,
+               "Part of the drag that grows with the input's speed; usually 5 to 200 uN.m.s/rad.")),
+     &Gearbox::viscous_Nmsprad},
+    {or_none(field("rated_torque", "Rated torque", kTorque, kPositive,
+                   "Output torque that the teeth carry for the whole life, or none for no limit. "
+                   "In the data sheet.")),
+     &Gearbox::rated_torque_Nm},
+    {or_none(field("peak_torque", "Peak torque", kTorque, kPositive,
+                   "Output torque that the teeth carry for short starts and stops, often twice the "
+                   "rated one, or none "
+                   "for no limit. In the data sheet.")),
+     &Gearbox::peak_torque_Nm},
+    {defaults_to(kInfinity, or_none(field("input_speed_limit", "Input speed limit",
+                                          {"rad/s", "rpm"}, kPositive,
+                                          "Fastest speed at the input; usually 4000 to 10 000 rpm, "
+                                          "or none. In the data sheet."))),
+     &Gearbox::input_speed_limit_radps},
+    {field("mass", "Mass", kGram, kPositive,
+           "Mass of the gearbox without the motor; usually 50 to 1500 g. Put it on a scale."),
+     &Gearbox::mass_kg},
+};
+
+constexpr std::string_view kEncoderPlaces[]{"motor", "output"};
+constexpr QuantityRow<Encoder> kEncoder[]{
+    {whole(field("bits", "Bits", kNumber, {1, 32},
+                 "Resolution: 2 to this power steps a turn; usually 12 to 21. In the data sheet.")),
+     &Encoder::bits},
+    {field("error", "Error", kDegrees, {0, 90 * kDegree_rad},
+           "Largest difference between reading and true angle of the encoder's own shaft; usually "
+           "0.02 to 1 deg. In "
+           "the data sheet as nonlinearity."),
+     &Encoder::error_rad},
+};
+constexpr ChoiceRow<Encoder> kEncoderChoices[]{
+    {{"at", "Mounted at", kEncoderPlaces,
+      "Whether the encoder reads the motor's shaft (before the play and the spring of the gear) or "
+      "the output."},
+     &Encoder::at},
+};
+
+constexpr QuantityRow<Friction> kFriction[]{
+    {field("coulomb", "Coulomb friction", kSmallTorque, kNotNegative,
+           "Torque at the output that keeps the load just turning, bearings and cables without the "
+           "gearbox; usually 10 "
+           "to 200 mN.m. Pull with a spring scale on a lever."),
+     &Friction::coulomb_Nm},
+    {defaults_to(
+         0,
+         field("viscous", "Viscous friction", {"N.m.s/rad", "mN.m.s/rad"}, kNotNegative,
+               "Part of the output's friction that grows with speed; usually 0 to 20 mN.m.s/rad.")),
+     &Friction::viscous_Nmsprad},
+};
+
+constexpr PartTable<Gearbox> kGearboxTable{kGearboxTexts, kGearbox, {}};
+constexpr PartTable<Encoder> kEncoderTable{{}, kEncoder, kEncoderChoices};
+constexpr PartTable<Friction> kFrictionTable{{}, kFriction, {}};
+}  // namespace
+
+template <>
+const PartTable<Gearbox>& table_of<Gearbox>() {
+  return kGearboxTable;
+}
+template <>
+const PartTable<Encoder>& table_of<Encoder>() {
+  return kEncoderTable;
+}
+template <>
+const PartTable<Friction>& table_of<Friction>() {
+  return kFrictionTable;
+}
+
+}  // namespace gazewright

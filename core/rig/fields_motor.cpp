@@ -1,0 +1,99 @@
+#include "core/rig/field_rows.h"
+
+namespace gazewright {
+using namespace rows;
+
+namespace {
+constexpr TextRow<Motor> kMotorTexts[]{
+    {{"name", "Name", "What you call the motor, for the sheet and the shopping list."},
+     &Motor::name},
+};
+
+constexpr QuantityRow<Motor> kMotor[]{
+    {field("speed_constant", "Speed constant (KV)", {"rad/s/V", "rpm/V"}, kPositive,
+           "No-load speed per volt of line-to-line back-EMF amplitude; usually 30 to 1000 rpm/V. "
+           "On the motor's label "
+           "as KV."),
+     &Motor::speed_constant_radpsV},
+    {field("phase_resistance", "Phase resistance", {"ohm", "mohm"}, kPositive,
+           "Resistance of one phase to the star point at 20 degC, half of what a meter shows "
+           "between two leads; usually "
+           "20 mohm to 10 ohm."),
+     &Motor::phase_resistance_ohm},
+    {field("phase_inductance", "Phase inductance", {"H", "uH"}, kNotNegative,
+           "Inductance of one phase, half of what a meter shows between two leads; usually 5 to "
+           "5000 uH."),
+     &Motor::phase_inductance_H},
+    {whole(field("pole_pairs", "Pole pairs", kNumber, {1, 200},
+                 "Magnets of the rotor divided by two; usually 4 to 21. Count the magnets.")),
+     &Motor::pole_pairs},
+    {field("rotor_inertia", "Rotor inertia", kInertia, kPositive,
+           "Inertia of everything that turns at motor speed, without the gearbox; usually 5 to "
+           "2000 g.cm2. In the "
+           "data sheet, or from the mass and radius of the bell."),
+     &Motor::rotor_inertia_kgm2},
+    {field("peak_current", "Peak current", {"A", "A"}, kPositive,
+           "Largest phase-current amplitude for a second or less; usually two to five times the "
+           "lasting one. In the "
+           "data sheet."),
+     &Motor::peak_current_A},
+    {field("mass", "Mass", kGram, kPositive,
+           "Mass of the motor; usually 30 to 1000 g. Put it on a scale."),
+     &Motor::mass_kg},
+    {field("thermal_resistance", "Thermal resistance", {"K/W", "K/W"}, kPositive,
+           "How much hotter than the air the winding gets per watt of lasting loss, as mounted; "
+           "usually 1 to 15 K/W."),
+     &Motor::thermal_resistance_KpW},
+    {field("thermal_time", "Thermal time constant", {"s", "min"}, kPositive,
+           "Time in which a steady loss brings the winding 63 % of the way to its end temperature; "
+           "usually 3 to 40 min."),
+     &Motor::thermal_time_s},
+    {field("winding_limit", "Winding limit", kCelsius, {kZeroCelsius_K, kZeroCelsius_K + 400},
+           "Hottest lasting temperature of the winding's insulation; usually 80 to 155 degC. In "
+           "the data sheet."),
+     &Motor::winding_limit_K},
+};
+
+constexpr QuantityRow<Drive> kDrive[]{
+    {field("current_limit", "Current limit", {"A", "A"}, kPositive,
+           "Largest phase-current amplitude that the drive is set to or can give; usually 5 to 100 "
+           "A."),
+     &Drive::current_limit_A},
+    {defaults_to(
+         8000,
+         field("control_rate", "Control rate", {"Hz", "kHz"}, {100, 100e3},
+               "How often the speed and position loops run; usually 1 to 20 kHz. In the drive's "
+               "settings.")),
+     &Drive::control_rate_Hz},
+    {defaults_to(
+         1000,
+         field("current_bandwidth", "Current bandwidth", {"Hz", "kHz"}, kPositive,
+               "Frequency up to which the torque follows its command; usually 0.3 to 3 kHz. In the "
+               "drive's settings.")),
+     &Drive::current_bandwidth_Hz},
+    {defaults_to(0.95, field("modulation_limit", "Modulation limit", kNumber, {0, 1.15, true},
+                             "Part of the bus voltage that the drive can use, 1 being the largest "
+                             "undistorted sine; "
+                             "usually 0.85 to 1.")),
+     &Drive::modulation_limit},
+    {defaults_to(kInfinity,
+                 or_none(field("speed_limit", "Speed limit", kDegreesPerSecond, kPositive,
+                               "Output speed that the drive never commands beyond, or none. In the "
+                               "drive's settings."))),
+     &Drive::speed_limit_radps},
+};
+
+constexpr PartTable<Motor> kMotorTable{kMotorTexts, kMotor, {}};
+constexpr PartTable<Drive> kDriveTable{{}, kDrive, {}};
+}  // namespace
+
+template <>
+const PartTable<Motor>& table_of<Motor>() {
+  return kMotorTable;
+}
+template <>
+const PartTable<Drive>& table_of<Drive>() {
+  return kDriveTable;
+}
+
+}  // namespace gazewright
