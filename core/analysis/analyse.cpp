@@ -1,0 +1,94 @@
+#include <algorithm>
+#include <tuple>
+
+#include "core/analysis/analysis.h"
+#include "core/analysis/checks.h"
+#include "core/analysis/curves.h"
+#include "core/analysis/figures.h"
+#include "core/analysis/swap.h"
+
+namespace gazewright {
+namespace {
+
+int urgency(Verdict verdict) {
+  switch (verdict) {
+    case Verdict::fails:
+      return 0;
+    case Verdict::tight:
+      return 1;
+    case Verdict::unknown:
+      return 2;
+    case Verdict::holds:
+      return 3;
+  }
+  return 3;
+}
+
+void sort_by_urgency(std::vector<Finding>& findings) {
+  std::stable_sort(findings.begin(), findings.end(), [](const Finding& a, const Finding& b) {
+    return std::tuple(urgency(a.verdict),
+                      a.margin.value_or(a.verdict == Verdict::fails ? -1 : 1e9)) <
+           std::tuple(urgency(b.verdict),
+                      b.margin.value_or(b.verdict == Verdict::fails ? -1 : 1e9));
+  });
+}
+
+std::vector<Finding> findings_of(Context& context, const Rig& rig, const AnalyseOptions& options,
+                                 const std::stop_token& stop) {
+  std::vector<Finding> findings;
+  for (const Check* check : axis_checks()) {
+    for (const Axis axis : kAxes) {
+      if (stop.stop_requested()) return findings;
+      Finding finding = find(*check, context, axis);
+      const bool wants_remedy = finding.verdict == Verdict::fails;
+      if (options.remedies && wants_remedy) finding.remedies = remedies_of(*check, rig, axis, stop);
+      findings.push_back(std::move(finding));
+    }
+  }
+  return findings;
+}
+
+}  // namespace
+
+const char* name_of(Verdict verdict) {
+  switch (verdict) {
+    case Verdict::holds:
+      return "holds";
+    case Verdict::tight:
+      return "tight";
+    case Verdict::fails:
+      return "fails";
+    case Verdict::unknown:
+      return "unknown";
+  }
+  return "unknown";
+}
+
+const Figure* Analysis::figure(std::string_view id) const {
+  const auto found = std::find_if(figures.begin(), figures.end(),
+                                  [&](const Figure& figure) { return figure.id == id; });
+  return found == figures.end() ? nullptr : &*found;
+}
+
+std::optional<double> Analysis::value(std::string_view id) const {
+  const Figure* found = figure(id);
+  return found == nullptr ? std::nullopt : found->value;
+}
+
+Analysis analyse(const Rig& rig, const AnalyseOptions& options, const std::stop_token& stop) {
+  Context context(rig, stop);
+  Analysis analysis;
+  analysis.figures = compute_figures(context);
+  analysis.findings = findings_of(context, rig, options, stop);
+  if (options.remedies) {
+    analysis.swap = swap_of(context, rig, stop);
+    analysis.findings.push_back(swap_finding(analysis.swap));
+  }
+  sort_by_urgency(analysis.findings);
+  for (const Axis axis : kAxes) {
+    analysis.curves[static_cast<std::size_t>(axis)] = curves_of(context, axis);
+  }
+  return analysis;
+}
+
+}  // namespace gazewright

@@ -1,0 +1,66 @@
+#include "core/analysis/checks.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace gazewright {
+namespace {
+
+constexpr double kTightBelow = 0.15;
+constexpr double kMostMargin = 1e6;
+
+}  // namespace
+
+std::vector<const Check*> axis_checks() {
+  std::vector<const Check*> all;
+  for (const auto checks : {motion_checks(), travel_checks(), gear_checks()}) {
+    for (const Check& check : checks) all.push_back(&check);
+  }
+  return all;
+}
+
+Compared moot(std::string because) {
+  return {std::nullopt, std::nullopt, std::move(because), Compared::Outcome::moot};
+}
+
+std::optional<double> margin_of(const Compared& compared) {
+  if (!compared.demand || !compared.capacity) return std::nullopt;
+  if (*compared.demand <= 0) return kMostMargin;
+  return std::clamp(*compared.capacity / *compared.demand - 1, -kMostMargin, kMostMargin);
+}
+
+Verdict verdict_of(const Compared& compared) {
+  if (compared.outcome == Compared::Outcome::impossible) return Verdict::fails;
+  if (compared.outcome == Compared::Outcome::moot) return Verdict::holds;
+  const auto margin = margin_of(compared);
+  if (!margin) return Verdict::unknown;
+  if (*margin < 0) return Verdict::fails;
+  return *margin < kTightBelow ? Verdict::tight : Verdict::holds;
+}
+
+Finding find(const Check& check, Context& context, Axis axis) {
+  Finding finding;
+  finding.id = for_axis(check.id, axis);
+  finding.axis = axis;
+  finding.what = check.what;
+  finding.part = for_axis(check.part, axis);
+  finding.si_unit = check.si_unit;
+  finding.unit = check.unit;
+  if (const auto missing = context.missing(check.inputs, axis); !missing.empty()) {
+    finding.because = "needs ";
+    for (std::size_t i = 0; i < missing.size(); ++i) {
+      finding.because += (i == 0 ? "" : ", ") + missing[i];
+    }
+    return finding;
+  }
+  Compared compared = check.compare(context, axis);
+  if (compared.capacity && std::isinf(*compared.capacity)) compared = moot("no limit is stated");
+  finding.verdict = verdict_of(compared);
+  finding.margin = margin_of(compared);
+  finding.demand = compared.demand;
+  finding.capacity = compared.capacity;
+  finding.because = std::move(compared.because);
+  return finding;
+}
+
+}  // namespace gazewright

@@ -1,0 +1,67 @@
+#pragma once
+
+#include <functional>
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/analysis/analysis.h"
+#include "core/analysis/context.h"
+
+namespace gazewright {
+
+/// What a check compares: the margin is capacity/demand − 1. Either may be missing where there is
+/// no such number; then `because` says why.
+struct Compared {
+  enum class Outcome {
+    by_numbers,
+    impossible,  ///< the rig cannot do it at all: fails, whatever the numbers
+    moot         ///< there is nothing to check (no cable, no limit stated): holds, without numbers
+  };
+  std::optional<double> demand, capacity;
+  std::string because;
+  Outcome outcome = Outcome::by_numbers;
+};
+Compared moot(std::string because);
+
+/// One field that may mend a check, and which way to turn it.
+struct Lever {
+  std::string_view path;  ///< with <axis>
+  enum class Way { up, down } way;
+  double reach;  ///< how many times its value it may change, > 1
+};
+
+struct Check {
+  std::string_view id;    ///< "<axis>.move.time"
+  std::string_view what;  ///< "Move and settle in time"
+  std::string_view goal;  ///< "would make the move in time", as a remedy ends
+  std::string_view part;  ///< "<axis>.gearbox", whose card it opens
+  std::string_view si_unit, unit;
+  std::span<const std::string_view> inputs;
+  Compared (*compare)(Context&, Axis);
+  std::span<const Lever> levers;
+  Compared (*trial)(Context&, Axis) =
+      nullptr;  ///< a cheaper `compare` for the trials of remedies, same sign of margin
+};
+
+std::span<const Check> motion_checks();
+std::span<const Check> travel_checks();
+std::span<const Check> gear_checks();
+/// All checks that each axis has.
+std::vector<const Check*> axis_checks();
+
+/// Margin of a comparison, at most 1e6; empty where demand or capacity is.
+std::optional<double> margin_of(const Compared& compared);
+Verdict verdict_of(const Compared& compared);
+
+/// The finding of one check, without remedies.
+Finding find(const Check& check, Context& context, Axis axis);
+
+/// Levers solved for the value that just holds, best first; empty where none within reach does.
+/// Every trial is a rig of its own.
+std::vector<Remedy> remedies_of(const Check& check, const Rig& rig, Axis axis,
+                                const std::stop_token& stop);
+
+}  // namespace gazewright

@@ -1,0 +1,125 @@
+#include "core/analysis/context.h"
+
+#include <cmath>
+#include <utility>
+
+#include "core/rig/fields.h"
+
+namespace gazewright {
+namespace {
+
+// Horizon of the step where no camera says how wide the settle band is: 2 % of the move
+// (common practice, no source). The settling figure itself stays unknown then.
+constexpr double kBandWithoutCamera = 0.02;
+
+template <class Value, class Make>
+const Value& kept(std::optional<Value>& place, Make make) {
+  if (!place) place.emplace(make());
+  return *place;
+}
+
+bool is_below(std::string_view path, std::string_view part) {
+  return path.starts_with(part) &&
+         (path.size() == part.size() || path[part.size()] == '.' || path[part.size()] == '[');
+}
+
+}  // namespace
+
+std::string for_axis(std::string_view pattern, Axis axis) {
+  constexpr std::string_view kMark = "<axis>";
+  std::string text(pattern);
+  for (auto at = text.find(kMark); at != std::string::npos; at = text.find(kMark, at)) {
+    text.replace(at, kMark.size(), name_of(axis));
+  }
+  return text;
+}
+
+Context::Context(const Rig& rig, std::stop_token stop)
+    : rig_(with_defaults(rig)), stop_(std::move(stop)) {}
+
+const RigBodies& Context::bodies() {
+  return kept(bodies_, [&] { return rig_bodies(rig_); });
+}
+
+const AxisModel& Context::model(Axis axis) {
+  return kept(of(axis).model, [&] { return axis_model(rig_, bodies(), axis); });
+}
+
+const Travel& Context::travel(Axis axis) {
+  return kept(of(axis).travel, [&] { return travel_of(rig_.axis(axis)); });
+}
+
+const SettledStep& Context::step(Axis axis) {
+  return kept(of(axis).step, [&] {
+    const double band = band_rad();
+    const double move = move_rad(axis);
+    return simulate_until_settled(model(axis), move,
+                                  std::isfinite(band) ? band : kBandWithoutCamera * move, stop_);
+  });
+}
+
+const std::optional<FastestMove>& Context::fastest(Axis axis) {
+  return kept(of(axis).fastest, [&] { return fastest_move(model(axis), move_rad(axis)); });
+}
+
+const LoopMargins& Context::speed_margins(Axis axis) {
+  return kept(of(axis).speed_margins, [&] { return speed_loop_margins(model(axis)); });
+}
+
+const LoopMargins& Context::position_margins(Axis axis) {
+  return kept(of(axis).position_margins, [&] { return position_loop_margins(model(axis)); });
+}
+
+double Context::move_rad(Axis axis) const {
+  return (axis == Axis::pan ? rig_.task.pan_move_rad : rig_.task.tilt_move_rad).value();
+}
+
+double Context::pixels_per_radian() const {
+  return rig_.camera.columns.value() / 2 / std::tan(rig_.camera.horizontal_view_rad.value() / 2);
+}
+
+double Context::band_rad() const { return rig_.task.settle_band_px.value() / pixels_per_radian(); }
+
+std::vector<std::string> Context::missing(std::span<const std::string_view> inputs, Axis axis) {
+  std::vector<std::string> missing;
+  for (const std::string_view input : inputs) {
+    if (input != "<load>") {
+      add_missing(for_axis(input, axis), missing);
+      continue;
+    }
+    add_missing("on_tilt", missing);
+    add_missing("stand.lean", missing);
+    if (axis == Axis::pan) {
+      add_missing("on_pan", missing);
+      add_missing("tilt.axis_at", missing);
+    }
+  }
+  return missing;
+}
+
+void Context::add_missing(const std::string& path, std::vector<std::string>& missing) {
+  const auto& empty = kept(empty_paths_, [&] {
+    std::set<std::string> paths;
+    for (const FieldRef& field : all_fields(rig_)) {
+      const auto* quantity = std::get_if<QuantityRef>(&field);
+      if (quantity != nullptr && !quantity->quantity->has_value()) paths.insert(quantity->path);
+    }
+    if (rig_.on_tilt.empty()) paths.insert("on_tilt");
+    for (const Axis a : kAxes) {
+      const AxisParts& parts = rig_.axis(a);
+      if (parts.stops.presence == Presence::missing) paths.insert(for_axis("<axis>.stops", a));
+      if (parts.cable.presence == Presence::missing) paths.insert(for_axis("<axis>.cable", a));
+    }
+    return paths;
+  });
+  for (auto at = empty.lower_bound(path); at != empty.end() && at->starts_with(path); ++at) {
+    if (is_below(*at, path)) missing.push_back(*at);
+  }
+  // A field of a part that is not there at all is missing with its part.
+  for (std::string part = path; part.find('.') != std::string::npos;) {
+    part.resize(part.rfind('.'));
+    if (empty.contains(part)) missing.push_back(part);
+  }
+}
+
+}  // namespace gazewright

@@ -1,0 +1,89 @@
+#include "core/analysis/figures.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+#include "core/analysis/say.h"
+
+namespace gazewright {
+namespace {
+
+const std::array<std::span<const FigureRow>, 5>& row_groups() {
+  static const std::array<std::span<const FigureRow>, 5> groups{
+      mass_figures(), drive_figures(), motion_figures(), travel_figures(), picture_figures()};
+  return groups;
+}
+
+bool is_for(Axes axes, Axis axis) {
+  return axes == Axes::both || (axes == Axes::tilt_only ? axis == Axis::tilt : axis == Axis::pan);
+}
+
+std::string needs(const std::vector<std::string>& missing) {
+  std::string text = "needs ";
+  for (std::size_t i = 0; i < missing.size(); ++i) text += (i == 0 ? "" : ", ") + missing[i];
+  return text;
+}
+
+Figure compute(const FigureRow& row, Context& context, Axis axis) {
+  Figure figure{for_axis(row.info.id, axis), &row.info, std::nullopt, {}};
+  if (const auto missing = context.missing(row.info.inputs, axis); !missing.empty()) {
+    figure.because = needs(missing);
+    return figure;
+  }
+  Answer answer = row.compute(context, axis);
+  if (answer.value && !std::isfinite(*answer.value)) {
+    answer = Answer::none("has no finite value with these inputs");
+  }
+  figure.value = answer.value;
+  figure.because = std::move(answer.because);
+  return figure;
+}
+
+}  // namespace
+
+std::vector<Figure> compute_figures(Context& context) {
+  std::vector<Figure> figures;
+  for (const auto& group : row_groups()) {
+    for (const Axis axis : kAxes) {
+      for (const FigureRow& row : group) {
+        if (is_for(row.axes, axis)) figures.push_back(compute(row, context, axis));
+      }
+    }
+  }
+  return figures;
+}
+
+std::span<const FigureInfo> figure_table() {
+  static const std::vector<FigureInfo> table = [] {
+    std::vector<FigureInfo> infos;
+    for (const auto& group : row_groups()) {
+      for (const FigureRow& row : group) infos.push_back(row.info);
+    }
+    return infos;
+  }();
+  return table;
+}
+
+std::string why_never_settles(Context& context, Axis axis) {
+  const AxisModel& model = context.model(axis);
+  const Trace& trace = context.step(axis).trace;
+  const double move = context.move_rad(axis);
+  if (peak_acceleration_radps2(model) <= 0) {
+    return "cannot move: " + say(stall_torque_Nm(model), "N.m", "N.m") +
+           " at the output is not more than friction and gravity";
+  }
+  const auto& angle = trace.angle_rad;
+  if (angle.empty()) return "there is no step to look at";
+  const auto tail = angle.begin() + static_cast<std::ptrdiff_t>(angle.size() * 8 / 10);
+  const auto [least, most] = std::minmax_element(tail, angle.end());
+  const std::string end = say(trace.time_s.back(), "s", "s");
+  if (std::abs(angle.back()) > 100 * std::abs(move)) return "runs away: the loop is unstable";
+  if (*most - *least > 2 * context.band_rad()) {
+    return "still swings by ±" + say((*most - *least) / 2, "rad", "deg") + " after " + end;
+  }
+  return "still " + say(std::abs(angle.back() - move), "rad", "deg") + " from the target after " +
+         end;
+}
+
+}  // namespace gazewright

@@ -1,0 +1,142 @@
+#include <array>
+#include <cmath>
+
+#include "core/analysis/figures.h"
+#include "core/analysis/inputs.h"
+#include "core/analysis/scan.h"
+
+namespace gazewright {
+namespace {
+
+using sv = std::string_view;
+constexpr sv kOnPan[] = {"on_pan"};
+constexpr sv kOnTilt[] = {"on_tilt"};
+constexpr sv kAllBodies[] = {"on_pan", "on_tilt"};
+constexpr sv kLoad[] = {"<load>"};
+constexpr sv kPanLoadOverTilt[] = {"<load>",
+                                   "tilt.stops.tab_width",
+                                   "tilt.stops.post_width",
+                                   "tilt.stops.radius",
+                                   "tilt.stops.centre",
+                                   "tilt.stops.soft_inset",
+                                   "tilt.cable.twist_rating",
+                                   "tilt.cable.free_length"};
+constexpr sv kRotor[] = {"<axis>.gearbox.ratio", "<axis>.motor.rotor_inertia",
+                         "<axis>.gearbox.inertia"};
+constexpr sv kRotorAndLoad[] = {"<load>", "<axis>.gearbox.ratio", "<axis>.motor.rotor_inertia",
+                                "<axis>.gearbox.inertia"};
+constexpr sv kPanTravel[] = {
+    "pan.stops.tab_width",  "pan.stops.post_width",   "pan.stops.radius",     "pan.stops.centre",
+    "pan.stops.soft_inset", "pan.cable.twist_rating", "pan.cable.free_length"};
+constexpr auto kGravity =
+    joined(std::to_array(kPanLoadOverTilt),
+           joined(std::to_array(kPanTravel),
+                  std::to_array<sv>({"on_pan", "on_tilt", "tilt.axis_at", "stand.lean"})));
+
+constexpr sv kStatics = "statics of rigid bodies; handbook: bodies";
+constexpr sv kParallelAxes = "parallel-axis theorem, handbook tables of solids; handbook: bodies";
+
+/// The usable travel as an interval no longer than a turn; empty where the travel is not known.
+std::optional<Interval> usable_interval(Context& context, Axis axis) {
+  const Travel& travel = context.travel(axis);
+  if (!travel.usable_rad) return std::nullopt;
+  const double half = std::min(*travel.usable_rad, 2 * M_PI) / 2;
+  return Interval{travel.centre_rad - half, travel.centre_rad + half};
+}
+
+Answer needs_usable_travel() {
+  return Answer::none("needs the usable travel of both axes, see their stops and cables");
+}
+
+Answer pan_load_extreme(Context& context, double sign) {
+  const RigBodies& bodies = context.bodies();
+  const auto pan_inertia = [&](double tilt) { return sign * mass_matrix_kgm2(bodies, tilt)(0, 0); };
+  const auto travel = usable_interval(context, Axis::tilt);
+  if (!travel) return needs_usable_travel();
+  return sign * largest_over(*travel, pan_inertia);
+}
+
+/// Largest |a·cos q + b·sin q + c| over an interval of q, from three samples of the torque.
+double largest_sinusoid(const Interval& q, double at_zero, double at_quarter, double at_half) {
+  const double constant = (at_zero + at_half) / 2;
+  const GravityCurve curve{(at_zero - at_half) / 2, at_quarter - constant, constant};
+  double largest = std::max(std::abs(curve.at(q.least)), std::abs(curve.at(q.most)));
+  const double peak = std::atan2(curve.sin_Nm, curve.cos_Nm);
+  for (int half_turns = -4; half_turns <= 4; ++half_turns) {
+    const double angle = peak + half_turns * M_PI;
+    if (angle >= q.least && angle <= q.most) largest = std::max(largest, std::abs(curve.at(angle)));
+  }
+  return largest;
+}
+
+Answer largest_gravity(Context& context, Axis axis) {
+  const RigBodies& bodies = context.bodies();
+  const bool pan = axis == Axis::pan;
+  const auto torque = [&](double own, double other) {
+    return pan ? gravity_torque_Nm(bodies, own, other)(0)
+               : gravity_torque_Nm(bodies, other, own)(1);
+  };
+  const auto own_travel = usable_interval(context, axis);
+  const auto other_travel = usable_interval(context, pan ? Axis::tilt : Axis::pan);
+  if (!own_travel || !other_travel) return needs_usable_travel();
+  return largest_over(*other_travel, [&](double other) {
+    return largest_sinusoid(*own_travel, torque(0, other), torque(M_PI / 2, other),
+                            torque(M_PI, other));
+  });
+}
+
+Answer balance_offset(Context& context, Axis) {
+  const Eigen::Vector3d& centre = context.bodies().on_tilt.p_OC_m;
+  return std::hypot(centre.x(), centre.z());
+}
+
+const FigureRow kRows[] = {
+    {{"mass.on_pan", "Mass that turns with pan only", "kg", "g", "sum of on_pan", kStatics, kOnPan},
+     Axes::rig,
+     [](Context& c, Axis) -> Answer { return c.bodies().on_pan.mass_kg; }},
+    {{"mass.on_tilt", "Mass that tilts", "kg", "g", "sum of on_tilt", kStatics, kOnTilt},
+     Axes::rig,
+     [](Context& c, Axis) -> Answer { return c.bodies().on_tilt.mass_kg; }},
+    {{"mass.total", "Moving mass", "kg", "g", "on_pan + on_tilt", kStatics, kAllBodies},
+     Axes::rig,
+     [](Context& c, Axis) -> Answer {
+       return c.bodies().on_pan.mass_kg + c.bodies().on_tilt.mass_kg;
+     }},
+    {{"<axis>.inertia.load", "Load inertia about the axis", "kg.m2", "g.m2",
+      "sum of I + m·d² of all bodies the axis turns, tilt at 0", kParallelAxes, kLoad},
+     Axes::both,
+     [](Context& c, Axis a) -> Answer { return c.model(a).load.inertia_kgm2; }},
+    {{"pan.inertia.load_min", "Least load inertia over the tilt travel", "kg.m2", "g.m2",
+      "least M11(θ), θ in the usable tilt travel", kParallelAxes, kPanLoadOverTilt},
+     Axes::pan_only,
+     [](Context& c, Axis) { return pan_load_extreme(c, -1); }},
+    {{"pan.inertia.load_max", "Largest load inertia over the tilt travel", "kg.m2", "g.m2",
+      "largest M11(θ), θ in the usable tilt travel", kParallelAxes, kPanLoadOverTilt},
+     Axes::pan_only,
+     [](Context& c, Axis) { return pan_load_extreme(c, 1); }},
+    {{"<axis>.inertia.rotor_reflected", "Rotor through the gear", "kg.m2", "g.m2",
+      "N²·(rotor + gearbox inertia)",
+      "reflected inertia, Dubey, Fundamentals of Electrical Drives, ex. 2.1", kRotor},
+     Axes::both,
+     [](Context& c, Axis a) -> Answer { return c.model(a).reflected_inertia_kgm2(); }},
+    {{"<axis>.inertia.ratio", "Load over reflected rotor", "1", "1", "load / rotor_reflected",
+      "definition; sources disagree on what is acceptable, see handbook: motion", kRotorAndLoad},
+     Axes::both,
+     [](Context& c, Axis a) -> Answer {
+       return c.model(a).load.inertia_kgm2 / c.model(a).reflected_inertia_kgm2();
+     }},
+    {{"tilt.balance.offset", "Centre of mass off the tilt axis", "m", "mm", "√(x² + z²) in T",
+      kStatics, kOnTilt},
+     Axes::tilt_only,
+     balance_offset},
+    {{"<axis>.gravity.torque_max", "Largest gravity torque", "N.m", "mN.m",
+      "largest |−∂V/∂q| over the usable travel of both axes", kStatics, kGravity},
+     Axes::both,
+     largest_gravity},
+};
+
+}  // namespace
+
+std::span<const FigureRow> mass_figures() { return kRows; }
+
+}  // namespace gazewright

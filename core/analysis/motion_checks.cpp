@@ -1,0 +1,104 @@
+#include <algorithm>
+#include <cmath>
+
+#include "core/analysis/checks.h"
+#include "core/analysis/figures.h"
+#include "core/analysis/inputs.h"
+#include "core/analysis/say.h"
+
+namespace gazewright {
+namespace {
+
+using Way = Lever::Way;
+// Wanted margins of the loops: common practice, no source (control texts give 30°-60° and 6 dB).
+constexpr double kWantedPhase_rad = 45 * M_PI / 180;
+constexpr double kWantedGain = 2;
+
+constexpr auto kMoveTime = joined(kSettle, std::array<InputPath, 1>{"task.within"});
+constexpr auto kBreakaway = joined(
+    kStall, std::array<InputPath, 3>{"<load>", "<axis>.friction.coulomb", "<axis>.gearbox.drag"});
+
+Compared move_time(Context& c, Axis a) {
+  const auto& settle = c.step(a).figures.settle_time_s;
+  const double within = c.rig().task.within_s.value();
+  if (!settle)
+    return {std::nullopt, within, "never settles: " + why_never_settles(c, a),
+            Compared::Outcome::impossible};
+  return {*settle, within, "settles in " + say(*settle, "s", "ms")};
+}
+
+/// Simulates only twice the wanted time: enough to tell whether the band is kept from `within` on.
+Compared move_time_trial(Context& c, Axis a) {
+  const double within = c.rig().task.within_s.value();
+  const double move = c.move_rad(a);
+  const Trace trace = simulate_step(c.model(a), move, 2 * within);
+  const auto settle = step_figures(trace, move, c.band_rad()).settle_time_s;
+  const bool complete = !trace.time_s.empty() && trace.time_s.back() > 1.9 * within;
+  return {complete ? settle.value_or(kInfinity) : kInfinity, within, {}};
+}
+
+Compared breakaway(Context& c, Axis a) {
+  const AxisModel& model = c.model(a);
+  const GravityCurve& gravity = model.load.gravity;
+  const double weight = std::hypot(gravity.cos_Nm, gravity.sin_Nm) + std::abs(gravity.constant_Nm);
+  const double drag = model.gear.efficiency * model.gear.ratio * model.gear.drag_Nm;
+  const double need = model.load.coulomb_Nm + weight + drag;
+  return {need, stall_torque_Nm(model),
+          "friction " + say(model.load.coulomb_Nm, "N.m", "N.m") + ", gravity at its worst angle " +
+              say(weight, "N.m", "N.m") + ", gearbox drag " + say(drag, "N.m", "N.m")};
+}
+
+Compared phase_margin(Context& c, Axis a) {
+  const auto& speed = c.speed_margins(a).phase_margin_rad;
+  const auto& position = c.position_margins(a).phase_margin_rad;
+  if (!speed || !position) {
+    return {kWantedPhase_rad, std::nullopt, "a loop has no crossover below half the sample rate"};
+  }
+  return {kWantedPhase_rad, std::min(*speed, *position),
+          "speed loop " + say(*speed, "rad", "deg") + ", position loop " +
+              say(*position, "rad", "deg") + "; 45° is common practice"};
+}
+
+Compared gain_margin(Context& c, Axis a) {
+  const auto& speed = c.speed_margins(a).gain_margin;
+  const auto& position = c.position_margins(a).gain_margin;
+  if (!speed && !position) {
+    return {kWantedGain, std::nullopt, "no phase crossing below half the sample rate"};
+  }
+  return {kWantedGain, std::min(speed.value_or(kInfinity), position.value_or(kInfinity)),
+          "a factor of 2 (6 dB) is common practice"};
+}
+
+constexpr Lever kMoveTimeLevers[] = {{"<axis>.gearbox.ratio", Way::down, 8},
+                                     {"<axis>.gearbox.ratio", Way::up, 8},
+                                     {"supply.current_limit", Way::up, 6},
+                                     {"<axis>.drive.current_limit", Way::up, 4},
+                                     {"<axis>.loop.position_gain", Way::up, 6},
+                                     {"<axis>.loop.position_gain", Way::down, 6},
+                                     {"<axis>.loop.speed_gain", Way::up, 6},
+                                     {"<axis>.loop.speed_gain", Way::down, 6},
+                                     {"<axis>.loop.speed_integral_gain", Way::down, 30},
+                                     {"<axis>.gearbox.backlash", Way::down, 20}};
+constexpr Lever kBreakawayLevers[] = {{"<axis>.gearbox.ratio", Way::up, 20},
+                                      {"<axis>.drive.current_limit", Way::up, 10}};
+constexpr Lever kMarginLevers[] = {{"<axis>.loop.speed_gain", Way::down, 30},
+                                   {"<axis>.loop.speed_integral_gain", Way::down, 100},
+                                   {"<axis>.loop.position_gain", Way::down, 30},
+                                   {"<axis>.loop.speed_gain", Way::up, 10}};
+
+constexpr Check kChecks[] = {
+    {"<axis>.move.time", "Move and settle in time", "would make the move in time", "<axis>.gearbox",
+     "s", "ms", kMoveTime, move_time, kMoveTimeLevers, move_time_trial},
+    {"<axis>.move.torque", "Torque to start moving", "would start it moving", "<axis>.motor", "N.m",
+     "N.m", kBreakaway, breakaway, kBreakawayLevers},
+    {"<axis>.loop.phase_margin", "Phase margin of the loops", "would leave 45°", "<axis>.loop",
+     "rad", "deg", kLoops, phase_margin, kMarginLevers},
+    {"<axis>.loop.gain_margin", "Gain margin of the loops", "would leave a factor of 2",
+     "<axis>.loop", "1", "1", kLoops, gain_margin, kMarginLevers},
+};
+
+}  // namespace
+
+std::span<const Check> motion_checks() { return kChecks; }
+
+}  // namespace gazewright

@@ -1,0 +1,40 @@
+#include "core/analysis/say.h"
+
+#include <array>
+#include <charconv>
+#include <cmath>
+
+#include "core/units/units.h"
+
+namespace gazewright {
+namespace {
+
+/// Three significant digits without exponent where that stays readable.
+std::string digits(double value) {
+  if (value == 0) return "0";
+  const int magnitude = static_cast<int>(std::floor(std::log10(std::abs(value))));
+  const bool plain = magnitude >= -4 && magnitude <= 6;
+  const int decimals = plain ? std::max(0, 2 - magnitude) : 2;
+  std::array<char, 64> text{};
+  const auto end =
+      std::to_chars(text.data(), text.data() + text.size(), value,
+                    plain ? std::chars_format::fixed : std::chars_format::scientific, decimals);
+  std::string out(text.data(), end.ptr);
+  if (plain && out.find('.') != std::string::npos) {
+    out.erase(out.find_last_not_of('0') + 1);
+    if (out.back() == '.') out.pop_back();
+  }
+  return out;
+}
+
+}  // namespace
+
+std::string say(double value_si, std::string_view si_unit, std::string_view unit) {
+  if (std::isinf(value_si)) return "none";
+  if (unit == "1" || unit.empty()) return digits(value_si);
+  const std::string shown = pretty_unit(unit);
+  const std::string number = digits(unit == si_unit ? value_si : from_si(value_si, si_unit, unit));
+  return shown == "°" ? number + shown : number + " " + shown;
+}
+
+}  // namespace gazewright

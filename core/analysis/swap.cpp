@@ -1,0 +1,82 @@
+#include "core/analysis/swap.h"
+
+#include <algorithm>
+#include <utility>
+
+#include "core/analysis/inputs.h"
+#include "core/analysis/say.h"
+
+namespace gazewright {
+namespace {
+
+constexpr double kTightBelow = 0.15;
+
+std::optional<double> settle_s(Context& context, Axis axis) {
+  if (!context.missing(kSettle, axis).empty()) return std::nullopt;
+  return context.step(axis).figures.settle_time_s;
+}
+
+std::optional<double> shortest_s(Context& context, Axis axis) {
+  if (!context.missing(kRigidMove, axis).empty()) return std::nullopt;
+  const auto& move = context.fastest(axis);
+  return move ? std::optional(move->time_s) : std::nullopt;
+}
+
+std::string said(const std::optional<double>& time_s) {
+  return time_s ? say(*time_s, "s", "ms") : std::string("no answer");
+}
+
+/// The slower of both axes; empty where one has no time.
+std::optional<double> slower(const std::optional<double>& a, const std::optional<double>& b) {
+  return a && b ? std::optional(std::max(*a, *b)) : std::nullopt;
+}
+
+}  // namespace
+
+Rig with_gearboxes_swapped(Rig rig) {
+  std::swap(rig.pan.gearbox, rig.tilt.gearbox);
+  return rig;
+}
+
+Swap swap_of(Context& context, const Rig& rig, const std::stop_token& stop) {
+  Swap swap;
+  Context swapped(with_gearboxes_swapped(rig), stop);
+  for (const Axis axis : kAxes) {
+    auto& of = swap.axis[static_cast<std::size_t>(axis)];
+    of = {settle_s(context, axis), settle_s(swapped, axis), shortest_s(context, axis),
+          shortest_s(swapped, axis)};
+  }
+  const auto& [pan, tilt] = swap.axis;
+  swap.text = "with the gearboxes exchanged pan would settle in " + said(pan.settle_swapped_s) +
+              " (now " + said(pan.settle_now_s) + "), tilt in " + said(tilt.settle_swapped_s) +
+              " (now " + said(tilt.settle_now_s) + ")";
+  return swap;
+}
+
+Finding swap_finding(const Swap& swap) {
+  const auto& [pan, tilt] = swap.axis;
+  Finding finding;
+  finding.id = "gearboxes.swap";
+  finding.what = "Each gearbox is on its better axis";
+  finding.part = "pan.gearbox";
+  finding.si_unit = "s";
+  finding.unit = "ms";
+  finding.because = swap.text;
+  finding.demand = slower(pan.settle_now_s, tilt.settle_now_s);
+  finding.capacity = slower(pan.settle_swapped_s, tilt.settle_swapped_s);
+  if (!finding.demand) return finding;
+  if (!finding.capacity) {
+    finding.verdict = Verdict::holds;
+    return finding;
+  }
+  finding.margin = *finding.capacity / *finding.demand - 1;
+  finding.verdict = *finding.margin < kTightBelow ? Verdict::tight : Verdict::holds;
+  if (*finding.margin < 0) {
+    finding.remedies = {
+        {"exchanging the gearboxes would make the slower axis settle in " + said(finding.capacity),
+         "swap", 0}};
+  }
+  return finding;
+}
+
+}  // namespace gazewright
