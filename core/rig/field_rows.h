@@ -56,7 +56,7 @@ constexpr FieldInfo default_follows(std::string_view how, FieldInfo info) {
 }
 
 inline constexpr Unit kNumber{"1", "1"};
-inline constexpr Unit kPixels{"1", "1"};
+inline constexpr Unit kPixels{"1", "px"};
 inline constexpr Unit kMillimetre{"m", "mm"};
 inline constexpr Unit kGram{"kg", "g"};
 inline constexpr Unit kInertia{"kg.m2", "g.cm2"};

@@ -15,7 +15,7 @@ std::string range_problem(const FieldInfo& info, double value_si) {
   if (info.si_unit == "kg" && value_si < 0)
     return said(value_si) + " is negative; a mass cannot be";
   if (info.above_least && value_si <= info.least)
-    return said(value_si) + " is not above " + said(info.least);
+    return said(value_si) + " is not allowed: it must be above " + said(info.least);
   if (value_si < info.least)
     return said(value_si) + " is below the least allowed, " + said(info.least);
   if (value_si > info.most)

@@ -1,0 +1,168 @@
+#include "core/units/units.h"
+
+#include <array>
+#include <charconv>
+#include <cmath>
+#include <numbers>
+
+#include "core/units/conversion.h"
+#include "core/units/unit_system.h"
+#include "core/units/unit_text.h"
+#include "core/units/unit_words.h"
+
+namespace gazewright {
+namespace {
+
+using Text = std::string;
+
+/// A text of the user for a message: not longer than fits a line.
+Text shown(std::string_view text) {
+  constexpr std::size_t kLongest = 40;
+  if (text.size() <= kLongest) return Text(text);
+  std::size_t cut = kLongest;
+  while (cut > 0 && (static_cast<unsigned char>(text[cut]) & 0xC0) == 0x80) --cut;  // whole letters
+  return Text(text.substr(0, cut)) + "...";
+}
+
+Text due(const FieldInfo& info) { return Text(dimension_words(info.si_unit)) + " is due"; }
+
+Text example(std::string_view number, const FieldInfo& info) {
+  const bool has_unit = !info.is_plain_number();
+  return Text("write for example ") + shown(number) + (has_unit ? " " + Text(info.unit) : "") +
+         (info.may_be_none ? ", or none for no limit" : "");
+}
+
+UnitProblem no_number(const Text& text, const FieldInfo& info) {
+  constexpr std::string_view kNotNumbers[]{"nan",  "NaN",   ".nan", ".NaN", "inf",
+                                           ".inf", "-.inf", "-inf", "+.inf"};
+  for (const auto word : kNotNumbers)
+    if (text == word || text.starts_with(Text(word) + " "))
+      return {shown(text) + " is not a finite number; " + due(info), example("1", info)};
+  if (text == "none") return {"none is not allowed here; " + due(info), example("1", info)};
+  if (text.empty()) return {"nothing is written; " + due(info), example("1", info)};
+  return {"\"" + shown(text) + "\" does not begin with a number; " + due(info), example("1", info)};
+}
+
+/// The value in the unit that was meant, for the two units that are often taken for each other.
+Text frequency_hint(const FieldInfo& info, double number, const UnitFacts& facts) {
+  const auto has = [&](std::string_view unit) {
+    return find_unit(unit)->dimension == facts.dimension;
+  };
+  const auto near = [](double value) {
+    std::array<char, 32> digits{};
+    const auto end = std::to_chars(digits.data(), digits.data() + digits.size(), value,
+                                   std::chars_format::general, 6);
+    return Text(digits.data(), end.ptr);
+  };
+  if (info.si_unit == "Hz" && has("rad/s"))
+    return "divide by 2\u03c0: " + near(number * facts.scale / (2 * std::numbers::pi)) + " Hz";
+  if (info.si_unit == "rad/s" && has("Hz"))
+    return "turns a second are " + near(number * facts.scale * 360) + " deg/s";
+  return "";
+}
+
+UnitProblem wrong_unit(const NumberAndUnit& found, const Text& text, const FieldInfo& info) {
+  if (!has_unit_table())
+    return {"the table of units is missing", "install the package libudunits2-data"};
+  const bool is_gauge = found.unit == "AWG" || found.unit == "awg";
+  const auto facts = is_gauge ? find_unit("m") : find_unit(found.unit);
+  if (!facts)
+    return {"the unit \"" + shown(found.unit) + "\" is not known; " + due(info),
+            example(found.number_text, info)};
+  if (info.si_unit == "1/s" && has_word(found.unit, "Hz"))
+    return {shown(text) + " could mean turns or radians a second; " + due(info),
+            "write it in 1/s, for a bandwidth 2\u03c0 times its Hz"};
+  const std::string_view words = words_of_dimension(facts->dimension);
+  const Text problem =
+      shown(text) + " is " + (words.empty() ? "something else" : Text(words)) + "; " + due(info);
+  if (const Text hint = frequency_hint(info, found.number, *facts); !hint.empty())
+    return {problem, hint};
+  if (info.is_torque() && facts->dimension == "m")
+    return {problem, "nm is a nanometre; " + example(found.number_text, info)};
+  return {problem, example(found.number_text, info)};
+}
+
+Text range_fix(const FieldInfo& info) {
+  const auto said = [&](double si) { return written_quantity(si, info, info.unit); };
+  const bool has_least = std::isfinite(info.least), has_most = std::isfinite(info.most);
+  const Text kind = info.whole ? "a whole number " : "a value ";
+  const Text none = info.may_be_none ? ", or none for no limit" : "";
+  if (has_least && has_most)
+    return "write " + kind + (info.above_least ? "above " : "from ") + said(info.least) +
+           (info.above_least ? " and up to " : " to ") + said(info.most) + none;
+  if (has_least)
+    return "write " + kind + (info.above_least ? "above " : "of at least ") + said(info.least) +
+           none;
+  return example("1", info);
+}
+
+/// "5,2 mm": where a comma stands where a decimal point is due, the text with the point.
+Text with_point(const NumberAndUnit& found, const Text& text) {
+  const bool has_comma = found.unit.size() > 1 && found.unit.front() == ',' &&
+                         found.unit[1] >= '0' && found.unit[1] <= '9';
+  if (!has_comma) return "";
+  Text mended = text;
+  mended[mended.find(',')] = '.';
+  return mended;
+}
+
+std::variant<double, UnitProblem> read_si(const Text& text, const FieldInfo& info,
+                                          bool is_difference) {
+  const auto found = split_number(text);
+  if (!found) return no_number(text, info);
+  if (const Text mended = with_point(*found, text); !mended.empty())
+    return UnitProblem{shown(text) + " has a comma in its number", "write " + shown(mended)};
+  const bool is_pixels = has_word(found->unit, "px") || has_word(found->unit, "pixels") ||
+                         has_word(found->unit, "pixel");
+  if (is_pixels && info.unit != "px")
+    return UnitProblem{shown(text) + " is a number of pixels; " + due(info),
+                       example(found->number_text, info)};
+  if (found->unit.empty() && !info.is_plain_number())
+    return UnitProblem{shown(text) + " has no unit; " + due(info),
+                       example(found->number_text, info)};
+  const bool is_bare = found->unit.empty();
+  auto how = is_bare ? Conversion{} : conversion(found->unit, info.si_unit);
+  if (!how || found->unit == "1") return wrong_unit(*found, text, info);
+  if (is_difference) how->offset = 0;
+  const double value_si = how->to_si(found->number);
+  if (!std::isfinite(value_si))
+    return UnitProblem{shown(text) + " is not a finite number; " + due(info), range_fix(info)};
+  return value_si;
+}
+
+}  // namespace
+
+std::variant<Quantity, UnitProblem> read_quantity(std::string_view text, const FieldInfo& info) {
+  const Text ascii = in_ascii(text);
+  Quantity quantity;
+  quantity.written = Text(text.substr(0, text.find_last_not_of(" \t") + 1));
+  quantity.written.erase(
+      0, std::min(quantity.written.find_first_not_of(" \t"), quantity.written.size()));
+  if (ascii == "none" && info.may_be_none) {
+    quantity.si = kInfinity;
+    return quantity;
+  }
+  const auto value = read_si(ascii, info, false);
+  if (const auto* problem = std::get_if<UnitProblem>(&value)) return *problem;
+  quantity.si = std::get<double>(value);
+  const Text fault = range_problem(info, *quantity.si);
+  if (!fault.empty()) return UnitProblem{fault, range_fix(info)};
+  return quantity;
+}
+
+std::variant<double, UnitProblem> read_spread(std::string_view text, const FieldInfo& info,
+                                              double value_si) {
+  Text ascii = in_ascii(text);
+  if (ascii.starts_with("\u00b1")) ascii = in_ascii(std::string_view(ascii).substr(2));
+  const UnitProblem negative{shown(ascii) + " is negative; a spread is the half-width of a range",
+                             "write for example 10 %"};
+  const auto found = split_number(ascii);
+  if (found && found->number < 0) return negative;
+  if (found && found->unit == "%" && std::isfinite(found->number))
+    return found->number / 100 * std::abs(value_si);
+  auto value = read_si(ascii, info, true);
+  if (auto* problem = std::get_if<UnitProblem>(&value)) problem->fix = "write for example 10 %";
+  return value;
+}
+
+}  // namespace gazewright
