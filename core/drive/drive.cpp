@@ -33,7 +33,8 @@ double supply_A(const MotorDrive& drive, double e_V) {
   if (std::isinf(drive.supply_current_limit_A)) return kInfinity;
   const double room_W = drive.bus_voltage_V * drive.supply_current_limit_A / 1.5;
   const double below_V = e_V + std::sqrt(e_V * e_V + 4 * drive.phase_resistance_ohm * room_W);
-  return below_V > 0 ? 2 * room_W / below_V : kInfinity;
+  if (below_V > 0) return 2 * room_W / below_V;
+  return drive.phase_resistance_ohm > 0 ? 0 : kInfinity;  // no power to give, or none needed
 }
 
 }  // namespace
