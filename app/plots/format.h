@@ -9,7 +9,7 @@
 /// tables ("N.m", "g.cm2", "deg"); "1" is a plain number without a unit.
 namespace gazewright {
 
-/// "148 ms", "−12.5°", "5.9 g·m²", "18 : 1" is not its business. Infinity is "none"; NaN is "–".
+/// "148 ms", "−12.5°", "5.9 g·m²", "2.1 mN·m" for 0.0021 N·m. Infinity is "none"; NaN is "–".
 QString format_value(double value_si, std::string_view si_unit, std::string_view unit,
                      int digits = 3);
 /// The same for a value that may be missing: "–".
@@ -24,8 +24,8 @@ QString number_text(double value, int digits = 3);
 /// "+8 %", "−25 %"; "none" where infinite, "–" where missing.
 QString margin_text(std::optional<double> margin);
 
-/// The unit with the SI prefix that reads best for this value: "N.m" becomes "mN.m" for 0.0021.
-/// Units it does not know how to scale come back as they are.
-std::string_view reading_unit(double value_si, std::string_view unit);
+/// The unit with the SI prefix that reads best for `value` in `unit`: "N.m" becomes "mN.m" for
+/// 0.0021. From 0.1 to 10 000 the unit stays, as do units without a prefix of their own.
+std::string_view reading_unit(double value, std::string_view unit);
 
 }  // namespace gazewright

@@ -1,0 +1,79 @@
+#include "app/plots/chart.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace gazewright {
+namespace {
+
+QString cell(double value) {
+  return std::isfinite(value) ? QString::number(value, 'g', 17) : QString();
+}
+
+QString quoted(const QString& text) {
+  if (!text.contains(',') && !text.contains('"')) return text;
+  return '"' + QString(text).replace('"', QStringLiteral("\"\"")) + '"';
+}
+
+}  // namespace
+
+QString axis_title(const QString& name, const QString& unit) {
+  return unit.isEmpty() ? name : name + QStringLiteral(" / ") + unit;
+}
+
+double round_up(double value) {
+  if (!(value > 0) || !std::isfinite(value)) return 1;
+  const double power = std::pow(10, std::floor(std::log10(value)));
+  for (const double step : {1.0, 2.0, 2.5, 5.0}) {
+    if (value <= step * power * (1 + 1e-9)) return step * power;
+  }
+  return 10 * power;
+}
+
+Range y_range(const Chart& chart, Range x) {
+  double lo = kInfinity, hi = -kInfinity;
+  for (const Series& series : chart.series) {
+    for (qsizetype i = 0; i < series.x.size(); ++i) {
+      if (series.x[i] < x.lo || series.x[i] > x.hi || !std::isfinite(series.y[i])) continue;
+      lo = std::min(lo, series.y[i]);
+      hi = std::max(hi, series.y[i]);
+    }
+  }
+  if (lo > hi) return {};
+  if (lo == hi) return {lo - 1, hi + 1};
+  const double air = (hi - lo) / 20;
+  return {lo - air, hi + air};
+}
+
+QString csv_of(const Chart& chart) {
+  QStringList header;
+  std::vector<const QVector<double>*> columns;
+  const QVector<double>* shared_x = nullptr;
+  for (const Series& series : chart.series) {
+    if (shared_x == nullptr || *shared_x != series.x) {
+      header << quoted(axis_title(chart.x_name, chart.x_unit));
+      columns.push_back(&series.x);
+      shared_x = &series.x;
+    }
+    header << quoted(axis_title(series.name, chart.y_unit));
+    columns.push_back(&series.y);
+  }
+  QString text = header.join(',') + '\n';
+  qsizetype rows = 0;
+  for (const auto* column : columns) rows = std::max(rows, column->size());
+  for (qsizetype row = 0; row < rows; ++row) {
+    QStringList cells;
+    for (const auto* column : columns) {
+      cells << (row < column->size() ? cell((*column)[row]) : QString());
+    }
+    text += cells.join(',') + '\n';
+  }
+  return text;
+}
+
+QString summary_of(const Chart& chart) {
+  if (!chart.message.isEmpty()) return chart.message;
+  return (chart.readings + chart.notes).join(QStringLiteral(". "));
+}
+
+}  // namespace gazewright

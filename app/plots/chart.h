@@ -1,0 +1,84 @@
+#pragma once
+
+#include <QString>
+#include <QVector>
+#include <optional>
+
+#include "app/plots/plot_view.h"
+
+/// What a plot with two axes shows, as a plain value: built from an Analysis by the functions of
+/// charts.h, drawn by ChartCanvas, written by csv_of. Numbers are in the units of the axis titles.
+namespace gazewright {
+
+struct Range {
+  double lo = 0, hi = 1;
+  bool operator==(const Range&) const = default;
+};
+
+/// How a line is drawn: `strong` is the thing itself, `dashed` its companion, `ghost` what was
+/// before a drag, `fine` a path over time.
+enum class Line { strong, dashed, ghost, fine };
+
+struct Series {
+  QString name;  ///< "Pan", for the readout and the CSV header
+  Axis axis = Axis::pan;
+  Line line = Line::strong;
+  QVector<double> x, y;    ///< NaN leaves a gap
+  QVector<double> time_s;  ///< of each point of a path; empty where x is sorted
+  bool is_path() const { return !time_s.isEmpty(); }
+};
+
+/// A tinted stretch of one axis.
+struct Band {
+  bool upright = false;  ///< true: a stretch of x over the whole height
+  Range range;
+  Axis axis = Axis::pan;
+  QString label;
+};
+
+/// A labelled place. `limit_*` are lines with hatching on the forbidden side.
+struct Mark {
+  enum class Kind { point, upright, bracket, limit_above, limit_below, level };
+  Kind kind = Kind::point;
+  std::optional<Axis> axis;  ///< empty: of both
+  double x = 0, y = 0;
+  double x_end = 0;  ///< of a bracket
+  QString text;
+};
+
+struct LegendEntry {
+  QString text;
+  std::optional<Axis> axis;  ///< empty: in the colour of text
+  Line line = Line::strong;
+};
+
+struct Chart {
+  PlotKind kind = PlotKind::step;
+  QString x_title, y_title;        ///< "Time / ms"
+  QString x_name, x_unit, y_unit;  ///< "Time", "ms", "°"
+  double x_per_s = 0;              ///< of the linked time cursor; 0: x is not time
+  bool x_log = false;
+  Range x, y;  ///< the whole view
+  QVector<Series> series;
+  QVector<Band> bands;
+  QVector<Mark> marks;
+  QVector<double> ticks;  ///< stock choices on x
+  QVector<LegendEntry> legend;
+  QStringList notes;  ///< shown inside the plot: "Pan never settles"
+  QString message;    ///< instead of an empty plot
+  QStringList readings;  ///< "Pan settles after 148 ms", for summary()
+};
+
+/// "Time / ms"; without a unit only the name.
+QString axis_title(const QString& name, const QString& unit);
+/// The smallest number of 1, 2, 2.5, 5 × 10ⁿ that is at least `value`.
+double round_up(double value);
+/// The range of all y between two x, with a twentieth of air; {0, 1} where there is none.
+Range y_range(const Chart& chart, Range x);
+
+/// Header "Time / ms,Pan angle / °" and a row per x; series that do not share the first one's x
+/// bring a column of their own. Full precision, decimal point; a gap is an empty cell.
+QString csv_of(const Chart& chart);
+QString summary_of(const Chart& chart);
+
+}  // namespace gazewright

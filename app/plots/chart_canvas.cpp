@@ -1,0 +1,174 @@
+#include "app/plots/chart_canvas.h"
+
+#include <QPicture>
+#include <cmath>
+
+#include "app/plots/format.h"
+
+namespace gazewright {
+namespace {
+
+/// Ticks at 1-2-5 steps, on a logarithmic axis at 1, 2, 5, 10 ..., labelled in the locale.
+class Ticker : public QCPAxisTicker {
+ public:
+  explicit Ticker(bool logarithmic) : logarithmic_(logarithmic) {}
+
+ protected:
+  double getTickStep(const QCPRange& range) override {
+    double magnitude = 1;
+    const double mantissa = getMantissa(range.size() / mTickCount, &magnitude);
+    return pickClosest(mantissa, {1, 2, 5, 10}) * magnitude;
+  }
+  QString getTickLabel(double tick, const QLocale&, QChar, int) override {
+    return number_text(std::abs(tick) < 1e-9 ? 0 : tick, 6);
+  }
+  QVector<double> createTickVector(double step, const QCPRange& range) override {
+    if (!logarithmic_) return QCPAxisTicker::createTickVector(step, range);
+    QVector<double> ticks;
+    for (double decade = std::pow(10, std::floor(std::log10(range.lower)));
+         decade <= range.upper; decade *= 10) {
+      for (const double mantissa : {1.0, 2.0, 5.0}) ticks.append(mantissa * decade);
+    }
+    return ticks;
+  }
+  QVector<double> createSubTickVector(int count, const QVector<double>& ticks) override {
+    return logarithmic_ ? QVector<double>() : QCPAxisTicker::createSubTickVector(count, ticks);
+  }
+
+ private:
+  bool logarithmic_;
+};
+
+}  // namespace
+
+QFont pixel_font(const QFont& font) {
+  QFont result = font;
+  result.setPixelSize(std::max(8, QFontInfo(font).pixelSize()));
+  return result;
+}
+
+ChartCanvas::ChartCanvas(QWidget* parent) : QCustomPlot(parent) {
+  style_.font = pixel_font(QWidget::font());
+  setFocusPolicy(Qt::NoFocus);
+  setNoAntialiasingOnDrag(true);
+  setPlottingHint(QCP::phCacheLabels, true);
+  (new BandsItem(this, chart_, style_))->setLayer(QStringLiteral("background"));
+  (new MarksItem(this, chart_, style_))->setLayer(QStringLiteral("legend"));
+  cursor_ = new CursorItem(this, chart_, style_);
+  cursor_->setLayer(QStringLiteral("overlay"));
+  axisRect()->setAutoMargins(QCP::msNone);
+  for (QCPAxis* axis : {xAxis, yAxis}) axis->setTicker(QSharedPointer<Ticker>::create(false));
+  applyStyle();
+}
+
+void ChartCanvas::setChart(const Chart& chart) {
+  const bool log_changed = chart.x_log != chart_.x_log;
+  const bool same_kinds =
+      plottableCount() == chart.series.size() && chart.series.size() == chart_.series.size() &&
+      std::equal(chart.series.begin(), chart.series.end(), chart_.series.begin(),
+                 [](const Series& a, const Series& b) { return a.is_path() == b.is_path(); });
+  chart_ = chart;
+  if (log_changed) {
+    xAxis->setScaleType(chart.x_log ? QCPAxis::stLogarithmic : QCPAxis::stLinear);
+    xAxis->setTicker(QSharedPointer<Ticker>::create(chart.x_log));
+  }
+  if (!same_kinds) makePlottables();
+  fillPlottables();
+  axisRect()->setVisible(chart_.message.isEmpty());
+  for (QCPAxis* axis : {xAxis, yAxis}) axis->setVisible(chart_.message.isEmpty());
+}
+
+void ChartCanvas::makePlottables() {
+  clearPlottables();
+  for (const Series& series : chart_.series) {
+    if (series.is_path()) {
+      new QCPCurve(xAxis, yAxis);
+    } else {
+      addGraph();
+    }
+  }
+}
+
+void ChartCanvas::fillPlottables() {
+  for (int i = 0; i < plottableCount(); ++i) {
+    const Series& series = chart_.series[i];
+    QCPAbstractPlottable* line = plottable(i);
+    line->setSelectable(QCP::stNone);
+    line->setPen(line_pen(style_, series.axis, series.line));
+    if (auto* curve = qobject_cast<QCPCurve*>(line)) {
+      curve->setData(series.time_s, series.x, series.y, true);
+    } else if (auto* graph = qobject_cast<QCPGraph*>(line)) {
+      graph->setData(series.x, series.y, true);
+    }
+  }
+}
+
+void ChartCanvas::setStyle(const Theme& theme, const QFont& font) {
+  style_ = {theme, pixel_font(font)};
+  applyStyle();
+  fillPlottables();
+}
+
+void ChartCanvas::applyStyle() {
+  const Theme& theme = style_.theme;
+  setBackground(QBrush(theme.card));
+  for (QCPAxis* axis : {xAxis, yAxis}) {
+    axis->setBasePen(QPen(theme.control, 1));
+    axis->setTickPen(QPen(theme.control, 1));
+    axis->setSubTickPen(QPen(theme.control, 1));
+    axis->setTickLength(0, 4);
+    axis->setSubTickLength(0, 2);
+    axis->setTickLabelColor(theme.quiet);
+    axis->setTickLabelFont(style_.font);
+    axis->setTickLabelPadding(3);
+    axis->grid()->setPen(QPen(theme.grid, 1));
+    axis->grid()->setZeroLinePen(QPen(theme.control, 1));
+  }
+  applyMargins();
+}
+
+/// Room for labels that does not change with them, so that a plot never jumps.
+void ChartCanvas::applyMargins() {
+  const QFontMetrics metrics(style_.font);
+  const int line = metrics.height();
+  axisRect()->setMargins({metrics.horizontalAdvance(QStringLiteral("−0000")) + 8, line + 8, 12,
+                          2 * line + 9});
+  yAxis->ticker()->setTickCount(5);
+}
+
+void ChartCanvas::setView(Range x, Range y) {
+  xAxis->setRange(x.lo, x.hi);
+  yAxis->setRange(y.lo, y.hi);
+}
+
+Range ChartCanvas::viewX() const { return {xAxis->range().lower, xAxis->range().upper}; }
+Range ChartCanvas::viewY() const { return {yAxis->range().lower, yAxis->range().upper}; }
+
+void ChartCanvas::setCursor(double x, double time_s) {
+  cursor_->x = x;
+  cursor_->time_s = time_s;
+  cursor_->layer()->replot();
+}
+
+void paint_chart(QPainter& painter, const QRectF& rect, const Chart& chart, const Theme& theme,
+                 const QFont& font, std::optional<std::pair<Range, Range>> view) {
+  ChartCanvas canvas;
+  canvas.setStyle(theme, font);
+  canvas.setChart(chart);
+  const auto [x, y] = view.value_or(std::pair{chart.x, chart.y});
+  canvas.setView(x, y);
+  QPicture picture;  // QCustomPlot wants a painter of its own class
+  QCPPainter recorder;
+  recorder.begin(&picture);
+  recorder.setModes(QCPPainter::pmVectorized | QCPPainter::pmNoCaching |
+                    QCPPainter::pmNonCosmetic);
+  canvas.toPainter(&recorder, int(std::lround(rect.width())), int(std::lround(rect.height())));
+  recorder.end();
+  painter.save();
+  painter.setClipRect(rect, Qt::IntersectClip);
+  painter.translate(rect.topLeft());
+  picture.play(&painter);
+  painter.restore();
+}
+
+}  // namespace gazewright

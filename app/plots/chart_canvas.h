@@ -1,0 +1,45 @@
+#pragma once
+
+#include "app/plots/chart_items.h"
+
+namespace gazewright {
+
+/// Draws a Chart with QCustomPlot: the one painter of screen, print and PDF.
+class ChartCanvas : public QCustomPlot {
+  Q_OBJECT
+
+ public:
+  explicit ChartCanvas(QWidget* parent = nullptr);
+
+  /// The data; the view stays as it is.
+  void setChart(const Chart& chart);
+  void setStyle(const Theme& theme, const QFont& font);
+  void setView(Range x, Range y);
+  Range viewX() const;
+  Range viewY() const;
+  const Chart& chart() const { return chart_; }
+  const ChartStyle& style() const { return style_; }
+
+  /// Moves the cursor to an x and a time (NaN hides it) and repaints only its layer.
+  void setCursor(double x, double time_s);
+  double cursorX() const { return cursor_->x; }
+
+ private:
+  void makePlottables();
+  void fillPlottables();
+  void applyStyle();
+  void applyMargins();
+
+  Chart chart_;
+  ChartStyle style_;
+  CursorItem* cursor_;
+};
+
+/// Paints a chart as vectors, in its whole view unless one is given.
+void paint_chart(QPainter& painter, const QRectF& rect, const Chart& chart, const Theme& theme,
+                 const QFont& font, std::optional<std::pair<Range, Range>> view = {});
+
+/// The font with its size in pixels, so that a picture does not depend on the device's resolution.
+QFont pixel_font(const QFont& font);
+
+}  // namespace gazewright

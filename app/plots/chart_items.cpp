@@ -1,0 +1,75 @@
+#include "app/plots/chart_items.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace gazewright {
+
+QPen line_pen(const ChartStyle& style, std::optional<Axis> axis, Line line) {
+  const QColor colour = axis ? axis_colour(style.theme, *axis) : style.theme.text;
+  switch (line) {
+    case Line::strong:
+      return {colour, 2, Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin};
+    case Line::fine:
+      return {blended(colour, style.theme.text, 0.55), 1.2};
+    case Line::dashed:
+    case Line::ghost:
+      break;
+  }
+  QPen pen(colour, line == Line::dashed ? 1.6 : 1.2);
+  pen.setDashPattern(line == Line::dashed ? QVector<qreal>{5, 3} : QVector<qreal>{2, 2.5});
+  pen.setCapStyle(Qt::FlatCap);
+  return pen;
+}
+
+ChartItem::ChartItem(QCustomPlot* plot, const Chart& chart, const ChartStyle& style)
+    : QCPAbstractItem(plot), chart_(chart), style_(style) {
+  setSelectable(false);
+  setClipToAxisRect(false);
+}
+
+QRectF ChartItem::area() const { return parentPlot()->axisRect()->rect(); }
+
+QPointF ChartItem::pixel(double x, double y) const {
+  return {parentPlot()->xAxis->coordToPixel(x), parentPlot()->yAxis->coordToPixel(y)};
+}
+
+QColor ChartItem::colour(std::optional<Axis> axis) const {
+  return axis ? axis_colour(style_.theme, *axis) : style_.theme.control;
+}
+
+QColor ChartItem::textColour(std::optional<Axis> axis) const {
+  return axis ? axis_text_colour(style_.theme, *axis) : style_.theme.quiet;
+}
+
+void BandsItem::draw(QCPPainter* painter) {
+  for (const Band& band : chart_.bands) {
+    const QPointF a = pixel(band.upright ? band.range.lo : 0, band.upright ? 0 : band.range.hi);
+    const QPointF b = pixel(band.upright ? band.range.hi : 0, band.upright ? 0 : band.range.lo);
+    QRectF strip = area();
+    if (band.upright) {
+      strip.setLeft(std::max(strip.left(), a.x()));
+      strip.setRight(std::min(strip.right(), b.x()));
+    } else {
+      const double middle = (a.y() + b.y()) / 2, half = std::max(1.0, (b.y() - a.y()) / 2);
+      strip.setTop(std::max(area().top(), middle - half));
+      strip.setBottom(std::min(area().bottom(), middle + half));
+    }
+    if (strip.width() <= 0 || strip.height() <= 0) continue;
+    painter->fillRect(strip, blended(colour(band.axis), style_.theme.card, 0.13));
+  }
+}
+
+qsizetype sample_at(const Series& series, double x, double time_s) {
+  const bool path = series.is_path();
+  const QVector<double>& along = path ? series.time_s : series.x;
+  const double wanted = path ? time_s : x;
+  if (along.isEmpty() || !std::isfinite(wanted)) return -1;
+  const auto after = std::lower_bound(along.begin(), along.end(), wanted);
+  if (after == along.begin()) return 0;
+  if (after == along.end()) return along.size() - 1;
+  const bool next = *after - wanted < wanted - *(after - 1);
+  return (after - along.begin()) - (next ? 0 : 1);
+}
+
+}  // namespace gazewright

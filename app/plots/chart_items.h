@@ -1,0 +1,81 @@
+#pragma once
+
+#include <qcustomplot.h>
+
+#include "app/plots/chart.h"
+
+/// What ChartCanvas draws besides lines: tinted bands under the data, labelled marks, legend and
+/// notes over it, and the cursor in a layer of its own.
+namespace gazewright {
+
+struct ChartStyle {
+  Theme theme = theme_for(ThemeKind::light);
+  QFont font;  ///< with a size in pixels
+};
+
+QPen line_pen(const ChartStyle& style, std::optional<Axis> axis, Line line);
+
+class ChartItem : public QCPAbstractItem {
+ public:
+  ChartItem(QCustomPlot* plot, const Chart& chart, const ChartStyle& style);
+  double selectTest(const QPointF&, bool, QVariant*) const override { return -1; }
+
+ protected:
+  QRectF area() const;  ///< the axis rectangle
+  QPointF pixel(double x, double y) const;
+  QColor colour(std::optional<Axis> axis) const;
+  QColor textColour(std::optional<Axis> axis) const;
+
+  const Chart& chart_;
+  const ChartStyle& style_;
+};
+
+class BandsItem : public ChartItem {
+ public:
+  using ChartItem::ChartItem;
+
+ protected:
+  void draw(QCPPainter* painter) override;
+};
+
+class MarksItem : public ChartItem {
+ public:
+  using ChartItem::ChartItem;
+
+ protected:
+  void draw(QCPPainter* painter) override;
+
+ private:
+  void drawHeader(QCPPainter* painter) const;
+  void drawMark(QCPPainter* painter, const Mark& mark);
+  void drawUpright(QCPPainter* painter, const Mark& mark);
+  void drawLimit(QCPPainter* painter, const Mark& mark);
+  void drawBracket(QCPPainter* painter, const Mark& mark);
+  void drawBandLabels(QCPPainter* painter);
+  void drawTicks(QCPPainter* painter) const;
+  void drawNotes(QCPPainter* painter);
+  void drawMessage(QCPPainter* painter) const;
+  void drawLabel(QCPPainter* painter, QPointF at, Qt::Alignment side, const QString& text,
+                 const QColor& colour);
+
+  QVector<QRectF> taken_;  ///< by labels of this drawing
+};
+
+class CursorItem : public ChartItem {
+ public:
+  using ChartItem::ChartItem;
+
+  double x = std::numeric_limits<double>::quiet_NaN();  ///< in units of the x axis
+  double time_s = std::numeric_limits<double>::quiet_NaN();  ///< marks points on paths
+
+ protected:
+  void draw(QCPPainter* painter) override;
+
+ private:
+  void drawReadout(QCPPainter* painter, double at_px, const QStringList& lines) const;
+};
+
+/// The point of a series nearest to the cursor, or −1.
+qsizetype sample_at(const Series& series, double x, double time_s);
+
+}  // namespace gazewright

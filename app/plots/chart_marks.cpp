@@ -1,0 +1,203 @@
+#include <algorithm>
+#include <cmath>
+
+#include "app/plots/chart_items.h"
+
+namespace gazewright {
+namespace {
+
+constexpr double kSampleLength = 18;
+
+void draw_hatching(QCPPainter* painter, const QRectF& strip, bool above, const QColor& colour) {
+  painter->setPen(QPen(colour, 1));
+  const double y = above ? strip.bottom() : strip.top();
+  for (double x = strip.left(); x + 5 <= strip.right(); x += 9) {
+    painter->drawLine(QLineF(x, y, x + 5, above ? y - 5 : y + 5));
+  }
+}
+
+}  // namespace
+
+void MarksItem::draw(QCPPainter* painter) {
+  taken_.clear();
+  painter->setFont(style_.font);
+  if (!chart_.message.isEmpty()) return drawMessage(painter);
+  drawHeader(painter);
+  drawTicks(painter);
+  for (const Mark& mark : chart_.marks) drawMark(painter, mark);
+  drawBandLabels(painter);
+  drawNotes(painter);
+}
+
+/// The y title at the left and the legend at the right of the line above the axes; the x title at
+/// the right under them.
+void MarksItem::drawHeader(QCPPainter* painter) const {
+  const QFontMetricsF metrics(style_.font);
+  const QRectF inside = area();
+  const double right = parentPlot()->viewport().right() - 4;
+  const QRectF top(6, inside.top() - metrics.height() - 6, right - 6, metrics.height() + 2);
+  painter->setPen(style_.theme.quiet);
+  painter->drawText(top, Qt::AlignLeft | Qt::AlignVCenter, chart_.y_title);
+  const QRectF bottom(6, parentPlot()->viewport().bottom() - metrics.height() - 2, inside.right() - 6,
+                      metrics.height() + 2);
+  painter->drawText(bottom, Qt::AlignRight | Qt::AlignVCenter, chart_.x_title);
+  const double least_left = top.left() + metrics.horizontalAdvance(chart_.y_title) + 10;
+  double x = right;
+  for (auto entry = chart_.legend.rbegin(); entry != chart_.legend.rend(); ++entry) {
+    const double width = metrics.horizontalAdvance(entry->text);
+    x -= width + kSampleLength + 5;
+    if (x < least_left) break;
+    painter->setAntialiasing(false);
+    painter->setPen(line_pen(style_, entry->axis, entry->line));
+    painter->drawLine(QLineF(x, top.center().y(), x + kSampleLength, top.center().y()));
+    painter->setPen(textColour(entry->axis));
+    painter->drawText(QRectF(x + kSampleLength + 4, top.top(), width + 2, top.height()),
+                      Qt::AlignLeft | Qt::AlignVCenter, entry->text);
+    x -= 10;
+  }
+}
+
+void MarksItem::drawMark(QCPPainter* painter, const Mark& mark) {
+  switch (mark.kind) {
+    case Mark::Kind::upright:
+      return drawUpright(painter, mark);
+    case Mark::Kind::bracket:
+      return drawBracket(painter, mark);
+    case Mark::Kind::limit_above:
+    case Mark::Kind::limit_below:
+    case Mark::Kind::level:
+      return drawLimit(painter, mark);
+    case Mark::Kind::point:
+      break;
+  }
+  const QPointF at = pixel(mark.x, mark.y);
+  if (!area().adjusted(-1, -1, 1, 1).contains(at)) return;
+  painter->setAntialiasing(true);
+  painter->setPen(QPen(style_.theme.card, 1.5));
+  painter->setBrush(colour(mark.axis));
+  painter->drawEllipse(at, 4, 4);
+  drawLabel(painter, at + QPointF(0, -6), Qt::AlignHCenter | Qt::AlignBottom, mark.text,
+            textColour(mark.axis));
+}
+
+void MarksItem::drawUpright(QCPPainter* painter, const Mark& mark) {
+  const QRectF inside = area();
+  const double x = pixel(mark.x, 0).x();
+  if (x < inside.left() || x > inside.right()) return;
+  painter->setAntialiasing(false);
+  QPen pen(colour(mark.axis), 1.2);
+  pen.setDashPattern({2, 2});
+  painter->setPen(pen);
+  painter->drawLine(QLineF(x, inside.top(), x, inside.bottom()));
+  const QFontMetricsF metrics(style_.font);
+  const bool fits = x + metrics.horizontalAdvance(mark.text) + 8 < inside.right();
+  drawLabel(painter, {x + (fits ? 4 : -4), inside.top() + 1},
+            (fits ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignTop, mark.text,
+            textColour(mark.axis));
+}
+
+void MarksItem::drawBracket(QCPPainter* painter, const Mark& mark) {
+  const QRectF inside = area();
+  const double from = pixel(mark.x, 0).x(), to = pixel(mark.x_end, 0).x();
+  const double y = inside.bottom() - (mark.axis == Axis::tilt ? 22.0 : 8.0);
+  if (to < inside.left() || from > inside.right() || to - from < 6) return;
+  painter->setAntialiasing(false);
+  painter->setPen(QPen(colour(mark.axis), 1.2));
+  painter->drawLine(QLineF(from, y, to, y));
+  for (const double x : {from, to}) painter->drawLine(QLineF(x, y - 3, x, y + 3));
+  drawLabel(painter, {to + 5, y}, Qt::AlignLeft | Qt::AlignVCenter, mark.text,
+            textColour(mark.axis));
+}
+
+void MarksItem::drawLimit(QCPPainter* painter, const Mark& mark) {
+  const QRectF inside = area();
+  const double y = pixel(0, mark.y).y();
+  if (y < inside.top() || y > inside.bottom()) return;
+  painter->setAntialiasing(false);
+  painter->setPen(QPen(colour(mark.axis), 1));
+  painter->drawLine(QLineF(inside.left(), y, inside.right(), y));
+  if (mark.kind != Mark::Kind::level) {
+    const bool above = mark.kind == Mark::Kind::limit_above;
+    draw_hatching(painter, QRectF(inside.left(), above ? y - 5 : y, inside.width(), 5), above,
+                  colour(mark.axis));
+  }
+  drawLabel(painter, {inside.right() - 3, y + 2}, Qt::AlignRight | Qt::AlignTop, mark.text,
+            textColour(mark.axis));
+}
+
+void MarksItem::drawBandLabels(QCPPainter* painter) {
+  const QRectF inside = area();
+  bool named = false;
+  for (const Band& band : chart_.bands) {
+    if (band.upright) {
+      if (named) continue;  // one explanation serves both axes
+      const double x = (pixel(band.range.lo, 0).x() + pixel(band.range.hi, 0).x()) / 2;
+      drawLabel(painter, {x, inside.bottom() - 12}, Qt::AlignHCenter | Qt::AlignBottom, band.label,
+                style_.theme.quiet);
+      named = true;
+      continue;
+    }
+    const double y = pixel(0, band.range.hi).y();
+    if (y < inside.top() || y > inside.bottom()) continue;
+    drawLabel(painter, {inside.right() - 3, y - 1}, Qt::AlignRight | Qt::AlignBottom, band.label,
+              textColour(band.axis));
+  }
+}
+
+void MarksItem::drawTicks(QCPPainter* painter) const {
+  const QRectF inside = area();
+  painter->setAntialiasing(false);
+  painter->setPen(QPen(style_.theme.control, 1));
+  for (const double tick : chart_.ticks) {
+    const double x = pixel(tick, 0).x();
+    if (x < inside.left() || x > inside.right()) continue;
+    painter->drawLine(QLineF(x, inside.bottom(), x, inside.bottom() - 7));
+  }
+}
+
+void MarksItem::drawNotes(QCPPainter* painter) {
+  const QFontMetricsF metrics(style_.font);
+  const QRectF inside = area();
+  QPointF at = inside.topLeft() + QPointF(6, 3);
+  for (const QString& note : chart_.notes) {
+    drawLabel(painter, at, Qt::AlignLeft | Qt::AlignTop,
+              metrics.elidedText(note, Qt::ElideRight, inside.width() - 12), style_.theme.bad);
+    at.ry() += metrics.height() + 2;
+  }
+}
+
+void MarksItem::drawMessage(QCPPainter* painter) const {
+  painter->setPen(style_.theme.quiet);
+  painter->drawText(QRectF(parentPlot()->viewport()).adjusted(16, 8, -16, -8),
+                    int(Qt::AlignCenter) | int(Qt::TextWordWrap), chart_.message);
+}
+
+/// A label with its ground, moved down (or up) line by line until it lies free.
+void MarksItem::drawLabel(QCPPainter* painter, QPointF at, Qt::Alignment side, const QString& text,
+                          const QColor& text_colour) {
+  if (text.isEmpty()) return;
+  const QFontMetricsF metrics(style_.font);
+  const QSizeF size(metrics.horizontalAdvance(text) + 4, metrics.height());
+  QRectF box(at, size);
+  if (side & Qt::AlignRight) box.moveRight(at.x());
+  if (side & Qt::AlignHCenter) box.moveLeft(at.x() - size.width() / 2);
+  if (side & Qt::AlignBottom) box.moveBottom(at.y());
+  if (side & Qt::AlignVCenter) box.moveTop(at.y() - size.height() / 2);
+  box.moveLeft(std::clamp(box.left(), area().left() + 1,
+                          std::max(area().left() + 1, area().right() - size.width())));
+  const double step = (side & Qt::AlignBottom) ? -size.height() : size.height();
+  const auto hits = [&] {
+    return std::any_of(taken_.begin(), taken_.end(),
+                       [&box](const QRectF& other) { return other.intersects(box); });
+  };
+  for (int tries = 0; tries < 5 && hits(); ++tries) box.translate(0, step);
+  if (box.top() < area().top()) box.moveTop(area().top());
+  taken_.append(box);
+  QColor ground = style_.theme.card;
+  ground.setAlphaF(0.8F);
+  painter->fillRect(box, ground);
+  painter->setPen(text_colour);
+  painter->drawText(box, Qt::AlignCenter, text);
+}
+
+}  // namespace gazewright

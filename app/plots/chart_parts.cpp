@@ -1,0 +1,67 @@
+#include <algorithm>
+
+#include "app/plots/charts.h"
+#include "app/plots/text.h"
+#include "core/rig/fields.h"
+
+namespace gazewright {
+
+const QVector<double>& stock_ratios() {
+  static const QVector<double> ratios{3, 4, 5, 7, 10, 16, 20, 25, 30, 35, 40, 50, 70, 100};
+  return ratios;
+}
+
+QString reason_text(const std::string& because) {
+  QStringList words = QString::fromStdString(because).split(' ');
+  for (QString& word : words) {
+    QString path = word;
+    while (path.endsWith(',') || path.endsWith('.')) path.chop(1);
+    const FieldInfo* info = path.contains('.') ? find_info(path.toStdString()) : nullptr;
+    if (info == nullptr) continue;
+    QStringList steps = path.split('.');
+    steps.removeLast();
+    const QString label = QString::fromUtf8(info->label.data(), qsizetype(info->label.size()));
+    word = steps.join(' ') + ' ' + label.toLower() + word.mid(path.size());
+  }
+  return words.join(' ');
+}
+
+Chart chart_of(PlotKind kind, const PlotInput& input) {
+  switch (kind) {
+    case PlotKind::speed:
+      return speed_chart(input);
+    case PlotKind::current:
+      return current_chart(input);
+    case PlotKind::time_ratio:
+      return ratio_chart(input);
+    case PlotKind::torque_speed:
+      return torque_speed_chart(input);
+    default:
+      return step_chart(input);
+  }
+}
+
+namespace chart_parts {
+
+bool shows(const PlotInput& input, Axis axis) { return !input.only || *input.only == axis; }
+
+QVector<double> scaled(const std::vector<double>& values, double factor) {
+  QVector<double> result(qsizetype(values.size()));
+  std::transform(values.begin(), values.end(), result.begin(),
+                 [factor](double v) { return v * factor; });
+  return result;
+}
+
+std::string figure_id(Axis axis, const char* rest) {
+  return std::string(name_of(axis)) + '.' + rest;
+}
+
+QString missing_text(const Analysis& analysis, Axis axis, const char* figure) {
+  const Figure* found = analysis.figure(figure_id(axis, figure));
+  const QString why = found != nullptr ? reason_text(found->because) : QString();
+  return why.isEmpty() ? Plots::tr("%1: nothing to show").arg(axis_word(axis))
+                       : QStringLiteral("%1: %2").arg(axis_word(axis), why);
+}
+
+}  // namespace chart_parts
+}  // namespace gazewright

@@ -1,0 +1,34 @@
+#pragma once
+
+#include "app/plots/chart.h"
+
+/// The charts of an Analysis. Pure; units are converted here and nothing is computed.
+namespace gazewright {
+
+Chart step_chart(const PlotInput& input);
+Chart speed_chart(const PlotInput& input);
+Chart current_chart(const PlotInput& input);
+Chart ratio_chart(const PlotInput& input);
+Chart torque_speed_chart(const PlotInput& input);
+
+/// The chart of a kind that is one. @pre kind is not travel or inertia.
+Chart chart_of(PlotKind kind, const PlotInput& input);
+
+/// Ratios that gearboxes are sold in. Common practice, no source.
+const QVector<double>& stock_ratios();
+
+/// A figure's reason with paths replaced by the labels of their fields: "needs pan.motor.mass" ->
+/// "Pan needs: motor, mass".
+QString reason_text(const std::string& because);
+
+namespace chart_parts {
+inline constexpr double kDegPerRad = 180 / 3.14159265358979323846;
+
+bool shows(const PlotInput& input, Axis axis);
+QVector<double> scaled(const std::vector<double>& values, double factor);
+/// Why the plot of an axis is empty, from the figure that needs the same inputs.
+QString missing_text(const Analysis& analysis, Axis axis, const char* figure);
+std::string figure_id(Axis axis, const char* rest);
+}  // namespace chart_parts
+
+}  // namespace gazewright

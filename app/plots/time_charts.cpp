@@ -1,0 +1,229 @@
+#include <algorithm>
+#include <cmath>
+
+#include "app/plots/charts.h"
+#include "app/plots/format.h"
+#include "app/plots/text.h"
+
+/// Angle, speed and current over the time of the step.
+namespace gazewright {
+namespace {
+
+using namespace chart_parts;
+
+constexpr double kMsPerS = 1000;
+
+Chart time_chart(PlotKind kind, const QString& y_name, const QString& y_unit) {
+  Chart chart;
+  chart.kind = kind;
+  chart.x_name = Plots::tr("Time");
+  chart.x_unit = QStringLiteral("ms");
+  chart.y_unit = y_unit;
+  chart.x_title = axis_title(chart.x_name, chart.x_unit);
+  chart.y_title = axis_title(y_name, y_unit);
+  chart.x_per_s = kMsPerS;
+  return chart;
+}
+
+/// The time that shows the move and some rest after it, of all axes that the plot shows. [ms]
+double shown_time_ms(const PlotInput& input) {
+  double shown = 0;
+  for (const Axis axis : kAxes) {
+    const Trace& step = input.now->of(axis).step;
+    if (!shows(input, axis) || step.time_s.empty()) continue;
+    const auto settle = input.now->value(figure_id(axis, "step.settle_time"));
+    const double end = step.time_s.back() * kMsPerS;
+    shown = std::max(shown, settle ? std::min(end, round_up(*settle * kMsPerS * 1.5)) : end);
+  }
+  return shown;
+}
+
+using Pick = const std::vector<double> Trace::*;
+
+void add_series(Chart& chart, const Analysis& analysis, Axis axis, Line line, Pick pick,
+                double factor, const QString& name) {
+  const Trace& step = analysis.of(axis).step;
+  if (step.time_s.empty()) return;
+  Series series{.name = name, .axis = axis, .line = line};
+  series.x = scaled(step.time_s, kMsPerS);
+  series.y = scaled(step.*pick, factor);
+  chart.series.append(series);
+}
+
+/// Ghosts first, so that what holds now lies on top.
+void add_both(Chart& chart, const PlotInput& input, Pick pick, double factor) {
+  for (const Axis axis : kAxes) {
+    if (!shows(input, axis)) continue;
+    if (input.ghost != nullptr) {
+      add_series(chart, *input.ghost, axis, Line::ghost, pick, factor,
+                 Plots::tr("%1 before").arg(axis_word(axis)));
+    }
+  }
+  for (const Axis axis : kAxes) {
+    if (shows(input, axis)) {
+      add_series(chart, *input.now, axis, Line::strong, pick, factor, axis_word(axis));
+    }
+  }
+}
+
+/// Ranges, legend, and a message where nothing can be shown.
+void finish(Chart& chart, const PlotInput& input) {
+  for (const Axis axis : kAxes) {
+    if (!shows(input, axis)) continue;
+    if (input.now->of(axis).step.time_s.empty()) {
+      chart.notes << missing_text(*input.now, axis, "step.settle_time");
+    } else {
+      chart.legend.append({axis_word(axis), axis, Line::strong});
+    }
+  }
+  if (std::none_of(chart.series.begin(), chart.series.end(),
+                   [](const Series& s) { return s.line != Line::ghost; })) {
+    chart.message = chart.notes.join('\n');
+    return;
+  }
+  if (input.ghost != nullptr) chart.legend.append({Plots::tr("before"), {}, Line::ghost});
+  chart.x = {0, shown_time_ms(input)};
+  chart.y = y_range(chart, chart.x);
+}
+
+QString no_analysis() { return Plots::tr("Nothing computed yet. Open or describe a rig."); }
+
+/// The first time the angle passes a fraction of the move, for the mark of the rise. [ms]
+double passes_ms(const Trace& step, double level_rad) {
+  for (std::size_t i = 0; i < step.angle_rad.size(); ++i) {
+    if (step.angle_rad[i] / level_rad >= 1) return step.time_s[i] * kMsPerS;
+  }
+  return std::nan("");
+}
+
+void mark_rise(Chart& chart, const Analysis& analysis, Axis axis) {
+  const auto rise = analysis.value(figure_id(axis, "step.rise_time"));
+  const AxisCurves& curves = analysis.of(axis);
+  if (!rise || curves.move_rad == 0) return;
+  const double start = passes_ms(curves.step, 0.1 * curves.move_rad);
+  const QString text = format_value(*rise, "s", "ms");
+  chart.readings << Plots::tr("%1 rises (10–90 %) in %2").arg(axis_word(axis), text);
+  if (!std::isfinite(start)) return;
+  chart.marks.append({.kind = Mark::Kind::bracket,
+                      .axis = axis,
+                      .x = start,
+                      .y = 0.1 * curves.move_rad * kDegPerRad,
+                      .x_end = start + *rise * kMsPerS,
+                      .text = Plots::tr("rise %1").arg(text)});
+}
+
+void mark_overshoot(Chart& chart, const Analysis& analysis, Axis axis) {
+  const auto overshoot = analysis.value(figure_id(axis, "step.overshoot"));
+  const AxisCurves& curves = analysis.of(axis);
+  const std::vector<double>& angle = curves.step.angle_rad;
+  if (!overshoot || angle.empty()) return;
+  const QString text = format_value(*overshoot, "1", "%", 2);
+  chart.readings << Plots::tr("%1 overshoots by %2").arg(axis_word(axis), text);
+  if (*overshoot < 0.005) return;
+  const bool up = curves.move_rad >= 0;
+  const auto top = up ? std::max_element(angle.begin(), angle.end())
+                      : std::min_element(angle.begin(), angle.end());
+  const auto at = static_cast<std::size_t>(top - angle.begin());
+  chart.marks.append({.kind = Mark::Kind::point,
+                      .axis = axis,
+                      .x = curves.step.time_s[at] * kMsPerS,
+                      .y = angle[at] * kDegPerRad,
+                      .text = '+' + text});
+}
+
+void mark_settling(Chart& chart, const Analysis& analysis, Axis axis) {
+  const AxisCurves& curves = analysis.of(axis);
+  const double band_deg = curves.band_rad * kDegPerRad;
+  const double move_deg = curves.move_rad * kDegPerRad;
+  if (std::isfinite(band_deg) && band_deg > 0) {
+    chart.bands.append(
+        {.range = {move_deg - band_deg, move_deg + band_deg},
+         .axis = axis,
+         .label = QStringLiteral("±") + format_value(curves.band_rad, "rad", "deg", 2)});
+  }
+  const Figure* settle = analysis.figure(figure_id(axis, "step.settle_time"));
+  if (settle == nullptr) return;
+  if (!settle->value) {
+    chart.notes << QStringLiteral("%1: %2").arg(axis_word(axis), reason_text(settle->because));
+    return;
+  }
+  const QString text = format_value(*settle->value, "s", "ms");
+  chart.readings << Plots::tr("%1 settles after %2").arg(axis_word(axis), text);
+  chart.marks.append({.kind = Mark::Kind::upright,
+                      .axis = axis,
+                      .x = *settle->value * kMsPerS,
+                      .y = move_deg,
+                      .text = Plots::tr("settled %1").arg(text)});
+}
+
+void limit(Chart& chart, Axis axis, double value, const QString& text) {
+  if (!std::isfinite(value)) return;
+  chart.marks.append({.kind = Mark::Kind::limit_above, .axis = axis, .y = value, .text = text});
+  if (value < 1.4 * chart.y.hi) chart.y.hi = std::max(chart.y.hi, 1.08 * value);
+}
+
+}  // namespace
+
+Chart step_chart(const PlotInput& input) {
+  Chart chart = time_chart(PlotKind::step, Plots::tr("Angle"), QStringLiteral("°"));
+  if (input.now == nullptr) return chart.message = no_analysis(), chart;
+  add_both(chart, input, &Trace::angle_rad, kDegPerRad);
+  finish(chart, input);
+  if (!chart.message.isEmpty()) return chart;
+  for (const Axis axis : kAxes) {
+    if (!shows(input, axis) || input.now->of(axis).step.time_s.empty()) continue;
+    mark_rise(chart, *input.now, axis);
+    mark_overshoot(chart, *input.now, axis);
+    mark_settling(chart, *input.now, axis);
+  }
+  return chart;
+}
+
+Chart speed_chart(const PlotInput& input) {
+  Chart chart = time_chart(PlotKind::speed, Plots::tr("Speed"), QStringLiteral("°/s"));
+  if (input.now == nullptr) return chart.message = no_analysis(), chart;
+  add_both(chart, input, &Trace::speed_radps, kDegPerRad);
+  finish(chart, input);
+  for (const Axis axis : kAxes) {
+    if (!shows(input, axis) || !chart.message.isEmpty()) continue;
+    const auto peak = input.now->value(figure_id(axis, "step.peak_speed"));
+    if (peak) {
+      chart.readings << Plots::tr("%1 reaches %2")
+                            .arg(axis_word(axis), format_value(*peak, "rad/s", "deg/s"));
+    }
+    if (input.rig == nullptr) continue;
+    limit(chart, axis, input.rig->axis(axis).loop.speed_limit_radps.value() * kDegPerRad,
+          Plots::tr("%1 speed limit").arg(axis_word(axis)));
+  }
+  return chart;
+}
+
+Chart current_chart(const PlotInput& input) {
+  Chart chart = time_chart(PlotKind::current, Plots::tr("Current"), QStringLiteral("A"));
+  if (input.now == nullptr) return chart.message = no_analysis(), chart;
+  for (const Axis axis : kAxes) {
+    if (!shows(input, axis)) continue;
+    add_series(chart, *input.now, axis, Line::dashed, &Trace::bus_A, 1,
+               Plots::tr("%1 bus").arg(axis_word(axis)));
+    add_series(chart, *input.now, axis, Line::strong, &Trace::current_A, 1,
+               Plots::tr("%1 phase").arg(axis_word(axis)));
+  }
+  finish(chart, input);
+  if (!chart.message.isEmpty()) return chart;
+  chart.legend.append({Plots::tr("phase"), {}, Line::strong});
+  chart.legend.append({Plots::tr("bus"), {}, Line::dashed});
+  for (const Axis axis : kAxes) {
+    if (!shows(input, axis)) continue;
+    const auto peak = input.now->value(figure_id(axis, "step.peak_current"));
+    if (peak) {
+      chart.readings << Plots::tr("%1 draws up to %2 in a phase")
+                            .arg(axis_word(axis), format_value(*peak, "A", "A"));
+    }
+    if (input.rig == nullptr) continue;
+    limit(chart, axis, input.rig->axis(axis).drive.current_limit_A.value(),
+          Plots::tr("%1 drive limit").arg(axis_word(axis)));
+  }
+  return chart;
+}
+
+}  // namespace gazewright
