@@ -1,0 +1,265 @@
+#include "app/plots/painted_plot.h"
+
+#include <QPainter>
+#include <algorithm>
+#include <cmath>
+
+#include "app/plots/charts.h"
+#include "app/plots/format.h"
+#include "app/plots/text.h"
+#include "app/plots/travel_dial.h"
+#include "core/rig/fields.h"
+
+namespace gazewright {
+namespace {
+
+void paint_message(QPainter& painter, const QRectF& rect, const QString& message,
+                   const Theme& theme) {
+  painter.setPen(theme.quiet);
+  painter.drawText(rect.adjusted(16, 8, -16, -8), int(Qt::AlignCenter) | int(Qt::TextWordWrap),
+                   message);
+}
+
+QString csv_number(double value) { return QString::number(value, 'g', 17); }
+
+/// One axis' bars: a heading, then name, bar, number and percent for each share.
+struct Bars {
+  QPainter& painter;
+  const Theme& theme;
+  double line;  ///< height of a row
+
+  void paint(const QRectF& rect, Axis axis, const std::vector<InertiaShare>& shares) const {
+    double sum = 0;
+    for (const InertiaShare& share : shares) sum += share.inertia_kgm2;
+    const double largest = shares.empty() ? 0 : shares.front().inertia_kgm2;
+    painter.setPen(axis_text_colour(theme, axis));
+    painter.drawText(QRectF(rect.left(), rect.top(), rect.width(), line),
+                     Qt::AlignLeft | Qt::AlignVCenter,
+                     Plots::tr("%1, %2 in all")
+                         .arg(axis_word(axis), format_value(sum, "kg.m2", "g.m2")));
+    const auto room = static_cast<std::size_t>(std::max(1.0, rect.height() / line - 1));
+    double y = rect.top() + line;
+    for (std::size_t i = 0; i < std::min(room, shares.size()); ++i, y += line) {
+      row({rect.left(), y, rect.width(), line}, axis, shares[i], sum, largest);
+    }
+  }
+
+  void row(const QRectF& rect, Axis axis, const InertiaShare& share, double sum,
+           double largest) const {
+    const QFontMetricsF metrics(painter.font());
+    const double name_width = rect.width() * 0.36;
+    const QString text =
+        format_value(share.inertia_kgm2, "kg.m2", "g.m2") + QStringLiteral("  ") +
+        format_value(sum > 0 ? share.inertia_kgm2 / sum : 0, "1", "%", 2);
+    const double text_width = metrics.horizontalAdvance(QStringLiteral("00.00 g·m²  00.0 %")) + 8;
+    painter.setPen(theme.text);
+    painter.drawText(QRectF(rect.left(), rect.top(), name_width - 8, rect.height()),
+                     Qt::AlignRight | Qt::AlignVCenter,
+                     metrics.elidedText(share.name, Qt::ElideRight, name_width - 8));
+    const double full = std::max(8.0, rect.width() - name_width - text_width);
+    const double length = largest > 0 ? full * share.inertia_kgm2 / largest : 0;
+    const QRectF bar(rect.left() + name_width, rect.top() + 0.2 * line, std::max(1.0, length),
+                     0.6 * line);
+    const QColor colour = axis_colour(theme, axis);
+    painter.fillRect(bar, share.is_rotor ? QBrush(theme.neutral) : QBrush(colour));
+    painter.setPen(theme.quiet);
+    painter.drawText(QRectF(bar.right() + 6, rect.top(), text_width + 20, rect.height()),
+                     Qt::AlignLeft | Qt::AlignVCenter, text);
+  }
+};
+
+}  // namespace
+
+void paint_travel(QPainter& painter, const QRectF& rect, const TravelPicture& picture,
+                  const Theme& theme) {
+  if (!picture.message.isEmpty()) return paint_message(painter, rect, picture.message, theme);
+  std::vector<Axis> shown;
+  for (const Axis axis : kAxes) {
+    if (picture.travel[std::size_t(axis)]) shown.push_back(axis);
+  }
+  const double line = QFontMetricsF(painter.font()).height();
+  const double width = rect.width() / double(std::max<std::size_t>(1, shown.size()));
+  for (std::size_t i = 0; i < shown.size(); ++i) {
+    const auto index = std::size_t(shown[i]);
+    const QRectF place(rect.left() + double(i) * width, rect.top(), width,
+                       rect.height() - 3 * line);
+    paint_travel_dial(painter, place, *picture.travel[index], shown[i], picture.angle_rad[index],
+                      theme);
+    painter.setPen(theme.quiet);
+    painter.drawText(QRectF(place.left() + 4, place.bottom(), width - 8, 3 * line),
+                     int(Qt::AlignHCenter) | int(Qt::AlignTop) | int(Qt::TextWordWrap),
+                     travel_summary(*picture.travel[index]));
+  }
+}
+
+InertiaPicture inertia_picture(const PlotInput& input) {
+  InertiaPicture picture;
+  if (input.rig == nullptr) {
+    picture.message = Plots::tr("Nothing to show yet. Open or describe a rig.");
+    return picture;
+  }
+  const Rig rig = with_defaults(*input.rig);
+  QStringList missing;
+  for (const Axis axis : kAxes) {
+    if (!chart_parts::shows(input, axis)) continue;
+    const auto shares = inertia_shares(rig, axis);
+    if (shares) picture.shares[std::size_t(axis)] = *shares;
+    if (!shares) {
+      missing << Plots::tr("%1: a mass, a place, a shape or the gear is missing")
+                     .arg(axis_word(axis));
+    }
+  }
+  if (picture.shares[0].empty() && picture.shares[1].empty()) {
+    picture.message = missing.join('\n');
+  }
+  return picture;
+}
+
+void paint_inertia(QPainter& painter, const QRectF& rect, const InertiaPicture& picture,
+                   const Theme& theme) {
+  if (!picture.message.isEmpty()) return paint_message(painter, rect, picture.message, theme);
+  std::size_t rows = 0;
+  for (const auto& shares : picture.shares) rows += shares.empty() ? 0 : shares.size() + 1;
+  const double height = QFontMetricsF(painter.font()).height();
+  const double line = std::clamp(rect.height() / double(rows + 1), height, 1.7 * height);
+  const Bars bars{painter, theme, line};
+  double y = rect.top();
+  for (const Axis axis : kAxes) {
+    const auto& shares = picture.shares[std::size_t(axis)];
+    if (shares.empty()) continue;
+    const double share_of_height = double(shares.size() + 1) / double(rows);
+    const double block = (rect.height() - line) * share_of_height;
+    bars.paint({rect.left(), y, rect.width(), block}, axis, shares);
+    y += std::min(block, line * double(shares.size() + 1)) + line / 2;
+  }
+}
+
+TravelPlot::TravelPlot(QWidget* parent) : PlotView(parent) {
+  setAccessibleName(title());
+  setInput({});
+}
+
+void TravelPlot::setInput(const PlotInput& input) {
+  picture_ = {};
+  steps_ = {};
+  picture_.angle_rad.fill(std::nan(""));
+  if (input.now == nullptr) {
+    picture_.message = Plots::tr("Nothing computed yet. Open or describe a rig.");
+  }
+  for (const Axis axis : kAxes) {
+    if (input.now == nullptr || !chart_parts::shows(input, axis)) continue;
+    const auto i = std::size_t(axis);
+    picture_.travel[i] = input.now->of(axis).travel;
+    steps_[i] = input.now->of(axis).step;
+    move_rad_[i] = input.now->of(axis).move_rad;
+  }
+  setAccessibleDescription(summary());
+  update();
+}
+
+void TravelPlot::setTheme(const Theme& theme) {
+  theme_ = theme;
+  update();
+}
+
+/// The hands follow the step, which is centred on the rest pose.
+void TravelPlot::setCursor(double time_s) {
+  for (std::size_t i = 0; i < steps_.size(); ++i) {
+    const auto& times = steps_[i].time_s;
+    picture_.angle_rad[i] = std::nan("");
+    if (times.empty() || !std::isfinite(time_s)) continue;
+    const auto after = std::lower_bound(times.begin(), times.end(), time_s);
+    const auto at = std::min(std::size_t(after - times.begin()), times.size() - 1);
+    picture_.angle_rad[i] = steps_[i].angle_rad[at] - move_rad_[i] / 2;
+  }
+  update();
+}
+
+QString TravelPlot::summary() const {
+  if (!picture_.message.isEmpty()) return picture_.message;
+  QStringList lines;
+  for (const Axis axis : kAxes) {
+    const auto& travel = picture_.travel[std::size_t(axis)];
+    if (travel) lines << axis_word(axis) + QStringLiteral(": ") + travel_summary(*travel);
+  }
+  return lines.join(QStringLiteral(". "));
+}
+
+QString TravelPlot::csv() const {
+  QString text = Plots::tr("Axis,Centre / °,Stops / °,Soft limits / °,Cable / °,Usable / °") + '\n';
+  for (const Axis axis : kAxes) {
+    const auto& travel = picture_.travel[std::size_t(axis)];
+    if (!travel) continue;
+    QStringList cells{axis_word(axis), csv_number(travel->centre_rad * chart_parts::kDegPerRad)};
+    for (const auto& span :
+         {travel->stops_rad, travel->soft_rad, travel->cable_rad, travel->usable_rad}) {
+      cells << (!span               ? QString()
+                : std::isinf(*span) ? Plots::tr("none")
+                                    : csv_number(*span * chart_parts::kDegPerRad));
+    }
+    text += cells.join(',') + '\n';
+  }
+  return text;
+}
+
+void TravelPlot::paintTo(QPainter& painter, const QRectF& rect, const Theme& theme) const {
+  painter.fillRect(rect, theme.card);
+  paint_travel(painter, rect.adjusted(4, 4, -4, -4), picture_, theme);
+}
+
+void TravelPlot::paintEvent(QPaintEvent*) {
+  QPainter painter(this);
+  paintTo(painter, rect(), theme_);
+}
+
+InertiaPlot::InertiaPlot(QWidget* parent) : PlotView(parent) {
+  setAccessibleName(title());
+  setInput({});
+}
+
+void InertiaPlot::setInput(const PlotInput& input) {
+  picture_ = inertia_picture(input);
+  setAccessibleDescription(summary());
+  update();
+}
+
+void InertiaPlot::setTheme(const Theme& theme) {
+  theme_ = theme;
+  update();
+}
+
+QString InertiaPlot::summary() const {
+  if (!picture_.message.isEmpty()) return picture_.message;
+  QStringList lines;
+  for (const Axis axis : kAxes) {
+    for (const InertiaShare& share : picture_.shares[std::size_t(axis)]) {
+      lines << QStringLiteral("%1, %2: %3").arg(
+          axis_word(axis), share.name, format_value(share.inertia_kgm2, "kg.m2", "g.m2"));
+    }
+  }
+  return lines.join(QStringLiteral(". "));
+}
+
+QString InertiaPlot::csv() const {
+  QString text = Plots::tr("Axis,Part,Inertia / kg·m²") + '\n';
+  for (const Axis axis : kAxes) {
+    for (const InertiaShare& share : picture_.shares[std::size_t(axis)]) {
+      text += QStringLiteral("%1,\"%2\",%3\n")
+                  .arg(axis_word(axis), QString(share.name).replace('"', QStringLiteral("\"\"")),
+                       csv_number(share.inertia_kgm2));
+    }
+  }
+  return text;
+}
+
+void InertiaPlot::paintTo(QPainter& painter, const QRectF& rect, const Theme& theme) const {
+  painter.fillRect(rect, theme.card);
+  paint_inertia(painter, rect.adjusted(8, 8, -8, -8), picture_, theme);
+}
+
+void InertiaPlot::paintEvent(QPaintEvent*) {
+  QPainter painter(this);
+  paintTo(painter, rect(), theme_);
+}
+
+}  // namespace gazewright
