@@ -24,7 +24,7 @@ struct Series {
   Axis axis = Axis::pan;
   Line line = Line::strong;
   QVector<double> x, y;    ///< NaN leaves a gap
-  QVector<double> time_s;  ///< of each point of a path; empty where x is sorted
+  QVector<double> time_s{};  ///< of each point of a path; empty where x is sorted
   bool is_path() const { return !time_s.isEmpty(); }
 };
 

@@ -1,0 +1,128 @@
+#include "app/plots/outline.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace gazewright {
+namespace {
+
+using Eigen::Vector3d;
+constexpr int kRoundSteps = 48;
+
+double turn(int i) { return 2 * std::numbers::pi * i / kRoundSteps; }
+
+/// Points of a sphere that make its outline round from every side: its three great circles would
+/// leave corners between them, so rings of latitude are used.
+std::vector<Vector3d> sphere_m(double radius_m) {
+  std::vector<Vector3d> points;
+  constexpr int kRings = 16;
+  for (int ring = 0; ring <= kRings; ++ring) {
+    const double latitude = std::numbers::pi * (double(ring) / kRings - 0.5);
+    for (int i = 0; i < kRoundSteps; ++i) {
+      points.push_back(radius_m * Vector3d(std::cos(latitude) * std::cos(turn(i)),
+                                           std::cos(latitude) * std::sin(turn(i)),
+                                           std::sin(latitude)));
+    }
+  }
+  return points;
+}
+
+std::vector<Vector3d> tube_m(const Tube& tube) {
+  std::vector<Vector3d> points;
+  const int along = tube.along.value == "y" ? 1 : tube.along.value == "z" ? 2 : 0;
+  const double radius = tube.diameter_m.value() / 2, half = tube.length_m.value() / 2;
+  for (int i = 0; i < kRoundSteps; ++i) {
+    for (const double end : {-half, half}) {
+      Vector3d p;
+      p[along] = end;
+      p[(along + 1) % 3] = radius * std::cos(turn(i));
+      p[(along + 2) % 3] = radius * std::sin(turn(i));
+      points.push_back(p);
+    }
+  }
+  return points;
+}
+
+std::vector<Vector3d> box_m(const Box& box) {
+  std::vector<Vector3d> points;
+  for (int corner = 0; corner < 8; ++corner) {
+    Vector3d p;
+    for (int i = 0; i < 3; ++i) {
+      p[i] = ((corner >> i) & 1 ? 0.5 : -0.5) * box.side_m[std::size_t(i)].value();
+    }
+    points.push_back(p);
+  }
+  return points;
+}
+
+struct PointsOf {
+  std::vector<Vector3d> operator()(const Ball& ball) const {
+    return sphere_m(ball.diameter_m.value() / 2);
+  }
+  std::vector<Vector3d> operator()(const Shell& shell) const {
+    return sphere_m(shell.diameter_m.value() / 2);
+  }
+  std::vector<Vector3d> operator()(const Tube& tube) const { return tube_m(tube); }
+  std::vector<Vector3d> operator()(const Box& box) const { return box_m(box); }
+  std::vector<Vector3d> operator()(const Point&) const { return {Vector3d::Zero()}; }
+  std::vector<Vector3d> operator()(const Tensor&) const { return {Vector3d::Zero()}; }
+};
+
+double cross(const QPointF& o, const QPointF& a, const QPointF& b) {
+  return (a.x() - o.x()) * (b.y() - o.y()) - (a.y() - o.y()) * (b.x() - o.x());
+}
+
+}  // namespace
+
+Vector3d position_m(const std::array<Quantity, 3>& place) {
+  return {place[0].si.value_or(0), place[1].si.value_or(0), place[2].si.value_or(0)};
+}
+
+std::vector<Vector3d> outline_points_m(const Body& body) {
+  std::vector<Vector3d> points = std::visit(PointsOf{}, body.shape);
+  const Vector3d centre(body.centre_m[0].value(), body.centre_m[1].value(),
+                        body.centre_m[2].value());
+  for (Vector3d& p : points) {
+    p += centre;
+    if (!p.allFinite()) return {};
+  }
+  return points;
+}
+
+QPolygonF convex_hull(std::vector<QPointF> points) {
+  if (points.size() < 3) return QPolygonF(QVector<QPointF>(points.begin(), points.end()));
+  std::sort(points.begin(), points.end(), [](const QPointF& a, const QPointF& b) {
+    return a.x() < b.x() || (a.x() == b.x() && a.y() < b.y());
+  });
+  QPolygonF hull;
+  const auto add_chain = [&hull](auto first, auto last) {
+    const qsizetype start = hull.size();
+    for (auto p = first; p != last; ++p) {
+      while (hull.size() >= start + 2 && cross(hull[hull.size() - 2], hull.back(), *p) <= 0) {
+        hull.removeLast();
+      }
+      hull.append(*p);
+    }
+    hull.removeLast();
+  };
+  add_chain(points.begin(), points.end());
+  add_chain(points.rbegin(), points.rend());
+  return hull;
+}
+
+const std::vector<Body>& bodies_of(const Rig& rig, bool on_tilt) {
+  return on_tilt ? rig.on_tilt : rig.on_pan;
+}
+
+const Body& body_of(const Rig& rig, const BodyRef& ref) {
+  return bodies_of(rig, ref.on_tilt).at(ref.index);
+}
+
+QPolygonF page_outline(const Projection& projection, const BodyRef& ref, const Body& body) {
+  std::vector<QPointF> points;
+  for (const Vector3d& p : outline_points_m(body)) points.push_back(projection.page(ref, p));
+  return convex_hull(std::move(points));
+}
+
+}  // namespace gazewright
