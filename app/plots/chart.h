@@ -23,7 +23,7 @@ struct Series {
   QString name;  ///< "Pan", for the readout and the CSV header
   Axis axis = Axis::pan;
   Line line = Line::strong;
-  QVector<double> x, y;    ///< NaN leaves a gap
+  QVector<double> x{}, y{};  ///< NaN leaves a gap
   QVector<double> time_s{};  ///< of each point of a path; empty where x is sorted
   bool is_path() const { return !time_s.isEmpty(); }
 };
@@ -64,8 +64,8 @@ struct Chart {
   QVector<Mark> marks;
   QVector<double> ticks;  ///< stock choices on x
   QVector<LegendEntry> legend;
-  QStringList notes;  ///< shown inside the plot: "Pan never settles"
-  QString message;    ///< instead of an empty plot
+  QStringList notes;     ///< shown inside the plot: "Pan never settles"
+  QString message;       ///< instead of an empty plot
   QStringList readings;  ///< "Pan settles after 148 ms", for summary()
 };
 

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "app/plots/format.h"
+#include "app/plots/thin_lines.h"
 
 namespace gazewright {
 namespace {
@@ -25,8 +26,8 @@ class Ticker : public QCPAxisTicker {
   QVector<double> createTickVector(double step, const QCPRange& range) override {
     if (!logarithmic_) return QCPAxisTicker::createTickVector(step, range);
     QVector<double> ticks;
-    for (double decade = std::pow(10, std::floor(std::log10(range.lower)));
-         decade <= range.upper; decade *= 10) {
+    for (double decade = std::pow(10, std::floor(std::log10(range.lower))); decade <= range.upper;
+         decade *= 10) {
       for (const double mantissa : {1.0, 2.0, 5.0}) ticks.append(mantissa * decade);
     }
     return ticks;
@@ -82,9 +83,9 @@ void ChartCanvas::makePlottables() {
   clearPlottables();
   for (const Series& series : chart_.series) {
     if (series.is_path()) {
-      new QCPCurve(xAxis, yAxis);
+      new ThinCurve(xAxis, yAxis);
     } else {
-      addGraph();
+      new ThinGraph(xAxis, yAxis);
     }
   }
 }
@@ -131,8 +132,8 @@ void ChartCanvas::applyStyle() {
 void ChartCanvas::applyMargins() {
   const QFontMetrics metrics(style_.font);
   const int line = metrics.height();
-  axisRect()->setMargins({metrics.horizontalAdvance(QStringLiteral("−0000")) + 8, line + 8, 12,
-                          2 * line + 9});
+  axisRect()->setMargins(
+      {metrics.horizontalAdvance(QStringLiteral("−0000")) + 8, line + 8, 12, 2 * line + 9});
   yAxis->ticker()->setTickCount(5);
 }
 
@@ -147,7 +148,7 @@ Range ChartCanvas::viewY() const { return {yAxis->range().lower, yAxis->range().
 void ChartCanvas::setCursor(double x, double time_s) {
   cursor_->x = x;
   cursor_->time_s = time_s;
-  cursor_->layer()->replot();
+  if (isVisible()) cursor_->layer()->replot();
 }
 
 void paint_chart(QPainter& painter, const QRectF& rect, const Chart& chart, const Theme& theme,
@@ -160,8 +161,7 @@ void paint_chart(QPainter& painter, const QRectF& rect, const Chart& chart, cons
   QPicture picture;  // QCustomPlot wants a painter of its own class
   QCPPainter recorder;
   recorder.begin(&picture);
-  recorder.setModes(QCPPainter::pmVectorized | QCPPainter::pmNoCaching |
-                    QCPPainter::pmNonCosmetic);
+  recorder.setModes(QCPPainter::pmVectorized | QCPPainter::pmNoCaching | QCPPainter::pmNonCosmetic);
   canvas.toPainter(&recorder, int(std::lround(rect.width())), int(std::lround(rect.height())));
   recorder.end();
   painter.save();

@@ -65,7 +65,7 @@ class CursorItem : public ChartItem {
  public:
   using ChartItem::ChartItem;
 
-  double x = std::numeric_limits<double>::quiet_NaN();  ///< in units of the x axis
+  double x = std::numeric_limits<double>::quiet_NaN();       ///< in units of the x axis
   double time_s = std::numeric_limits<double>::quiet_NaN();  ///< marks points on paths
 
  protected:

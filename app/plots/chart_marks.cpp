@@ -38,22 +38,28 @@ void MarksItem::drawHeader(QCPPainter* painter) const {
   const QRectF top(6, inside.top() - metrics.height() - 6, right - 6, metrics.height() + 2);
   painter->setPen(style_.theme.quiet);
   painter->drawText(top, Qt::AlignLeft | Qt::AlignVCenter, chart_.y_title);
-  const QRectF bottom(6, parentPlot()->viewport().bottom() - metrics.height() - 2, inside.right() - 6,
-                      metrics.height() + 2);
+  const QRectF bottom(6, parentPlot()->viewport().bottom() - metrics.height() - 2,
+                      inside.right() - 6, metrics.height() + 2);
   painter->drawText(bottom, Qt::AlignRight | Qt::AlignVCenter, chart_.x_title);
-  const double least_left = top.left() + metrics.horizontalAdvance(chart_.y_title) + 10;
   double x = right;
-  for (auto entry = chart_.legend.rbegin(); entry != chart_.legend.rend(); ++entry) {
-    const double width = metrics.horizontalAdvance(entry->text);
-    x -= width + kSampleLength + 5;
-    if (x < least_left) break;
+  const auto width_of = [&](const LegendEntry& e) {
+    return metrics.horizontalAdvance(e.text) + kSampleLength + 15;
+  };
+  const double room = right - top.left() - metrics.horizontalAdvance(chart_.y_title) - 10;
+  double width = 0;
+  qsizetype count = 0;  // of entries that fit; the axes come first
+  while (count < chart_.legend.size() && width + width_of(chart_.legend[count]) <= room) {
+    width += width_of(chart_.legend[count++]);
+  }
+  x -= width;
+  for (const LegendEntry& entry : chart_.legend.first(count)) {
     painter->setAntialiasing(false);
-    painter->setPen(line_pen(style_, entry->axis, entry->line));
+    painter->setPen(line_pen(style_, entry.axis, entry.line));
     painter->drawLine(QLineF(x, top.center().y(), x + kSampleLength, top.center().y()));
-    painter->setPen(textColour(entry->axis));
-    painter->drawText(QRectF(x + kSampleLength + 4, top.top(), width + 2, top.height()),
-                      Qt::AlignLeft | Qt::AlignVCenter, entry->text);
-    x -= 10;
+    painter->setPen(textColour(entry.axis));
+    painter->drawText(QRectF(x + kSampleLength + 4, top.top(), width, top.height()),
+                      Qt::AlignLeft | Qt::AlignVCenter, entry.text);
+    x += width_of(entry);
   }
 }
 
@@ -185,13 +191,18 @@ void MarksItem::drawLabel(QCPPainter* painter, QPointF at, Qt::Alignment side, c
   if (side & Qt::AlignVCenter) box.moveTop(at.y() - size.height() / 2);
   box.moveLeft(std::clamp(box.left(), area().left() + 1,
                           std::max(area().left() + 1, area().right() - size.width())));
-  const double step = (side & Qt::AlignBottom) ? -size.height() : size.height();
+  double step = (side & Qt::AlignBottom) ? -size.height() : size.height();
   const auto hits = [&] {
     return std::any_of(taken_.begin(), taken_.end(),
                        [&box](const QRectF& other) { return other.intersects(box); });
   };
-  for (int tries = 0; tries < 5 && hits(); ++tries) box.translate(0, step);
   if (box.top() < area().top()) box.moveTop(area().top());
+  for (int tries = 0; tries < 8 && hits(); ++tries) {
+    box.translate(0, step);
+    if (box.top() >= area().top()) continue;
+    step = size.height();  // no room above: look below
+    box.moveTop(area().top());
+  }
   taken_.append(box);
   QColor ground = style_.theme.card;
   ground.setAlphaF(0.8F);

@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <cmath>
 
 #include "app/plots/charts.h"
 #include "app/plots/text.h"
@@ -61,6 +62,22 @@ QString missing_text(const Analysis& analysis, Axis axis, const char* figure) {
   const QString why = found != nullptr ? reason_text(found->because) : QString();
   return why.isEmpty() ? Plots::tr("%1: nothing to show").arg(axis_word(axis))
                        : QStringLiteral("%1: %2").arg(axis_word(axis), why);
+}
+
+void add_limits(Chart& chart, const PlotInput& input, const std::array<double, 2>& values,
+                const LimitWords& words) {
+  const double top = chart.y.hi;
+  const auto add = [&](std::optional<Axis> axis, double value, const QString& text) {
+    if (!std::isfinite(value) || value > 1.5 * top) return;
+    chart.marks.append({.kind = Mark::Kind::limit_above, .axis = axis, .y = value, .text = text});
+    chart.y.hi = std::max(chart.y.hi, value + 0.06 * (value - chart.y.lo));
+  };
+  if (!input.only && values[0] == values[1]) return add({}, values[0], words.shared);
+  for (const Axis axis : kAxes) {
+    if (shows(input, axis)) {
+      add(axis, values[std::size_t(axis)], words.of_axis.arg(axis_word(axis)));
+    }
+  }
 }
 
 }  // namespace chart_parts

@@ -1,5 +1,7 @@
 #pragma once
 
+#include <array>
+
 #include "app/plots/chart.h"
 
 /// The charts of an Analysis. Pure; units are converted here and nothing is computed.
@@ -29,6 +31,14 @@ QVector<double> scaled(const std::vector<double>& values, double factor);
 /// Why the plot of an axis is empty, from the figure that needs the same inputs.
 QString missing_text(const Analysis& analysis, Axis axis, const char* figure);
 std::string figure_id(Axis axis, const char* rest);
+/// Limit lines at the values of the shown axes ("Pan drive limit"), one line where both are the
+/// same ("Drive limit"); infinite and missing ones are left out. Lines that lie not far above the
+/// data are brought into view.
+struct LimitWords {
+  QString shared, of_axis;  ///< the second with a place for the axis
+};
+void add_limits(Chart& chart, const PlotInput& input, const std::array<double, 2>& values,
+                const LimitWords& words);
 }  // namespace chart_parts
 
 }  // namespace gazewright

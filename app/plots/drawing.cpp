@@ -40,7 +40,8 @@ void label(const Picture& p, const QPointF& at, Qt::Alignment side, const QStrin
   if (side & Qt::AlignHCenter) box.moveLeft(at.x() - size.width() / 2);
   if (side & Qt::AlignVCenter) box.moveTop(at.y() - size.height() / 2);
   if (side & Qt::AlignBottom) box.moveBottom(at.y());
-  box.moveLeft(std::clamp(box.left(), p.rect.left(), std::max(p.rect.left(), p.rect.right() - size.width())));
+  box.moveLeft(std::clamp(box.left(), p.rect.left(),
+                          std::max(p.rect.left(), p.rect.right() - size.width())));
   QColor ground = p.theme.card;
   ground.setAlphaF(0.75F);
   p.painter.fillRect(box, ground);
@@ -111,8 +112,8 @@ void draw_axes(const Picture& p) {
   } else {
     const QPointF up = p.projection.page(Vector3d(0, 0, 1)) - o;
     const double length = std::max(1.0, std::hypot(up.x(), up.y()));
-    p.painter.drawLine(QLineF(o - 14 * up / length,
-                              o + up / length * std::max(20.0, o.y() - top.y() - 6)));
+    p.painter.drawLine(
+        QLineF(o - 14 * up / length, o + up / length * std::max(20.0, o.y() - top.y() - 6)));
   }
   const QPointF along = p.projection.page(p.projection.X_BT * Vector3d(0, 1, 0)) - t;
   const double length = std::hypot(along.x(), along.y()) / p.projection.px_per_m;
@@ -133,17 +134,16 @@ void draw_view_cone(const Picture& p) {
   if (!std::isfinite(view) || p.projection.view == View::front) return;
   const double rows = p.rig.camera.rows.value() / p.rig.camera.columns.value();
   const double tangent = std::tan(view / 2);
-  const double half = p.projection.view == View::side
-                          ? (std::isfinite(rows) ? tangent * rows : tangent)
-                          : tangent;
+  const double half =
+      p.projection.view == View::side ? (std::isfinite(rows) ? tangent * rows : tangent) : tangent;
   double start = 0;
   for (const Body& body : p.rig.on_tilt) {
     for (const Vector3d& point : outline_points_m(body)) start = std::max(start, point.x());
   }
   const double reach = start + 0.45 * p.rect.width() / p.projection.px_per_m;
   const auto at = [&](double x, double slope) {
-    const Vector3d point = p.projection.view == View::side ? Vector3d(x, 0, slope * x)
-                                                           : Vector3d(x, slope * x, 0);
+    const Vector3d point =
+        p.projection.view == View::side ? Vector3d(x, 0, slope * x) : Vector3d(x, slope * x, 0);
     return p.projection.page(BodyRef{true, 0}, point);
   };
   QPen pen(p.theme.quiet, 1);
@@ -237,8 +237,8 @@ void paint_drawing(QPainter& painter, const QRectF& rect, const Rig& rig, View v
     painter.restore();
     return;
   }
-  const Picture picture{painter, rig, theme,
-                        drawing_projection(rect, rig, view, pan_rad, tilt_rad), rect, selected};
+  const Picture picture{
+      painter, rig, theme, drawing_projection(rect, rig, view, pan_rad, tilt_rad), rect, selected};
   draw_stand(picture);
   draw_view_cone(picture);
   draw_bodies(picture, false);

@@ -114,8 +114,7 @@ QString format_number(double value_si, std::string_view si_unit, std::string_vie
   return number_text(from_si(value_si, si_unit, shown_unit(value_si, si_unit, unit)), digits);
 }
 
-QString format_value(double value_si, std::string_view si_unit, std::string_view unit,
-                     int digits) {
+QString format_value(double value_si, std::string_view si_unit, std::string_view unit, int digits) {
   const QString number = format_number(value_si, si_unit, unit, digits);
   const QString unit_part = unit_text(shown_unit(value_si, si_unit, unit));
   if (!std::isfinite(value_si) || unit_part.isEmpty()) return number;

@@ -47,15 +47,15 @@ std::optional<std::vector<InertiaShare>> inertia_shares(const Rig& rig, Axis axi
   if (!rig.stand.lean_rad.has_value()) return {};
   std::vector<InertiaShare> shares;
   const auto add = [&](bool on_tilt, const Body& body) {
-    shares.push_back({QString::fromStdString(body.name), body_inertia_kgm2(rig, axis, on_tilt, body),
-                      false});
+    shares.push_back(
+        {QString::fromStdString(body.name), body_inertia_kgm2(rig, axis, on_tilt, body), false});
   };
   if (axis == Axis::pan) {
     for (const Body& body : rig.on_pan) add(false, body);
   }
   for (const Body& body : rig.on_tilt) add(true, body);
-  shares.push_back({Plots::tr("rotor through the gear"), ratio * ratio * rotor, true});
-  shares.push_back({Plots::tr("gearbox through the gear"), ratio * ratio * gear, true});
+  shares.push_back({Plots::tr("rotor, through gear"), ratio * ratio * rotor, true});
+  shares.push_back({Plots::tr("gearbox, through gear"), ratio * ratio * gear, true});
   std::stable_sort(shares.begin(), shares.end(), [](const InertiaShare& a, const InertiaShare& b) {
     return a.inertia_kgm2 > b.inertia_kgm2;
   });

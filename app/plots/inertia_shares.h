@@ -17,7 +17,8 @@ struct InertiaShare {
 
 /// All shares about an axis, largest first: each body by itself through core/bodies, then rotor and
 /// gearbox times N². They add up to <axis>.inertia.load plus <axis>.inertia.rotor_reflected.
-/// @param rig  with defaults filled in. Empty where a mass, a place, a shape or the gear is missing.
+/// @param rig  with defaults filled in. Empty where a mass, a place, a shape or the gear is
+/// missing.
 std::optional<std::vector<InertiaShare>> inertia_shares(const Rig& rig, Axis axis);
 
 }  // namespace gazewright

@@ -33,10 +33,9 @@ struct Bars {
     for (const InertiaShare& share : shares) sum += share.inertia_kgm2;
     const double largest = shares.empty() ? 0 : shares.front().inertia_kgm2;
     painter.setPen(axis_text_colour(theme, axis));
-    painter.drawText(QRectF(rect.left(), rect.top(), rect.width(), line),
-                     Qt::AlignLeft | Qt::AlignVCenter,
-                     Plots::tr("%1, %2 in all")
-                         .arg(axis_word(axis), format_value(sum, "kg.m2", "g.m2")));
+    painter.drawText(
+        QRectF(rect.left(), rect.top(), rect.width(), line), Qt::AlignLeft | Qt::AlignVCenter,
+        Plots::tr("%1, %2 in all").arg(axis_word(axis), format_value(sum, "kg.m2", "g.m2")));
     const auto room = static_cast<std::size_t>(std::max(1.0, rect.height() / line - 1));
     double y = rect.top() + line;
     for (std::size_t i = 0; i < std::min(room, shares.size()); ++i, y += line) {
@@ -47,10 +46,9 @@ struct Bars {
   void row(const QRectF& rect, Axis axis, const InertiaShare& share, double sum,
            double largest) const {
     const QFontMetricsF metrics(painter.font());
-    const double name_width = rect.width() * 0.36;
-    const QString text =
-        format_value(share.inertia_kgm2, "kg.m2", "g.m2") + QStringLiteral("  ") +
-        format_value(sum > 0 ? share.inertia_kgm2 / sum : 0, "1", "%", 2);
+    const double name_width = rect.width() * 0.40;
+    const QString text = format_value(share.inertia_kgm2, "kg.m2", "g.m2") + QStringLiteral("  ") +
+                         format_value(sum > 0 ? share.inertia_kgm2 / sum : 0, "1", "%", 2);
     const double text_width = metrics.horizontalAdvance(QStringLiteral("00.00 g·m²  00.0 %")) + 8;
     painter.setPen(theme.text);
     painter.drawText(QRectF(rect.left(), rect.top(), name_width - 8, rect.height()),
@@ -105,8 +103,8 @@ InertiaPicture inertia_picture(const PlotInput& input) {
     const auto shares = inertia_shares(rig, axis);
     if (shares) picture.shares[std::size_t(axis)] = *shares;
     if (!shares) {
-      missing << Plots::tr("%1: a mass, a place, a shape or the gear is missing")
-                     .arg(axis_word(axis));
+      missing
+          << Plots::tr("%1: a mass, a place, a shape or the gear is missing").arg(axis_word(axis));
     }
   }
   if (picture.shares[0].empty() && picture.shares[1].empty()) {
@@ -233,8 +231,9 @@ QString InertiaPlot::summary() const {
   QStringList lines;
   for (const Axis axis : kAxes) {
     for (const InertiaShare& share : picture_.shares[std::size_t(axis)]) {
-      lines << QStringLiteral("%1, %2: %3").arg(
-          axis_word(axis), share.name, format_value(share.inertia_kgm2, "kg.m2", "g.m2"));
+      lines << QStringLiteral("%1, %2: %3")
+                   .arg(axis_word(axis), share.name,
+                        format_value(share.inertia_kgm2, "kg.m2", "g.m2"));
     }
   }
   return lines.join(QStringLiteral(". "));

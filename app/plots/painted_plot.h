@@ -42,7 +42,7 @@ class TravelPlot : public PlotView {
 
  private:
   TravelPicture picture_;
-  std::array<Trace, 2> steps_;       ///< for the hands
+  std::array<Trace, 2> steps_;  ///< for the hands
   std::array<double, 2> move_rad_{};
   Theme theme_ = theme_for(ThemeKind::light);
 };

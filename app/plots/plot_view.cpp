@@ -87,7 +87,8 @@ QByteArray pdf_of(const PlotView& plot) {
   const QSizeF size = picture_size(plot);
   constexpr double kPointsPerPixel = 0.75;
   writer.setTitle(plot.title());
-  writer.setPageSize(QPageSize(size * kPointsPerPixel, QPageSize::Point, {}, QPageSize::ExactMatch));
+  writer.setPageSize(
+      QPageSize(size * kPointsPerPixel, QPageSize::Point, {}, QPageSize::ExactMatch));
   writer.setPageMargins({0, 0, 0, 0});
   QPainter painter(&writer);
   const double scale = writer.width() / size.width();

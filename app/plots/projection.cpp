@@ -93,10 +93,9 @@ Projection drawing_projection(const QRectF& rect, const Rig& rig, View view, dou
   const double low = top ? -reach.radius_m : reach.low_m;
   const double high = top ? reach.radius_m : reach.high_m;
   const QRectF room = rect.adjusted(44, 26, -44, -34);  // for dimensions and the scale bar
-  result.px_per_m = std::max(
-      1.0, std::min(room.width() / (2 * reach.radius_m), room.height() / (high - low)));
-  result.origin = {room.center().x(),
-                   room.center().y() + result.px_per_m * (high + low) / 2};
+  result.px_per_m =
+      std::max(1.0, std::min(room.width() / (2 * reach.radius_m), room.height() / (high - low)));
+  result.origin = {room.center().x(), room.center().y() + result.px_per_m * (high + low) / 2};
   return result;
 }
 
@@ -124,8 +123,9 @@ std::optional<BodyRef> body_at(const QPointF& point, const QRectF& rect, const R
 }
 
 QString BodyRef::path() const {
-  return QStringLiteral("%1[%2]").arg(on_tilt ? QStringLiteral("on_tilt")
-                                              : QStringLiteral("on_pan")).arg(index);
+  return QStringLiteral("%1[%2]")
+      .arg(on_tilt ? QStringLiteral("on_tilt") : QStringLiteral("on_pan"))
+      .arg(index);
 }
 
 QString view_word(View view) {

@@ -74,8 +74,7 @@ void add_present(Chart& chart, const PlotInput& input, Axis axis) {
     if (!time) return;
     chart.marks.append(
         {.kind = Mark::Kind::point, .axis = axis, .x = ratio, .y = *time * kMsPerS, .text = {}});
-    chart.readings << what.arg(axis_word(axis), number_text(ratio),
-                               format_value(*time, "s", "ms"));
+    chart.readings << what.arg(axis_word(axis), number_text(ratio), format_value(*time, "s", "ms"));
   };
   point("move.shortest_time", Plots::tr("%1 at %2 : 1 moves in %3 at best"));
   point("step.settle_time", Plots::tr("%1 at %2 : 1 has settled after %3"));
@@ -124,7 +123,7 @@ Chart empty_chart() {
   chart.kind = PlotKind::time_ratio;
   chart.x_name = chart.x_title = Plots::tr("Ratio");
   chart.y_unit = QStringLiteral("ms");
-  chart.y_title = axis_title(Plots::tr("Time of the move"), chart.y_unit);
+  chart.y_title = axis_title(Plots::tr("Time"), chart.y_unit);
   chart.x_log = true;
   chart.x = {1, 200};
   chart.ticks = stock_ratios();
@@ -152,13 +151,13 @@ Chart ratio_chart(const PlotInput& input) {
     if (!sweep.because.empty()) {
       chart.notes << QStringLiteral("%1: %2").arg(axis_word(axis), reason_text(sweep.because));
     } else if (!has_any(in_ms(sweep.shortest_time_s))) {
-      chart.notes << Plots::tr("%1 cannot make the move at any ratio from 1 to 200")
-                         .arg(axis_word(axis));
+      chart.notes
+          << Plots::tr("%1 cannot make the move at any ratio from 1 to 200").arg(axis_word(axis));
     }
   }
   if (chart.series.isEmpty()) {
-    chart.message = chart.notes.isEmpty() ? Plots::tr("No ratio makes the move.")
-                                          : chart.notes.join('\n');
+    chart.message =
+        chart.notes.isEmpty() ? Plots::tr("No ratio makes the move.") : chart.notes.join('\n');
     return chart;
   }
   for (const Axis axis : kAxes) {

@@ -84,6 +84,7 @@ void finish(Chart& chart, const PlotInput& input) {
   if (input.ghost != nullptr) chart.legend.append({Plots::tr("before"), {}, Line::ghost});
   chart.x = {0, shown_time_ms(input)};
   chart.y = y_range(chart, chart.x);
+  chart.y.hi += 0.1 * (chart.y.hi - chart.y.lo);  // for the labels
 }
 
 QString no_analysis() { return Plots::tr("Nothing computed yet. Open or describe a rig."); }
@@ -156,12 +157,6 @@ void mark_settling(Chart& chart, const Analysis& analysis, Axis axis) {
                       .text = Plots::tr("settled %1").arg(text)});
 }
 
-void limit(Chart& chart, Axis axis, double value, const QString& text) {
-  if (!std::isfinite(value)) return;
-  chart.marks.append({.kind = Mark::Kind::limit_above, .axis = axis, .y = value, .text = text});
-  if (value < 1.4 * chart.y.hi) chart.y.hi = std::max(chart.y.hi, 1.08 * value);
-}
-
 }  // namespace
 
 Chart step_chart(const PlotInput& input) {
@@ -188,12 +183,15 @@ Chart speed_chart(const PlotInput& input) {
     if (!shows(input, axis) || !chart.message.isEmpty()) continue;
     const auto peak = input.now->value(figure_id(axis, "step.peak_speed"));
     if (peak) {
-      chart.readings << Plots::tr("%1 reaches %2")
-                            .arg(axis_word(axis), format_value(*peak, "rad/s", "deg/s"));
+      chart.readings
+          << Plots::tr("%1 reaches %2").arg(axis_word(axis), format_value(*peak, "rad/s", "deg/s"));
     }
-    if (input.rig == nullptr) continue;
-    limit(chart, axis, input.rig->axis(axis).loop.speed_limit_radps.value() * kDegPerRad,
-          Plots::tr("%1 speed limit").arg(axis_word(axis)));
+  }
+  if (input.rig != nullptr && chart.message.isEmpty()) {
+    add_limits(chart, input,
+               {input.rig->pan.loop.speed_limit_radps.value() * kDegPerRad,
+                input.rig->tilt.loop.speed_limit_radps.value() * kDegPerRad},
+               {Plots::tr("speed limit of the loop"), Plots::tr("%1 speed limit of the loop")});
   }
   return chart;
 }
@@ -219,9 +217,12 @@ Chart current_chart(const PlotInput& input) {
       chart.readings << Plots::tr("%1 draws up to %2 in a phase")
                             .arg(axis_word(axis), format_value(*peak, "A", "A"));
     }
-    if (input.rig == nullptr) continue;
-    limit(chart, axis, input.rig->axis(axis).drive.current_limit_A.value(),
-          Plots::tr("%1 drive limit").arg(axis_word(axis)));
+  }
+  if (input.rig != nullptr) {
+    add_limits(chart, input,
+               {input.rig->pan.drive.current_limit_A.value(),
+                input.rig->tilt.drive.current_limit_A.value()},
+               {Plots::tr("drive limit"), Plots::tr("%1 drive limit")});
   }
   return chart;
 }

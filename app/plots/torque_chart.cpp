@@ -38,16 +38,11 @@ void add_path(Chart& chart, const AxisCurves& curves, Axis axis) {
                        .time_s = scaled(step.time_s, 1)});
 }
 
-void add_gear_limit(Chart& chart, const PlotInput& input, Axis axis) {
+void add_gear_limits(Chart& chart, const PlotInput& input) {
   if (input.rig == nullptr) return;
-  const double peak = input.rig->axis(axis).gearbox.peak_torque_Nm.value();
-  if (!std::isfinite(peak) || peak > 1.6 * chart.y.hi) return;
-  chart.marks.append({.kind = Mark::Kind::limit_above,
-                      .axis = axis,
-                      .y = peak,
-                      .text = Plots::tr("%1 gearbox peak %2")
-                                  .arg(axis_word(axis), format_value(peak, "N.m", "N.m"))});
-  chart.y.hi = std::max(chart.y.hi, 1.08 * peak);
+  const double pan = input.rig->pan.gearbox.peak_torque_Nm.value();
+  const double tilt = input.rig->tilt.gearbox.peak_torque_Nm.value();
+  add_limits(chart, input, {pan, tilt}, {Plots::tr("gearbox peak"), Plots::tr("%1 gearbox peak")});
 }
 
 void add_readings(Chart& chart, const Analysis& analysis, Axis axis) {
@@ -66,7 +61,7 @@ Chart empty_chart() {
   chart.x_unit = QStringLiteral("°/s");
   chart.y_unit = QStringLiteral("N·m");
   chart.x_title = axis_title(chart.x_name, chart.x_unit);
-  chart.y_title = axis_title(Plots::tr("Output torque"), chart.y_unit);
+  chart.y_title = axis_title(Plots::tr("Torque"), chart.y_unit);
   return chart;
 }
 
@@ -116,9 +111,7 @@ Chart torque_speed_chart(const PlotInput& input) {
     return chart;
   }
   set_ranges(chart);
-  for (const Axis axis : kAxes) {
-    if (shows(input, axis)) add_gear_limit(chart, input, axis);
-  }
+  add_gear_limits(chart, input);
   add_legend(chart, input);
   return chart;
 }

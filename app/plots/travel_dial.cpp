@@ -17,6 +17,7 @@ constexpr double kDegPerRad = 180 / kPi;
 
 QString angle_text(double angle_rad) { return format_value(angle_rad, "rad", "deg"); }
 QString from_to(double centre_rad, double span_rad) {
+  if (centre_rad == 0) return QStringLiteral("±") + angle_text(span_rad / 2);
   return angle_text(centre_rad - span_rad / 2) + QStringLiteral(" … ") +
          angle_text(centre_rad + span_rad / 2);
 }
@@ -66,8 +67,8 @@ struct Dial {
     const QSizeF size(metrics.horizontalAdvance(text) + 2, metrics.height());
     const QPointF p = at(angle_rad, radius + 3 + metrics.height() / 2);
     const double lean = std::clamp((p.x() - centre.x()) / radius, -1.0, 1.0);
-    const QRectF box(p.x() - size.width() / 2 + lean * size.width() / 2,
-                     p.y() - size.height() / 2, size.width(), size.height());
+    const QRectF box(p.x() - size.width() / 2 + lean * size.width() / 2, p.y() - size.height() / 2,
+                     size.width(), size.height());
     painter.setPen(colour);
     painter.drawText(box, Qt::AlignCenter, text);
   }
@@ -136,8 +137,7 @@ void paint_travel_dial(QPainter& painter, const QRectF& rect, const Travel& trav
   painter.save();
   painter.setRenderHint(QPainter::Antialiasing);
   const QFontMetricsF metrics(painter.font());
-  const QRectF title(rect.left(), rect.bottom() - metrics.height(), rect.width(),
-                     metrics.height());
+  const QRectF title(rect.left(), rect.bottom() - metrics.height(), rect.width(), metrics.height());
   const double side_room = metrics.horizontalAdvance(QStringLiteral("−000°")) + 4;
   const double radius = std::min((rect.width() - 2 * side_room) / 2,
                                  (rect.height() - 3.4 * metrics.height()) / 2 - 4);
