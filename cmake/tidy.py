@@ -1,9 +1,9 @@
 #!/usr/bin/env python3
 """Runs clang-tidy on every source file of ours, and remembers what passed.
 
-Most of its time goes into the headers of Qt, Eigen and GoogleTest, so files of one folder are looked
-at in batches: one unit that includes them all. Where files do not go together (two of them use one
-name in their unnamed namespaces), they are looked at alone.
+Most of its time goes into the headers of Qt, Eigen and GoogleTest, so files with the same flags and
+rules are looked at in batches: one unit that includes them all. Files that do not go together (two
+of them use one name in their unnamed namespaces) end in different batches.
 A batch is looked at again when a file of it, a header of ours, the flags, the rules or clang-tidy
 changed. Usage: cmake/tidy.py BUILD_DIR JOBS
 """
@@ -42,8 +42,9 @@ def unnamed_names(text):
     names = set()
     for block in re.findall(r"^namespace \{$(.*?)^\}  // namespace$", text, re.M | re.S):
         for line in block.splitlines():
-            head = re.split(r"[({=;\[:]", line, maxsplit=1)[0]
-            if re.match(r"[A-Za-z]", line) and (found := re.search(r"(\w+)\s*$", head)):
+            head = re.split(r"[({=;\[]|(?<!:):(?!:)", line, maxsplit=1)[0]
+            found = re.match(r"(?!using|TEST|INSTANTIATE)[A-Za-z].*?(\w+)\s*$", head)
+            if found:
                 names.add(found.group(1))
     return names
 
@@ -53,14 +54,15 @@ def batches_of(entries):
     batches = []
     for file, flags in sorted(entries.items()):
         names = unnamed_names(file.read_text())
+        rules = next(folder for folder in file.parents if (folder / ".clang-tidy").exists())
         for batch in batches:
-            if (batch["flags"] == flags and batch["files"][0].parent == file.parent
+            if (batch["flags"] == flags and batch["rules"] == rules
                     and len(batch["files"]) < BATCH and not names & batch["names"]):
                 batch["files"].append(file)
                 batch["names"] |= names
                 break
         else:
-            batches.append({"flags": flags, "files": [file], "names": names})
+            batches.append({"flags": flags, "rules": rules, "files": [file], "names": names})
     return batches
 
 
@@ -70,20 +72,28 @@ def tidy(source, flags):
          *flags, *EXTRA], capture_output=True, text=True, check=False)
 
 
-def look_at(batch, mark):
-    """Whether the batch passes; what clang-tidy complains about, once each."""
-    unit = WORK / batch["files"][0].parent.relative_to(PROJECT) / f"{mark.name}.cpp"
+def look_at(files, batch, mark):
+    """Whether files of the batch pass, and what clang-tidy complains about."""
+    if len(files) == 1:
+        run = tidy(files[0], batch["flags"])
+        return run.returncode == 0, run.stdout or run.stderr
+    unit = WORK / batch["rules"].relative_to(PROJECT) / f"{mark.name}.cpp"
     unit.parent.mkdir(parents=True, exist_ok=True)
-    unit.write_text("".join(f'#include "{file}"\n' for file in batch["files"]))
+    unit.write_text("".join(f'#include "{file}"\n' for file in files))
     run = tidy(unit, batch["flags"])
     unit.unlink()
-    words, good = run.stdout, run.returncode == 0
-    if not good and len(batch["files"]) > 1 and "clang-diagnostic-error" in words:
-        runs = [tidy(file, batch["flags"]) for file in batch["files"]]
-        words, good = "".join(run.stdout for run in runs), not any(run.returncode for run in runs)
+    if "clang-diagnostic-error" not in run.stdout:
+        return run.returncode == 0, run.stdout or run.stderr
+    half = len(files) // 2  # they do not go together: see which do
+    first, second = (look_at(part, batch, mark) for part in (files[:half], files[half:]))
+    return first[0] and second[0], first[1] + second[1]
+
+
+def look_at_batch(batch, mark):
+    good, words = look_at(batch["files"], batch, mark)
     if good:
         mark.touch()
-    return good, words or run.stderr
+    return good, words
 
 
 def copy_rules():
@@ -129,7 +139,7 @@ def main():
           f"{unchanged} unchanged", flush=True)
 
     with concurrent.futures.ThreadPoolExecutor(jobs) as pool:
-        results = list(pool.map(lambda item: look_at(*item), todo))
+        results = list(pool.map(lambda item: look_at_batch(*item), todo))
     seen = set()
     for good, words in results:
         starts = [m.start() for m in PLACE.finditer(words)] or [0]

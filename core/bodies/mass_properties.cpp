@@ -86,7 +86,7 @@ bool is_possible_inertia(const Eigen::Matrix3d& inertia_kgm2) {
   if (scale_kgm2 == 0) return true;
   const Eigen::SelfAdjointEigenSolver<Eigen::Matrix3d> solver(inertia_kgm2 / scale_kgm2,
                                                               Eigen::EigenvaluesOnly);
-  const Eigen::Vector3d moments = solver.eigenvalues();  // rising
+  const Eigen::Vector3d& moments = solver.eigenvalues();  // rising
   const double rounding = 1e-12;
   const double rounded_entry = 1e-3;  // a flat part written with three or four digits still passes
   return moments(0) >= -rounding && moments(2) <= moments(0) + moments(1) + rounded_entry;
