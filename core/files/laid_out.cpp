@@ -1,0 +1,75 @@
+#include "core/files/pieces.h"
+
+namespace gazewright {
+namespace {
+
+/// "supply:   {...}": one part a line, the braces of a group under each other.
+std::string part_line(std::size_t indent, std::string key, const Pieces& pieces) {
+  constexpr std::size_t kGroupWidth = 10;
+  if (pieces.empty()) return "";
+  key += ": ";
+  if (key.size() < kGroupWidth) key.append(kGroupWidth - key.size(), ' ');
+  const std::string begin = std::string(indent, ' ') + key;
+  return begin + flow_map(begin.size(), pieces) + "\n";
+}
+
+template <class Part>
+std::string optional_line(const Rig& rig, const std::string& path, const std::string& key,
+                          const Part& part) {
+  if (part.presence == Presence::missing) return "";
+  if (part.presence == Presence::none) return "  " + key + ": none\n";
+  const std::string line = part_line(2, key, part_pieces(rig, path, part));
+  return line.empty() ? "  " + key + ": {}\n" : line;
+}
+
+std::string axis_lines(const Rig& rig, const std::string& path, const AxisParts& axis) {
+  const auto line = [&](const std::string& key, const auto& part) {
+    return part_line(2, key, part_pieces(rig, path + "." + key, part));
+  };
+  return line("motor", axis.motor) + line("drive", axis.drive) + line("gearbox", axis.gearbox) +
+         line("encoder", axis.encoder) + line("friction", axis.friction) +
+         optional_line(rig, path + ".stops", "stops", axis.stops) +
+         optional_line(rig, path + ".cable", "cable", axis.cable) + line("loop", axis.loop);
+}
+
+std::string axis_group(const Rig& rig, const std::string& path, std::string lines) {
+  for (const std::string& piece : unknown_pieces(rig, path)) lines += "  " + piece + "\n";
+  return lines.empty() ? "" : path + ":\n" + lines;
+}
+
+std::string tilt_axis_line(const Rig& rig) {
+  const FieldInfo* at = &axis_at_info();
+  const std::string list =
+      list_text(rig, "tilt.axis_at", std::array{at, at, at}, rig.tilt_axis_at_m);
+  return list.empty() ? "" : "  axis_at: " + list + "\n";
+}
+
+std::string body_lines(const Rig& rig, const std::string& path, const std::vector<Body>& bodies) {
+  std::string lines;
+  for (std::size_t i = 0; i < bodies.size(); ++i) {
+    const std::string body = path + "[" + std::to_string(i) + "]";
+    lines += "  - " + flow_map(4, body_pieces(rig, body, bodies[i])) + "\n";
+  }
+  return lines.empty() ? "" : path + ":\n" + lines;
+}
+
+}  // namespace
+
+std::string laid_out(const Rig& rig) {
+  const auto line = [&](const std::string& key, const auto& part) {
+    return part_line(0, key, part_pieces(rig, key, part));
+  };
+  std::string text = "rig: 1\n";
+  if (!rig.title.empty()) text += "title: " + yaml_scalar(rig.title) + "\n";
+  if (!rig.notes.empty()) text += "notes: " + yaml_scalar(rig.notes) + "\n";
+  text += line("supply", rig.supply) + line("surroundings", rig.surroundings) +
+          line("stand", rig.stand);
+  text += axis_group(rig, "pan", axis_lines(rig, "pan", rig.pan));
+  text += axis_group(rig, "tilt", tilt_axis_line(rig) + axis_lines(rig, "tilt", rig.tilt));
+  text += body_lines(rig, "on_pan", rig.on_pan) + body_lines(rig, "on_tilt", rig.on_tilt);
+  text += line("camera", rig.camera) + line("task", rig.task);
+  for (const std::string& piece : unknown_pieces(rig, "")) text += piece + "\n";
+  return text;
+}
+
+}  // namespace gazewright

@@ -1,0 +1,75 @@
+#include <cmath>
+
+#include "core/files/writer.h"
+#include "core/units/units.h"
+
+namespace gazewright {
+namespace {
+
+bool is_near(double a, double b) { return a == b || std::abs(a - b) <= 1e-12 * std::abs(b); }
+
+FieldInfo plain_number_info() {
+  FieldInfo info{};
+  info.si_unit = info.unit = "1";
+  return info;
+}
+
+}  // namespace
+
+std::string value_text(const Quantity& quantity, const FieldInfo& info) {
+  if (!quantity.written.empty()) {
+    const auto read = read_quantity(quantity.written, info);
+    const auto* said = std::get_if<Quantity>(&read);
+    if (said != nullptr && is_near(*said->si, *quantity.si)) return quantity.written;
+  }
+  const std::string unit = unit_of_written(quantity.written);
+  return written_quantity(*quantity.si, info, unit.empty() ? info.unit : unit);
+}
+
+std::string spread_text(const Quantity& quantity, const FieldInfo& info) {
+  if (!quantity.spread_written.empty()) {
+    const auto read = read_spread(quantity.spread_written, info, quantity.value());
+    const double* said = std::get_if<double>(&read);
+    if (said != nullptr && is_near(*said, quantity.spread_si)) return quantity.spread_written;
+  }
+  if (quantity.spread_si == 0 || !std::isfinite(quantity.spread_si)) return "";
+  const std::string number = written_quantity(quantity.spread_si, plain_number_info(), "1");
+  return info.is_plain_number() ? number : number + " " + std::string(info.si_unit);
+}
+
+std::string quantity_text(const Quantity& quantity, const FieldInfo& info) {
+  const std::string value = yaml_scalar(value_text(quantity, info));
+  const std::string spread = spread_text(quantity, info);
+  if (spread.empty() && quantity.source == Source::unstated) return value;
+  std::string text = "{value: " + value;
+  if (!spread.empty()) text += ", spread: " + yaml_scalar(spread);
+  if (quantity.source != Source::unstated)
+    text += std::string(", source: ") + name_of(quantity.source);
+  return text + "}";
+}
+
+Rig as_read_back(const Rig& rig) {
+  Rig back = rig;
+  for (const FieldRef& field : all_fields(back)) {
+    const auto* ref = std::get_if<QuantityRef>(&field);
+    if (ref == nullptr) continue;
+    Quantity& quantity = *ref->quantity;
+    if (!quantity.has_value()) {
+      quantity = {};
+      continue;
+    }
+    quantity.spread_written = spread_text(quantity, *ref->info);
+    quantity.written = value_text(quantity, *ref->info);
+    const auto value = read_quantity(quantity.written, *ref->info);
+    if (const auto* read = std::get_if<Quantity>(&value)) {
+      quantity.si = read->si;
+      quantity.written = read->written;
+    }
+    if (quantity.spread_written.empty()) quantity.spread_si = 0;
+    const auto spread = read_spread(quantity.spread_written, *ref->info, *quantity.si);
+    if (const double* read = std::get_if<double>(&spread)) quantity.spread_si = *read;
+  }
+  return back;
+}
+
+}  // namespace gazewright

@@ -1,0 +1,160 @@
+#include <algorithm>
+
+#include "core/files/reader.h"
+
+namespace gazewright {
+namespace {
+
+constexpr std::string_view kVersion = "1";
+constexpr std::string_view kVersionFix = "write the line rig: 1 at the top of the file";
+
+/// Whether a version is a whole number above ours.
+bool is_newer(const std::string& version) {
+  const bool is_number =
+      !version.empty() && version.size() < 10 &&
+      std::all_of(version.begin(), version.end(), [](char c) { return c >= '0' && c <= '9'; });
+  return is_number && std::stol(version) > 1;
+}
+
+/// Whether the rest of the file can be read by this version.
+bool check_version(Reader& reader, const YamlNode& root) {
+  const YamlNode* version = root.find("rig");
+  if (version == nullptr) {
+    reader.error(root, "the line rig: 1 is missing; this may not be a rig file",
+                 std::string(kVersionFix));
+    return true;
+  }
+  if (version->is_scalar() && version->value == kVersion) return true;
+  if (version->is_scalar() && is_newer(version->value)) {
+    reader.error(*version,
+                 "this rig is of version " + version->value + "; this program reads version 1",
+                 "open it with a newer Gazewright, or save it there as version 1");
+    return false;
+  }
+  const std::string found = version->is_scalar() ? "\"" + shortened(version->value) + "\""
+                                                 : std::string(words_of_kind(*version));
+  reader.error(*version, "rig is " + found + "; the version of the file is due",
+               std::string(kVersionFix));
+  return true;
+}
+
+template <class Part>
+Reader::Entry part_entry(Reader& reader, std::string key, Part& part) {
+  return {std::move(key), [&reader, &part](const YamlNode& node, const std::string& path) {
+            reader.read_map(node, path, entries_of(reader, part));
+          }};
+}
+
+/// A part that may also be `none`.
+template <class Part>
+Reader::Entry optional_entry(Reader& reader, std::string key, Part& part) {
+  return {std::move(key), [&reader, &part](const YamlNode& node, const std::string& path) {
+            if (node.is_scalar() && node.value == "none") {
+              reader.place(path, node);
+              part.presence = Presence::none;
+              return;
+            }
+            if (!node.is_null()) part.presence = Presence::given;
+            reader.read_map(node, path, entries_of(reader, part));
+          }};
+}
+
+/// The tab and the post must fit on the circle on which they meet.
+void check_stops(Reader& reader, const YamlNode& node, const std::string& path,
+                 const Stops& stops) {
+  if (!stops.radius_m.has_value()) return;
+  for (const auto& [what, width] :
+       {std::pair{"tab", &stops.tab_width_m}, {"post", &stops.post_width_m}}) {
+    if (!width->has_value() || *width->si < 2 * *stops.radius_m.si) continue;
+    reader.error(node,
+                 path + ": a " + what + " of " + shortened(width->written) +
+                     " does not fit on a radius of " + shortened(stops.radius_m.written),
+                 "write a width under twice the radius");
+  }
+}
+
+Reader::Entries axis_entries(Reader& reader, AxisParts& axis) {
+  Reader::Entry stops = optional_entry(reader, "stops", axis.stops);
+  stops.read = [&reader, &axis, read = stops.read](const YamlNode& node, const std::string& path) {
+    read(node, path);
+    check_stops(reader, node, path, axis.stops);
+  };
+  return {
+      part_entry(reader, "motor", axis.motor),       part_entry(reader, "drive", axis.drive),
+      part_entry(reader, "gearbox", axis.gearbox),   part_entry(reader, "encoder", axis.encoder),
+      part_entry(reader, "friction", axis.friction), stops,
+      optional_entry(reader, "cable", axis.cable),   part_entry(reader, "loop", axis.loop)};
+}
+
+Reader::Entries tilt_entries(Reader& reader, Rig& rig) {
+  Reader::Entries entries = axis_entries(reader, rig.tilt);
+  entries.push_back(
+      {"axis_at", [&](const YamlNode& node, const std::string& path) {
+         const FieldInfo* at = &axis_at_info();
+         reader.read_list_at(node, path, std::array{at, at, at}, "x, y, z", rig.tilt_axis_at_m);
+       }});
+  return entries;
+}
+
+Reader::Entries top_entries(Reader& reader, Rig& rig) {
+  const auto text = [&](std::string key, std::string& at) {
+    return Reader::Entry{std::move(key),
+                         [&reader, &at](const YamlNode& node, const std::string& path) {
+                           reader.read_text_at(node, path, at);
+                         }};
+  };
+  const auto bodies = [&](std::string key, std::vector<Body>& at) {
+    return Reader::Entry{std::move(key),
+                         [&reader, &at](const YamlNode& node, const std::string& path) {
+                           read_bodies(reader, node, path, at);
+                         }};
+  };
+  const auto version = [](const YamlNode&, const std::string&) {};  // check_version has read it
+  const auto pan = [&](const YamlNode& node, const std::string& path) {
+    reader.read_map(node, path, axis_entries(reader, rig.pan));
+  };
+  const auto tilt = [&](const YamlNode& node, const std::string& path) {
+    reader.read_map(node, path, tilt_entries(reader, rig));
+  };
+  return {{"rig", version},
+          text("title", rig.title),
+          text("notes", rig.notes),
+          part_entry(reader, "supply", rig.supply),
+          part_entry(reader, "surroundings", rig.surroundings),
+          part_entry(reader, "stand", rig.stand),
+          {"pan", pan},
+          {"tilt", tilt},
+          bodies("on_pan", rig.on_pan),
+          bodies("on_tilt", rig.on_tilt),
+          part_entry(reader, "camera", rig.camera),
+          part_entry(reader, "task", rig.task)};
+}
+
+}  // namespace
+
+ReadText read_text(std::string_view text) {
+  ReadText read;
+  read.tree = parse_yaml(text, read.faults);
+  const auto is_error = [](const Fault& fault) {
+    return fault.weight == Diagnostic::Weight::error;
+  };
+  const bool is_broken = std::any_of(read.faults.begin(), read.faults.end(), is_error);
+  if (!read.tree || read.tree->is_null()) {
+    if (!is_broken) read.faults.push_back({0, "the file is empty", std::string(kVersionFix)});
+    return read;
+  }
+  Rig rig;
+  Reader reader(read, rig.unknown_keys);
+  if (!read.tree->is_map()) {
+    reader.error(
+        *read.tree,
+        "the file holds " + std::string(words_of_kind(*read.tree)) + "; a rig is a map of keys",
+        std::string(kVersionFix));
+    return read;
+  }
+  if (check_version(reader, *read.tree)) reader.read_map(*read.tree, "", top_entries(reader, rig));
+  if (std::none_of(read.faults.begin(), read.faults.end(), is_error)) read.rig = std::move(rig);
+  return read;
+}
+
+}  // namespace gazewright

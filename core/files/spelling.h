@@ -1,0 +1,17 @@
+#pragma once
+
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace gazewright {
+
+/// How many letters must be added, dropped, changed or swapped with a neighbour to turn one word
+/// into the other (optimal string alignment distance).
+int edit_distance(std::string_view a, std::string_view b);
+
+/// The known word that a mistyped one is nearest to, or empty where none is near.
+std::string nearest_word(std::string_view word, std::span<const std::string> known);
+
+}  // namespace gazewright

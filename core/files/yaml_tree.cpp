@@ -1,0 +1,177 @@
+#include "core/files/yaml_tree.h"
+
+#include <yaml-cpp/eventhandler.h>
+#include <yaml-cpp/yaml.h>
+
+#include <set>
+#include <sstream>
+
+#include "core/files/text_check.h"
+
+namespace gazewright {
+namespace {
+
+constexpr std::size_t kDeepest = 32;
+constexpr std::size_t kLongestScalar = 100'000;
+constexpr std::size_t kLongestKey = 128;
+
+/// Thrown out of the library's parser when reading on is pointless; never leaves this file.
+struct TooDeep {
+  std::size_t at;
+};
+
+std::size_t offset_of(const YAML::Mark& mark) {
+  return mark.pos < 0 ? 0 : static_cast<std::size_t>(mark.pos);
+}
+
+/// Builds the tree from the parser's events. A map's children come as key, value, key, value.
+class TreeBuilder : public YAML::EventHandler {
+ public:
+  explicit TreeBuilder(std::vector<Fault>& faults) : faults_(faults) {}
+
+  std::unique_ptr<YamlNode> take() { return std::move(root_); }
+
+  void OnDocumentStart(const YAML::Mark&) override {}
+  void OnDocumentEnd() override {}
+  void OnNull(const YAML::Mark& mark, YAML::anchor_t anchor) override {
+    add(node_at(mark, YamlNode::Kind::null, anchor));
+  }
+  void OnAlias(const YAML::Mark& mark, YAML::anchor_t) override {
+    refuse_reference(offset_of(mark));
+    add(node_at(mark, YamlNode::Kind::null, 0));
+  }
+  void OnScalar(const YAML::Mark& mark, const std::string& tag, YAML::anchor_t anchor,
+                const std::string& value) override {
+    YamlNode node = node_at(mark, YamlNode::Kind::scalar, anchor);
+    node.is_quoted = tag == "!";
+    if (value.size() > kLongestScalar)
+      faults_.push_back({node.at,
+                         "a text of " + std::to_string(value.size()) + " bytes is too long",
+                         "keep every entry under 100 000 bytes"});
+    else
+      node.value = value;
+    add(std::move(node));
+  }
+  void OnSequenceStart(const YAML::Mark& mark, const std::string&, YAML::anchor_t anchor,
+                       YAML::EmitterStyle::value style) override {
+    open(mark, YamlNode::Kind::list, anchor, style);
+  }
+  void OnSequenceEnd() override { close(); }
+  void OnMapStart(const YAML::Mark& mark, const std::string&, YAML::anchor_t anchor,
+                  YAML::EmitterStyle::value style) override {
+    open(mark, YamlNode::Kind::map, anchor, style);
+  }
+  void OnMapEnd() override { close(); }
+
+ private:
+  YamlNode node_at(const YAML::Mark& mark, YamlNode::Kind kind, YAML::anchor_t anchor) {
+    YamlNode node;
+    node.kind = kind;
+    node.at = offset_of(mark);
+    if (anchor != 0) refuse_reference(node.at);
+    return node;
+  }
+  void refuse_reference(std::size_t at) {
+    faults_.push_back({at, "anchors (&) and aliases (*) are not read in a rig file",
+                       "write the value out, or put a text that begins with & or * in quotes"});
+  }
+  void open(const YAML::Mark& mark, YamlNode::Kind kind, YAML::anchor_t anchor,
+            YAML::EmitterStyle::value style) {
+    if (open_.size() >= kDeepest) throw TooDeep{offset_of(mark)};
+    open_.push_back(node_at(mark, kind, anchor));
+    open_.back().is_flow = style == YAML::EmitterStyle::Flow;
+  }
+  void close() {
+    YamlNode done = std::move(open_.back());
+    open_.pop_back();
+    add(std::move(done));
+  }
+  void add(YamlNode node) {
+    if (open_.empty()) {
+      root_ = std::make_unique<YamlNode>(std::move(node));
+      return;
+    }
+    YamlNode& parent = open_.back();
+    const bool is_key = parent.is_map() && parent.keys.size() == parent.children.size();
+    (is_key ? parent.keys : parent.children).push_back(std::move(node));
+  }
+
+  std::vector<Fault>& faults_;
+  std::vector<YamlNode> open_;
+  std::unique_ptr<YamlNode> root_;
+};
+
+void check_keys(const YamlNode& node, std::vector<Fault>& faults) {
+  std::set<std::string_view> seen;
+  for (const YamlNode& key : node.keys) {
+    if (!key.is_scalar() || key.value.size() > kLongestKey) {
+      faults.push_back({key.at, "a key must be a short word", "write for example mass: 140 g"});
+    } else if (!seen.insert(key.value).second) {
+      faults.push_back({key.at, "the key " + shortened(key.value) + " is written twice in one map",
+                        "keep one of the two"});
+    }
+  }
+  for (const YamlNode& child : node.children) check_keys(child, faults);
+}
+
+std::unique_ptr<YamlNode> read_document(std::string_view text, std::vector<Fault>& faults) {
+  std::istringstream stream{std::string(text)};
+  YAML::Parser parser(stream);
+  TreeBuilder builder(faults);
+  parser.HandleNextDocument(builder);
+  std::unique_ptr<YamlNode> root = builder.take();
+  std::vector<Fault> ignored;
+  TreeBuilder rest(ignored);
+  parser.HandleNextDocument(rest);
+  if (const auto second = rest.take())
+    faults.push_back(
+        {second->at, "the file holds more than one document", "keep one rig in a file"});
+  return root;
+}
+
+}  // namespace
+
+const YamlNode* YamlNode::find(std::string_view key) const {
+  for (std::size_t i = 0; i < keys.size() && i < children.size(); ++i)
+    if (keys[i].is_scalar() && keys[i].value == key) return &children[i];
+  return nullptr;
+}
+
+std::unique_ptr<YamlNode> parse_yaml(std::string_view text, std::vector<Fault>& faults) {
+  if (const auto fault = check_text(text)) {
+    faults.push_back(*fault);
+    return nullptr;
+  }
+  try {
+    std::unique_ptr<YamlNode> root = read_document(text, faults);
+    if (root) check_keys(*root, faults);
+    return root;
+  } catch (const TooDeep& deep) {
+    faults.push_back({deep.at, "lists and maps are nested more than 32 deep",
+                      "write the rig with less nesting"});
+  } catch (const YAML::Exception& fault) {
+    faults.push_back(
+        {offset_of(fault.mark), "this is not YAML: " + fault.msg,
+         "check brackets, quotes and indentation here; a text with : or # goes in quotes"});
+  } catch (const std::exception& fault) {
+    faults.push_back({0, std::string("the file cannot be read as YAML: ") + fault.what(),
+                      "check it in a text editor"});
+  }
+  return nullptr;
+}
+
+std::string_view words_of_kind(const YamlNode& node) {
+  switch (node.kind) {
+    case YamlNode::Kind::null:
+      return "nothing";
+    case YamlNode::Kind::scalar:
+      return "a text";
+    case YamlNode::Kind::list:
+      return "a list";
+    case YamlNode::Kind::map:
+      return "a map";
+  }
+  return "nothing";
+}
+
+}  // namespace gazewright
