@@ -66,7 +66,8 @@ Compared impact(Context& c, Axis a) {
   const double inertia = model.load.inertia_kgm2 + model.reflected_inertia_kgm2();
   const double top = top_speed_radps(model);
   const double stiffness = c.rig().axis(a).stops.stiffness_Nmprad.value();
-  return {top * std::sqrt(stiffness * inertia) + stall_torque_Nm(model), model.gear.peak_torque_Nm,
+  return {stop_torque_Nm(inertia, top, stiffness, stall_torque_Nm(model)),
+          model.gear.peak_torque_Nm,
           "hitting the stop at " + say(top, "rad/s", "deg/s") + ", the drive still pushing; " +
               say(100 * model.reflected_inertia_kgm2() / inertia, "1", "1") +
               " % of the energy is the rotor's"};

@@ -49,15 +49,14 @@ bool has_no_stops(Context& c, Axis a) { return c.rig().axis(a).stops.presence ==
 
 Answer stop_energy(Context& c, Axis a) {
   if (has_no_stops(c, a)) return Answer::none(kNoStops);
-  const double speed = top_speed_radps(c.model(a));
-  return moving_inertia_kgm2(c, a) * speed * speed / 2;
+  return stop_energy_J(moving_inertia_kgm2(c, a), top_speed_radps(c.model(a)));
 }
 
 Answer stop_torque(Context& c, Axis a) {
   if (has_no_stops(c, a)) return Answer::none(kNoStops);
-  const double stiffness = c.rig().axis(a).stops.stiffness_Nmprad.value();
-  return top_speed_radps(c.model(a)) * std::sqrt(stiffness * moving_inertia_kgm2(c, a)) +
-         stall_torque_Nm(c.model(a));
+  return stop_torque_Nm(moving_inertia_kgm2(c, a), top_speed_radps(c.model(a)),
+                        c.rig().axis(a).stops.stiffness_Nmprad.value(),
+                        stall_torque_Nm(c.model(a)));
 }
 
 bool reads_output(Context& c, Axis a) { return c.model(a).control.encoder_at_output; }

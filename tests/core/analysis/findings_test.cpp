@@ -1,0 +1,167 @@
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/analysis/analysis.h"
+#include "core/analysis/swap.h"
+#include "core/rig/fields.h"
+#include "tests/support/owl_rig.h"
+
+namespace gazewright {
+namespace {
+
+using tests::owl;
+
+const Finding* finding(const Analysis& analysis, std::string_view id) {
+  const auto found = std::find_if(analysis.findings.begin(), analysis.findings.end(),
+                                  [&](const Finding& f) { return f.id == id; });
+  return found == analysis.findings.end() ? nullptr : &*found;
+}
+
+/// An owl that fails in many ways.
+Rig troubled() {
+  Rig rig = owl();
+  rig.pan.cable.free_length_m = si_quantity(0.12);
+  rig.pan.stops.soft_inset_rad = si_quantity(0.01);
+  rig.pan.gearbox.peak_torque_Nm = si_quantity(7);
+  rig.pan.gearbox.backlash_rad = si_quantity(0.03);
+  rig.pan.loop.speed_gain_Nmsprad = si_quantity(6);
+  rig.tilt.gearbox.input_speed_limit_radps = si_quantity(50);
+  rig.task.within_s = si_quantity(0.1);
+  return rig;
+}
+
+TEST(Findings, ComeSortedWithFailuresFirst) {
+  const Analysis a = analyse(troubled());
+  ASSERT_FALSE(a.findings.empty());
+  EXPECT_EQ(a.findings.front().verdict, Verdict::fails);
+  EXPECT_TRUE(
+      std::is_sorted(a.findings.begin(), a.findings.end(), [](const auto& x, const auto& y) {
+        return x.verdict == Verdict::fails && y.verdict == Verdict::holds;
+      }));
+  double last = -2;
+  for (const Finding& f : a.findings) {
+    if (f.verdict != Verdict::fails || !f.margin) continue;
+    EXPECT_GE(*f.margin, last);
+    last = *f.margin;
+  }
+}
+
+TEST(Findings, MarginIsCapacityOverDemandLessOne) {
+  const Analysis a = analyse(troubled());
+  int numbers = 0;
+  for (const Finding& f : a.findings) {
+    if (!f.demand || !f.capacity || *f.demand <= 0) continue;
+    ++numbers;
+    EXPECT_NEAR(*f.margin, *f.capacity / *f.demand - 1, 1e-9) << f.id;
+    const Verdict expected = *f.margin < 0      ? Verdict::fails
+                             : *f.margin < 0.15 ? Verdict::tight
+                                                : Verdict::holds;
+    if (f.id != "gearboxes.swap") EXPECT_EQ(f.verdict, expected) << f.id;
+  }
+  EXPECT_GT(numbers, 15);
+}
+
+TEST(Findings, CableShorterThanTheStopsFailsWithTheNumbersOfTheSketch) {
+  // 900 deg/m on 120 mm allow ±108°, the stops ±165°.
+  const Analysis a = analyse(troubled());
+  const Finding* f = finding(a, "pan.travel.cable");
+  ASSERT_NE(f, nullptr);
+  EXPECT_EQ(f->verdict, Verdict::fails);
+  EXPECT_NEAR(*f->capacity, 2 * 108 * M_PI / 180, 1e-9);
+}
+
+/// The strongest test of a remedy: do what it says.
+TEST(Remedies, MakeTheirFindingHoldWhenApplied) {
+  const Rig rig = troubled();
+  const Analysis before = analyse(rig);
+  int tried = 0;
+  for (const Finding& f : before.findings) {
+    for (const Remedy& remedy : f.remedies) {
+      if (remedy.path == "swap") continue;
+      Rig mended = rig;
+      Quantity* quantity = find_quantity(mended, remedy.path);
+      ASSERT_NE(quantity, nullptr) << remedy.path;
+      *quantity = si_quantity(remedy.value_si);
+      const Analysis after = analyse(mended, {.remedies = false});
+      const Finding* now = finding(after, f.id);
+      ASSERT_NE(now, nullptr);
+      EXPECT_TRUE(now->verdict == Verdict::holds || now->verdict == Verdict::tight)
+          << f.id << ": " << remedy.text << " -> " << now->because;
+      ++tried;
+    }
+  }
+  EXPECT_GE(tried, 8);
+}
+
+TEST(Remedies, AreTheValueThatJustHolds) {
+  const Rig rig = troubled();
+  const Analysis before = analyse(rig);
+  const Finding* f = finding(before, "pan.travel.cable");
+  ASSERT_NE(f, nullptr);
+  const auto remedy = std::find_if(f->remedies.begin(), f->remedies.end(), [](const Remedy& r) {
+    return r.path == "pan.cable.free_length";
+  });
+  ASSERT_NE(remedy, f->remedies.end());
+  const double exact = *before.value("pan.travel.stops") / (2 * 900 * M_PI / 180);
+  // Rounded up to three digits: at most 1 % above the exact length.
+  EXPECT_GE(remedy->value_si, exact);
+  EXPECT_LE(remedy->value_si, exact * 1.01);
+  EXPECT_EQ(remedy->text,
+            "pan cable free length 184 mm or more would let the stop come before the cable");
+}
+
+TEST(Findings, ARigThatCannotMoveFailsAndSaysWhy) {
+  Rig rig = owl();
+  rig.pan.friction.coulomb_Nm = si_quantity(50);
+  const Analysis a = analyse(rig);
+  EXPECT_EQ(finding(a, "pan.move.torque")->verdict, Verdict::fails);
+  const Finding* move = finding(a, "pan.move.time");
+  EXPECT_EQ(move->verdict, Verdict::fails);
+  EXPECT_FALSE(move->demand.has_value());
+  EXPECT_TRUE(move->because.starts_with("never settles: cannot move")) << move->because;
+}
+
+TEST(Findings, AMissingInputMakesThemUnknownAndIsNamed) {
+  Rig rig = owl();
+  rig.tilt.gearbox.backlash_rad = {};
+  const Analysis a = analyse(rig);
+  EXPECT_EQ(finding(a, "tilt.pointing.gap")->verdict, Verdict::unknown);
+  EXPECT_EQ(finding(a, "tilt.pointing.gap")->because, "needs tilt.gearbox.backlash");
+  EXPECT_EQ(finding(a, "pan.pointing.gap")->verdict, Verdict::holds);
+}
+
+TEST(Findings, NoCableHoldsWithoutNumbers) {
+  Rig rig = owl();
+  rig.pan.cable = {};
+  rig.pan.cable.presence = Presence::none;
+  const Analysis a = analyse(rig);
+  const Finding* f = finding(a, "pan.travel.cable");
+  EXPECT_EQ(f->verdict, Verdict::holds);
+  EXPECT_FALSE(f->margin.has_value());
+}
+
+TEST(Swap, SaysWhatAnalysingTheSwappedRigSays) {
+  const Rig rig = owl();
+  const Analysis now = analyse(rig);
+  const Analysis swapped = analyse(with_gearboxes_swapped(rig), {.remedies = false});
+  for (const Axis axis : kAxes) {
+    const std::string name = name_of(axis);
+    const auto& swap = now.swap.axis[static_cast<std::size_t>(axis)];
+    EXPECT_EQ(swap.settle_now_s, now.value(name + ".step.settle_time"));
+    EXPECT_EQ(swap.settle_swapped_s, swapped.value(name + ".step.settle_time"));
+    EXPECT_EQ(swap.shortest_swapped_s, swapped.value(name + ".move.shortest_time"));
+  }
+  ASSERT_NE(finding(now, "gearboxes.swap"), nullptr);
+}
+
+TEST(Analyse, EndsEarlyWhenAskedTo) {
+  std::stop_source stop;
+  stop.request_stop();
+  const Analysis a = analyse(troubled(), {}, stop.get_token());
+  EXPECT_LT(a.findings.size(), analyse(troubled()).findings.size());
+}
+
+}  // namespace
+}  // namespace gazewright
