@@ -1,0 +1,136 @@
+#include "core/motion/loop.h"
+
+#include <cmath>
+#include <numbers>
+#include <vector>
+
+// Derivation: resources/handbook/motion.md.
+namespace gazewright {
+namespace {
+
+using Complex = std::complex<double>;
+constexpr int kGridPoints = 600;
+constexpr double kLowest = 1e-4;  // of half the sample rate
+constexpr double kPi = std::numbers::pi;
+
+/// Motor angle (as output angle) and load angle per motor torque at s = jω, gear wound tight.
+struct Plant {
+  Complex motor, load;
+};
+Plant plant(const AxisModel& model, double w) {
+  const GearTrain& gear = model.gear;
+  const Complex s(0, w);
+  const double n = gear.ratio;
+  const Complex coupling = gear.stiffness_Nmprad + gear.damping_Nmsprad * s;
+  // Everything at the output: rotor N²·J_m turned by φ_m/N under N·T.
+  const Complex rotor = s * (s * n * n * gear.rotor_inertia_kgm2 + n * n * gear.viscous_Nmsprad);
+  const Complex load = s * (s * model.load.inertia_kgm2 + model.load.viscous_Nmsprad);
+  const Complex determinant = rotor * load + coupling * (rotor + load);
+  return {n * (load + coupling) / determinant, n * coupling / determinant};
+}
+
+/// The difference equations of section 5 at z = exp(jω·dt), and what lies between command and
+/// measured angle.
+struct LoopTerms {
+  Complex controller;  ///< motor torque command per speed error
+  Complex estimator;   ///< ω_meas per measured angle
+  Complex angle;       ///< measured angle per torque command: delay, hold, current loop, train
+};
+LoopTerms terms(const AxisModel& model, double w) {
+  const AxisControl& control = model.control;
+  const double dt = 1 / control.control_rate_Hz;
+  const Complex s(0, w), back = std::exp(-s * dt);  // z⁻¹
+  const double a = -std::expm1(-2 * kPi * control.estimator_bandwidth_Hz * dt);
+  // ω += a·(Δφ/dt − ω): ω/φ = a·(1 − z⁻¹)/dt / (1 − (1 − a)·z⁻¹).
+  const Complex estimator = a * (1.0 - back) / dt / (1.0 - (1 - a) * back);
+  // u uses I before its update: I/e = Ki·dt·z⁻¹/(1 − z⁻¹).
+  const Complex controller =
+      (control.speed_gain_Nmsprad + control.speed_integral_gain_Nmprad * dt * back / (1.0 - back)) /
+      model.gear.ratio;
+  const Complex hold = (1.0 - back) / (s * dt);
+  const Complex current = 1.0 / (1.0 + s / (2 * kPi * control.current_bandwidth_Hz));
+  const Plant p = plant(model, w);
+  return {controller, estimator,
+          back * hold * current * (control.encoder_at_output ? p.load : p.motor)};
+}
+
+template <class Loop>
+double bisected(Loop&& crosses, double low, double high) {
+  for (int i = 0; i < 60; ++i) {
+    const double middle = std::sqrt(low * high);
+    (crosses(middle) ? high : low) = middle;
+  }
+  return std::sqrt(low * high);
+}
+
+void keep_least(std::optional<double>& least, double value) {
+  if (!least || value < *least) least = value;
+}
+
+/// Margins of an open loop from a logarithmic grid up to half the sample rate, crossings refined by
+/// bisection.
+template <class Loop>
+LoopMargins margins(Loop&& loop, double half_rate_radps) {
+  LoopMargins margins;
+  double before_w = half_rate_radps * kLowest;
+  Complex before = loop(before_w);
+  for (int i = 1; i < kGridPoints; ++i) {
+    const double w = half_rate_radps * std::pow(kLowest, 1 - double(i) / (kGridPoints - 1));
+    const Complex now = loop(w);
+    const bool was_above = std::abs(before) >= 1, is_above = std::abs(now) >= 1;
+    if (was_above != is_above) {
+      const double at =
+          bisected([&](double x) { return (std::abs(loop(x)) >= 1) == is_above; }, before_w, w);
+      const double phase = std::arg(-loop(at));  // above −180°
+      if (!margins.crossover_radps) margins.crossover_radps = at;
+      keep_least(margins.phase_margin_rad, phase);
+    }
+    // Phase passes −180°: the imaginary part changes sign left of the origin.
+    const bool passes =
+        (before.imag() < 0) != (now.imag() < 0) && before.real() < 0 && now.real() < 0;
+    if (passes) {
+      const bool sign = now.imag() < 0;
+      const double at =
+          bisected([&](double x) { return (loop(x).imag() < 0) == sign; }, before_w, w);
+      const double gain = 1 / std::abs(loop(at));
+      keep_least(margins.gain_margin, gain);
+    }
+    before = now;
+    before_w = w;
+  }
+  return margins;
+}
+
+double half_rate_radps(const AxisModel& model) { return kPi * model.control.control_rate_Hz; }
+
+}  // namespace
+
+double antiresonance_radps(const AxisModel& model) {
+  return std::sqrt(model.gear.stiffness_Nmprad / model.load.inertia_kgm2);
+}
+
+double resonance_radps(const AxisModel& model) {
+  return std::sqrt(model.gear.stiffness_Nmprad *
+                   (1 / model.load.inertia_kgm2 + 1 / model.reflected_inertia_kgm2()));
+}
+
+std::complex<double> speed_loop(const AxisModel& model, double w_radps) {
+  const LoopTerms t = terms(model, w_radps);
+  return t.controller * t.angle * t.estimator;
+}
+
+std::complex<double> position_loop(const AxisModel& model, double w_radps) {
+  const LoopTerms t = terms(model, w_radps);
+  return model.control.position_gain_1ps * t.controller * t.angle /
+         (1.0 + t.controller * t.angle * t.estimator);
+}
+
+LoopMargins speed_loop_margins(const AxisModel& model) {
+  return margins([&](double w) { return speed_loop(model, w); }, half_rate_radps(model));
+}
+
+LoopMargins position_loop_margins(const AxisModel& model) {
+  return margins([&](double w) { return position_loop(model, w); }, half_rate_radps(model));
+}
+
+}  // namespace gazewright

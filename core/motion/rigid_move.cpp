@@ -1,0 +1,145 @@
+#include "core/motion/rigid_move.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/motion/ramp.h"
+
+// Derivation and numerics: resources/handbook/motion.md.
+namespace gazewright {
+namespace {
+
+constexpr double kLeastRatio = 1, kMostRatio = 200;
+constexpr int kScanPoints = 24;
+constexpr int kBrakingIntervals = 400;  // even
+
+/// Two ramps and where they meet: the switch of the fastest move.
+struct Meeting {
+  Ramp up, down;
+  RampPoint at_switch;  ///< on the way up
+  double down_time_s = 0;
+};
+
+/// Extends the slower of both ramps until they cover the move and cross.
+bool extend_until_crossing(Ramp& up, Ramp& down, double move_rad) {
+  while (true) {
+    const RampPoint &u = up.last(), &d = down.last();
+    if (u.angle_rad + d.angle_rad >= move_rad) {
+      const bool up_is_quick = u.angle_rad >= move_rad ||
+                               u.speed_radps >= down.at_angle(move_rad - u.angle_rad).speed_radps;
+      const bool down_is_quick = d.angle_rad >= move_rad ||
+                                 d.speed_radps >= up.at_angle(move_rad - d.angle_rad).speed_radps;
+      if (up_is_quick && down_is_quick) return true;
+    }
+    if (!(u.speed_radps <= d.speed_radps ? up : down).extend()) return false;
+  }
+}
+
+std::optional<Meeting> meeting_of(const AxisModel& model, double move_rad) {
+  const double move = std::abs(move_rad);
+  if (!(move > 0)) return std::nullopt;
+  Meeting meeting{
+      Ramp(model, move, Ramp::Way::speeding_up), Ramp(model, move, Ramp::Way::braking), {}};
+  auto& [up, down, at_switch, down_time] = meeting;
+  if (!up.can_start() || !down.can_start() || !extend_until_crossing(up, down, move)) {
+    return std::nullopt;
+  }
+  double low = std::max(0.0, move - down.last().angle_rad);
+  double high = std::min(move, up.last().angle_rad);
+  for (int i = 0; i < 50; ++i) {
+    const double middle = (low + high) / 2;
+    const bool before = up.at_angle(middle).speed_radps < down.at_angle(move - middle).speed_radps;
+    (before ? low : high) = middle;
+  }
+  at_switch = up.at_angle((low + high) / 2);
+  down_time = down.at_angle(move - at_switch.angle_rad).time_s;
+  return meeting;
+}
+
+double time_at_ratio(AxisModel model, double ratio, double move_rad) {
+  model.gear.ratio = ratio;
+  const auto move = fastest_move(model, move_rad);
+  return move ? move->time_s : kInfinity;
+}
+
+}  // namespace
+
+double rigid_acceleration_radps2(const AxisModel& model, double motor_torque_Nm, double speed_radps,
+                                 double gravity_Nm) {
+  return train_acceleration_radps2(model, motor_torque_Nm, speed_radps, gravity_Nm,
+                                   std::clamp(speed_radps * model.gear.ratio / 0.5, -1.0, 1.0),
+                                   std::clamp(speed_radps / 0.01, -1.0, 1.0));
+}
+
+std::optional<FastestMove> fastest_move(const AxisModel& model, double move_rad) {
+  const auto meeting = meeting_of(model, move_rad);
+  if (!meeting) return std::nullopt;
+  const RampPoint& at = meeting->at_switch;
+  return FastestMove{at.time_s + meeting->down_time_s, at.time_s, at.speed_radps};
+}
+
+std::optional<MovePath> fastest_move_path(const AxisModel& model, double move_rad, int points) {
+  const auto meeting = meeting_of(model, move_rad);
+  if (!meeting) return std::nullopt;
+  const double switch_s = meeting->at_switch.time_s, end_s = switch_s + meeting->down_time_s;
+  MovePath path;
+  for (int i = 0; i < std::max(points, 2); ++i) {
+    const double t = end_s * i / (std::max(points, 2) - 1);
+    const bool rising = t <= switch_s;
+    const Ramp& ramp = rising ? meeting->up : meeting->down;
+    const RampPoint p = ramp.at_time(rising ? t : end_s - t);
+    path.time_s.push_back(t);
+    path.angle_rad.push_back(rising ? p.angle_rad : std::abs(move_rad) - p.angle_rad);
+    path.speed_radps.push_back(p.speed_radps);
+    path.motor_torque_Nm.push_back(ramp.torque_Nm(p.speed_radps));
+  }
+  return path;
+}
+
+std::optional<double> best_time_ratio(const AxisModel& model, double move_rad) {
+  const auto time = [&](double log_ratio) {
+    return time_at_ratio(model, std::exp(log_ratio), move_rad);
+  };
+  const double first = std::log(kLeastRatio), last = std::log(kMostRatio);
+  const double step = (last - first) / (kScanPoints - 1);
+  int best = 0;
+  double best_time = kInfinity;
+  for (int i = 0; i < kScanPoints; ++i) {
+    const double t = time(first + i * step);
+    if (t < best_time) best_time = t, best = i;
+  }
+  if (std::isinf(best_time)) return std::nullopt;
+  constexpr double kGolden = 0.6180339887498949;
+  double a = first + std::max(0, best - 1) * step;
+  double b = first + std::min(kScanPoints - 1, best + 1) * step;
+  double c = b - kGolden * (b - a), d = a + kGolden * (b - a);
+  double time_c = time(c), time_d = time(d);
+  while (b - a > 1e-4) {
+    if (time_c < time_d) {
+      b = d, d = c, time_d = time_c;
+      c = b - kGolden * (b - a), time_c = time(c);
+    } else {
+      a = c, c = d, time_c = time_d;
+      d = a + kGolden * (b - a), time_d = time(d);
+    }
+  }
+  return std::exp((a + b) / 2);
+}
+
+std::optional<double> braking_angle_rad(const AxisModel& model, double speed_radps) {
+  // Gravity is held still, so deceleration depends on speed alone: φ = ∫ ω/deceleration dω, by
+  // Simpson's rule.
+  const double gravity = std::abs(model.load.gravity.at(0));
+  double sum = 0;
+  for (int i = 0; i <= kBrakingIntervals; ++i) {
+    const double speed = speed_radps * i / kBrakingIntervals;
+    const double slowing =
+        -train_acceleration_radps2(model, braking_torque_Nm(model, speed), speed, gravity, 1, 1);
+    if (!(slowing > 0)) return std::nullopt;
+    const double weight = i == 0 || i == kBrakingIntervals ? 1 : (i % 2 == 1 ? 4 : 2);
+    sum += weight * speed / slowing;
+  }
+  return sum * speed_radps / kBrakingIntervals / 3;
+}
+
+}  // namespace gazewright
