@@ -1,0 +1,96 @@
+#include "core/motion/step.h"
+
+#include <array>
+#include <cmath>
+
+#include "core/motion/step_advance.h"
+#include "core/motion/step_control.h"
+
+// Model, method and sources: resources/handbook/motion.md.
+namespace gazewright {
+namespace {
+
+constexpr double kRunaway = 1e6;  // of the move
+
+/// A step that can be carried on to a later time.
+class StepRun {
+ public:
+  StepRun(const AxisModel& model, double move_rad)
+      : drive_(model.drive),
+        rate_Hz_(model.control.control_rate_Hz),
+        far_rad_(kRunaway * std::max(std::abs(move_rad), 1e-3)),
+        control_(model, move_rad),
+        advance_(model, move_rad) {
+    trace_.sample_time_s = 1 / rate_Hz_;
+    add_row();
+  }
+
+  void run_to(double time_s, const std::stop_token& stop) {
+    const auto rows = static_cast<std::size_t>(std::floor(time_s * rate_Hz_ + 1e-6)) + 1;
+    reserve(rows);
+    while (!ended_ && trace_.time_s.size() < rows) {
+      if (trace_.time_s.size() % 256 == 0 && stop.stop_requested()) return;
+      const double next_Nm = control_.torque_command_Nm(state_.angle_rad[0], state_.angle_rad[1]);
+      advance_.advance(state_, command_Nm_);
+      command_Nm_ = next_Nm;
+      ended_ = !(std::abs(state_.angle_rad[1]) < far_rad_) ||
+               !std::isfinite(state_.speed_radps.sum() + state_.angle_rad.sum());
+      if (!ended_) add_row();
+    }
+  }
+
+  bool ended_early() const { return ended_; }
+  const Trace& trace() const { return trace_; }
+  Trace take() { return std::move(trace_); }
+
+ private:
+  void reserve(std::size_t rows) {
+    for (auto* column : {&trace_.time_s, &trace_.angle_rad, &trace_.speed_radps,
+                         &trace_.motor_angle_rad, &trace_.current_A, &trace_.bus_A})
+      column->reserve(rows);
+  }
+
+  void add_row() {
+    const double motor_radps = state_.speed_radps[0];
+    const double torque_Nm = advance_.dynamics().acting_torque.at(state_.torque_Nm, motor_radps);
+    const double current_A = torque_Nm / drive_.torque_constant_NmpA;
+    trace_.time_s.push_back(static_cast<double>(trace_.time_s.size()) / rate_Hz_);
+    trace_.angle_rad.push_back(state_.angle_rad[1]);
+    trace_.speed_radps.push_back(state_.speed_radps[1]);
+    trace_.motor_angle_rad.push_back(state_.angle_rad[0]);
+    trace_.current_A.push_back(current_A);
+    trace_.bus_A.push_back(bus_power_W(drive_, current_A, motor_radps) / drive_.bus_voltage_V);
+  }
+
+  MotorDrive drive_;
+  double rate_Hz_, far_rad_;
+  StepControl control_;
+  SampleAdvance advance_;
+  AxisState state_;
+  double command_Nm_ = 0;  // acts in the next sample: the computing delay
+  bool ended_ = false;
+  Trace trace_;
+};
+
+}  // namespace
+
+Trace simulate_step(const AxisModel& model, double move_rad, double duration_s,
+                    const std::stop_token& stop) {
+  StepRun run(model, move_rad);
+  run.run_to(duration_s, stop);
+  return run.take();
+}
+
+SettledStep simulate_until_settled(const AxisModel& model, double move_rad, double band_rad,
+                                   const std::stop_token& stop) {
+  StepRun run(model, move_rad);
+  StepFigures figures;
+  for (const double horizon_s : {0.6, 2.0, 6.0}) {
+    run.run_to(horizon_s, stop);
+    figures = step_figures(run.trace(), move_rad, band_rad);
+    if (figures.settle_time_s || run.ended_early() || stop.stop_requested()) break;
+  }
+  return {run.take(), figures};
+}
+
+}  // namespace gazewright

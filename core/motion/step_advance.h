@@ -1,0 +1,57 @@
+#pragma once
+
+#include "core/motion/step_dynamics.h"
+
+/// Carries motor and load over one control sample, with as many substeps as the rates ask for.
+namespace gazewright {
+
+struct AxisState {
+  MotorAndLoad angle_rad = MotorAndLoad::Zero(), speed_radps = MotorAndLoad::Zero();
+  double torque_Nm = 0;  ///< T_e: lags the command, not yet clamped to the envelope
+};
+
+/// T_e within a sample: the lag of first order in closed form.
+struct TorqueLag {
+  double command_Nm, gap_Nm, rate_1ps;
+  double at(double time_s) const { return command_Nm + gap_Nm * std::exp(-rate_1ps * time_s); }
+};
+
+/// Explicit Runge-Kutta steps of order 4 with error control while they are few, L-stable Rosenbrock
+/// steps of order 4 where rates are stiff; the cheaper of both is kept from sample to sample. An
+/// explicit step that leaves the region it began in (a tooth touches, a speed passes zero ...) is
+/// cut at that instant. The work in a sample is bounded: after its most steps the explicit method
+/// hands over, and after its own the stiff one goes on with a growing tolerance.
+class SampleAdvance {
+ public:
+  SampleAdvance(const AxisModel& model, double move_rad);
+
+  /// One sample with the command held. The state may become non-finite where the model runs away.
+  void advance(AxisState& state, double command_Nm);
+  const AxisDynamics& dynamics() const { return dynamics_; }
+
+ private:
+  enum Method { kExplicit, kStiff };
+  struct Start {  ///< known at the start of an explicit step: the end of the last one
+    MotorAndLoad acceleration = MotorAndLoad::Zero();
+    unsigned region = 0;
+    bool known = false;
+  };
+
+  double error_of(const StepResult<2>& step, const AxisState& from) const;
+  double cut_s(const AxisState& from, const StepResult<2>& to, const MotorAndLoad& last,
+               const TorqueLag& lag, double done_s, double step_s) const;
+  bool explicit_sample(AxisState& state, const TorqueLag& lag);
+  void stiff_sample(AxisState& state, const TorqueLag& lag);
+  void settle_costs(Method used, double cost);
+
+  AxisDynamics dynamics_;
+  double sample_s_, lag_1ps_, half_decay_, decay_;
+  int most_steps_;
+  MotorAndLoad position_tolerance_, speed_tolerance_;
+  Start start_;
+  double step_s_[2];           ///< proposed next step of each method
+  double cost_[2] = {0, 100};  ///< evaluations a sample takes, as last seen
+  Method method_ = kExplicit;
+};
+
+}  // namespace gazewright

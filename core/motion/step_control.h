@@ -1,0 +1,58 @@
+#pragma once
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "core/motion/axis_model.h"
+
+/// The sampled controller of design section 5.
+namespace gazewright {
+
+class StepControl {
+ public:
+  StepControl(const AxisModel& model, double target_rad)
+      : control_(model.control),
+        target_rad_(target_rad),
+        sample_s_(1 / model.control.control_rate_Hz),
+        count_rad_(2 * std::numbers::pi / model.control.encoder_counts),
+        ratio_(model.gear.ratio),
+        blend_(
+            -std::expm1(-2 * std::numbers::pi * model.control.estimator_bandwidth_Hz * sample_s_)),
+        most_Nm_(model.gear.ratio *
+                 std::min(model.drive.torque_constant_NmpA * model.drive.current_limit_A,
+                          model.gear_torque_limit_Nm())) {}
+
+  /// Takes one sample and gives the motor torque that it commands. [N·m]
+  double torque_command_Nm(double motor_rad, double angle_rad) {
+    const double measured_rad = reading_rad(motor_rad, angle_rad);
+    if (!first_) speed_radps_ += blend_ * ((measured_rad - last_rad_) / sample_s_ - speed_radps_);
+    first_ = false;
+    last_rad_ = measured_rad;
+    const double wanted_radps =
+        std::clamp(control_.position_gain_1ps * (target_rad_ - measured_rad),
+                   -control_.speed_limit_radps, control_.speed_limit_radps);
+    const double error_radps = wanted_radps - speed_radps_;
+    const double free_Nm = control_.speed_gain_Nmsprad * error_radps + integral_Nm_;
+    const double torque_Nm = std::clamp(free_Nm, -most_Nm_, most_Nm_);
+    const bool further_out =
+        (free_Nm > most_Nm_ && error_radps > 0) || (free_Nm < -most_Nm_ && error_radps < 0);
+    if (!further_out) integral_Nm_ += control_.speed_integral_gain_Nmprad * error_radps * sample_s_;
+    return torque_Nm / ratio_;
+  }
+
+ private:
+  /// The encoder's angle, rounded down to a count, as an output angle.
+  double reading_rad(double motor_rad, double angle_rad) const {
+    const double shaft_rad = control_.encoder_at_output ? angle_rad : motor_rad;
+    const double read_rad = std::floor(shaft_rad / count_rad_) * count_rad_;
+    return control_.encoder_at_output ? read_rad : read_rad / ratio_;
+  }
+
+  AxisControl control_;
+  double target_rad_, sample_s_, count_rad_, ratio_, blend_, most_Nm_;
+  double last_rad_ = 0, speed_radps_ = 0, integral_Nm_ = 0;
+  bool first_ = true;
+};
+
+}  // namespace gazewright

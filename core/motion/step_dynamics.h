@@ -1,0 +1,141 @@
+#pragma once
+
+#include <Eigen/Core>
+#include <algorithm>
+#include <cmath>
+
+#include "core/motion/axis_model.h"
+#include "core/motion/rosenbrock.h"
+
+/// The equations of motion of design section 5 with their constants worked out beforehand.
+namespace gazewright {
+
+using MotorAndLoad = Eigen::Vector2d;  ///< (motor, output): angles, speeds or accelerations
+
+/// Motor torque within the torque-speed envelope and the gearbox's peak torque.
+class ActingTorque {
+ public:
+  explicit ActingTorque(const AxisModel& model)
+      : drive_(model.drive),
+        most_A_(std::min(model.drive.current_limit_A,
+                         model.gear_torque_limit_Nm() / model.drive.torque_constant_NmpA)),
+        phase_V2_(model.drive.phase_voltage_V() * model.drive.phase_voltage_V()),
+        supply_W_(model.drive.bus_voltage_V * model.drive.supply_current_limit_A / 1.5),
+        emf_Vsprad_(model.drive.torque_constant_NmpA / 1.5),
+        reactance_ohmsprad_(model.drive.pole_pairs * model.drive.phase_inductance_H),
+        per_torque_constant_(1 / model.drive.torque_constant_NmpA) {}
+
+  /// The torque nearest to `wanted_Nm` that may act. Most calls end without a square root: the
+  /// wanted current is tried in the voltage and power limits first.
+  double at(double wanted_Nm, double motor_radps) const {
+    const double wanted_A = std::abs(wanted_Nm) * per_torque_constant_;
+    const double current_A = std::min(wanted_A, most_A_);
+    const bool driving = wanted_Nm * motor_radps >= 0;
+    const double w = std::abs(motor_radps);
+    const double e_V = driving ? emf_Vsprad_ * w : -emf_Vsprad_ * w;
+    const double in_phase_V = drive_.phase_resistance_ohm * current_A + e_V;
+    const double quadrature_V = reactance_ohmsprad_ * w * current_A;
+    const bool allowed = in_phase_V * in_phase_V + quadrature_V * quadrature_V <= phase_V2_ &&
+                         (!driving || current_A * in_phase_V <= supply_W_);
+    if (allowed && current_A == wanted_A) return wanted_Nm;
+    const double least_A = allowed ? current_A : std::min(current_A, limit_A(driving, w));
+    return std::copysign(drive_.torque_constant_NmpA * least_A, wanted_Nm);
+  }
+
+ private:
+  double limit_A(bool driving, double w) const {
+    return driving ? driving_current_A(drive_, w) : braking_current_A(drive_, w);
+  }
+
+  MotorDrive drive_;
+  double most_A_, phase_V2_, supply_W_, emf_Vsprad_, reactance_ohmsprad_, per_torque_constant_;
+};
+
+/// Motor and load with the gear between them. A step starts at φ = 0, so gravity is taken at
+/// φ − move/2.
+class AxisDynamics {
+ public:
+  AxisDynamics(const AxisModel& model, double move_rad)
+      : acting_torque(model),
+        load_(model.load),
+        gear_(model.gear),
+        half_gap_rad_(model.gear.backlash_rad / 2),
+        per_ratio_(1 / model.gear.ratio),
+        driving_loss_(1 / model.gear.efficiency - 1),
+        back_driving_loss_(1 - model.gear.back_efficiency),
+        per_rotor_(1 / model.gear.rotor_inertia_kgm2),
+        per_load_(1 / model.load.inertia_kgm2),
+        gravity_at_rad_(-move_rad / 2),
+        weighs_(model.load.gravity.cos_Nm != 0 || model.load.gravity.sin_Nm != 0) {
+    centre_gravity(0);
+  }
+
+  /// Prepares the series of gravity about this angle; once a sample keeps it exact to 1e-8 of
+  /// itself.
+  void centre_gravity(double angle_rad) {
+    centre_rad_ = angle_rad;
+    if (!weighs_) return;
+    const double q = angle_rad + gravity_at_rad_, c = std::cos(q), s = std::sin(q);
+    gravity_Nm_ = load_.gravity.cos_Nm * c + load_.gravity.sin_Nm * s;
+    gravity_slope_Nmprad_ = load_.gravity.sin_Nm * c - load_.gravity.cos_Nm * s;
+  }
+
+  double gravity_Nm(double angle_rad) const {
+    if (!weighs_) return load_.gravity.constant_Nm;
+    const double x = angle_rad - centre_rad_, x2 = x * x;
+    if (x2 > 4e-4) return load_.gravity.at(angle_rad + gravity_at_rad_);
+    return load_.gravity.constant_Nm + gravity_Nm_ * (1 - x2 / 2) +
+           gravity_slope_Nmprad_ * x * (1 - x2 / 6);
+  }
+
+  /// Torque of the teeth on the load. They push and never pull. [N·m]
+  double tooth_torque_Nm(const MotorAndLoad& angle, const MotorAndLoad& speed) const {
+    const double twist = angle[0] * per_ratio_ - angle[1];
+    if (std::abs(twist) <= half_gap_rad_) return 0;
+    const double windup = twist - std::copysign(half_gap_rad_, twist);
+    const double torque = gear_.stiffness_Nmprad * windup +
+                          gear_.damping_Nmsprad * (speed[0] * per_ratio_ - speed[1]);
+    return torque * twist > 0 ? torque : 0;
+  }
+
+  /// (dω_m/dt, dω/dt) with the torque T_e that the current loop would give. [rad/s²]
+  MotorAndLoad acceleration(double torque_Nm, const MotorAndLoad& angle,
+                            const MotorAndLoad& speed) const {
+    const double tooth = tooth_torque_Nm(angle, speed), at_input = tooth * per_ratio_;
+    const double loss =
+        std::abs(at_input) * (tooth * speed[0] >= 0 ? driving_loss_ : back_driving_loss_);
+    const double motor = acting_torque.at(torque_Nm, speed[0]) -
+                         (gear_.drag_Nm + loss) * std::clamp(2 * speed[0], -1.0, 1.0) -
+                         gear_.viscous_Nmsprad * speed[0] - at_input;
+    const double load = tooth - load_.coulomb_Nm * std::clamp(100 * speed[1], -1.0, 1.0) -
+                        load_.viscous_Nmsprad * speed[1] + gravity_Nm(angle[1]);
+    return {motor * per_rotor_, load * per_load_};
+  }
+
+  /// A number for the branch of each of the model's case distinctions: gap, teeth in touch,
+  /// friction, direction of the motor, envelope. Between changes of it the equations are smooth.
+  unsigned region(double torque_Nm, const MotorAndLoad& angle, const MotorAndLoad& speed) const {
+    const double twist = angle[0] * per_ratio_ - angle[1];
+    const auto bit = [](bool is, unsigned place) { return static_cast<unsigned>(is) << place; };
+    return bit(twist > half_gap_rad_, 0) | bit(twist < -half_gap_rad_, 1) |
+           bit(tooth_torque_Nm(angle, speed) != 0, 2) | bit(speed[0] > 0, 3) |
+           bit(std::abs(speed[0]) > 0.5, 4) | bit(speed[1] > 0, 5) |
+           bit(std::abs(speed[1]) > 0.01, 6) |
+           bit(acting_torque.at(torque_Nm, speed[0]) != torque_Nm, 7);
+  }
+
+  AccelerationSlopes<2> slopes(double torque_Nm, double torque_slope_Nmps,
+                               const MotorAndLoad& angle, const MotorAndLoad& speed) const;
+
+  ActingTorque acting_torque;
+
+ private:
+  AxisLoad load_;
+  GearTrain gear_;
+  double half_gap_rad_, per_ratio_, driving_loss_, back_driving_loss_, per_rotor_, per_load_;
+  double gravity_at_rad_;
+  bool weighs_;
+  double centre_rad_ = 0, gravity_Nm_ = 0, gravity_slope_Nmprad_ = 0;
+};
+
+}  // namespace gazewright
