@@ -58,7 +58,8 @@ TEST(Findings, MarginIsCapacityOverDemandLessOne) {
     const Verdict expected = *f.margin < 0      ? Verdict::fails
                              : *f.margin < 0.15 ? Verdict::tight
                                                 : Verdict::holds;
-    if (f.id != "gearboxes.swap") EXPECT_EQ(f.verdict, expected) << f.id;
+    if (f.id == "gearboxes.swap") continue;  // advice: never worse than tight
+    EXPECT_EQ(f.verdict, expected) << f.id;
   }
   EXPECT_GT(numbers, 15);
 }
@@ -109,7 +110,7 @@ TEST(Remedies, AreTheValueThatJustHolds) {
   EXPECT_GE(remedy->value_si, exact);
   EXPECT_LE(remedy->value_si, exact * 1.01);
   EXPECT_EQ(remedy->text,
-            "pan cable free length 184 mm or more would let the stop come before the cable");
+            "pan cable free length 178 mm or more would let the stop come before the cable");
 }
 
 TEST(Findings, ARigThatCannotMoveFailsAndSaysWhy) {
