@@ -1,0 +1,111 @@
+#include <algorithm>
+
+#include "app/batch/output.h"
+#include "app/batch/verbs.h"
+#include "core/units/units.h"
+
+namespace gazewright::batch {
+namespace {
+
+/// A value in the unit it is shown in: "118", "g·cm²".
+struct Shown {
+  std::string value, unit;
+};
+Shown shown(double value_si, std::string_view si_unit, std::string_view unit) {
+  const std::string pretty = unit == "1" ? "" : pretty_unit(unit);
+  return {rounded(from_si(value_si, si_unit, unit)), pretty};
+}
+std::string in_text(const std::optional<double>& value_si, const Finding& finding) {
+  if (!value_si) return "unknown";
+  const auto [value, unit] = shown(*value_si, finding.si_unit, finding.unit);
+  return unit.empty() ? value : value + (unit == "°" ? "" : " ") + unit;
+}
+
+const char* symbol_of(Verdict verdict) {
+  switch (verdict) {
+    case Verdict::holds:
+      return "✓";
+    case Verdict::tight:
+      return "▲";
+    case Verdict::fails:
+      return "✕";
+    case Verdict::unknown:
+      return "?";
+  }
+  return "?";
+}
+
+std::string figure_rows(const Analysis& analysis) {
+  std::size_t id_width = 0, value_width = 0;
+  std::vector<Shown> values;
+  for (const Figure& figure : analysis.figures) {
+    values.push_back(figure.value ? shown(*figure.value, figure.info->si_unit, figure.info->unit)
+                                  : Shown{"–", ""});
+    id_width = std::max(id_width, width(figure.id));
+    value_width = std::max(value_width, width(values.back().value));
+  }
+  std::string text;
+  for (std::size_t i = 0; i < values.size(); ++i) {
+    const Figure& figure = analysis.figures[i];
+    text += "  " + padded(figure.id, id_width) + "  " + padded_left(values[i].value, value_width) +
+            ' ' + padded(values[i].unit, 8) + "  " + std::string(figure.info->label);
+    if (!figure.value) text += ": " + one_line(figure.because);
+    text += '\n';
+  }
+  return text;
+}
+
+std::string finding_rows(const Finding& finding) {
+  const std::string axis = finding.axis ? name_of(*finding.axis) : "both";
+  std::string text = std::string("  ") + symbol_of(finding.verdict) + ' ' +
+                     padded(name_of(finding.verdict), 7) + "  " + padded(axis, 4) + "  " +
+                     finding.what;
+  if (finding.demand || finding.capacity)
+    text += ": demand " + in_text(finding.demand, finding) + ", capacity " +
+            in_text(finding.capacity, finding);
+  if (finding.margin)
+    text += ", margin " + std::string(*finding.margin >= 0 ? "+" : "") +
+            rounded(100 * *finding.margin) + " %";
+  text += '\n';
+  if (!finding.because.empty()) text += "      " + one_line(finding.because) + '\n';
+  for (const Remedy& remedy : finding.remedies)
+    text += "      remedy: " + one_line(remedy.text) + '\n';
+  return text;
+}
+
+}  // namespace
+
+std::string figures_table(const Rig& rig, const Analysis& analysis) {
+  std::string text = one_line(rig.title) + "\n\nFindings, worst first\n";
+  for (const Finding& finding : analysis.findings) text += finding_rows(finding);
+  text += "\nFigures\n" + figure_rows(analysis);
+  if (!analysis.swap.text.empty())
+    text += "\nThe two gearboxes exchanged\n  " + one_line(analysis.swap.text) + '\n';
+  return text;
+}
+
+std::string figures_csv(const Analysis& analysis) {
+  std::string text = "id,value,unit,because\n";
+  for (const Figure& figure : analysis.figures)
+    text += csv_field(figure.id) + ',' + cell(figure.value) + ',' +
+            csv_field(figure.info->si_unit) + ',' + csv_field(figure.because) + '\n';
+  return text;
+}
+
+int run_figures(const Rig& rig, const Command& command) {
+  const Analysis analysis = analyse(rig);
+  const bool fails = std::ranges::any_of(
+      analysis.findings, [](const Finding& f) { return f.verdict == Verdict::fails; });
+  const int status = command.strict && fails ? kFails : kDone;
+  switch (command.form.value_or(Form::table)) {
+    case Form::json:
+      return write_out(figures_json(rig, analysis), status);
+    case Form::csv:
+      return write_out(figures_csv(analysis), status);
+    case Form::table:
+      break;
+  }
+  return write_out(figures_table(rig, analysis), status);
+}
+
+}  // namespace gazewright::batch

@@ -1,0 +1,152 @@
+#include "app/batch/verbs.h"
+
+/// The help is the manual: whoever reads it can use the program.
+namespace gazewright::batch {
+namespace {
+
+constexpr const char* kProgram =
+    R"(gazewright-batch: figures, traces, sweeps and the design sheet of a pan-tilt rig, without a display
+
+  gazewright-batch VERB [options] RIG
+
+RIG is a rig file (.rig.yaml), or - to read it from standard input. Options may stand before or
+after it; -- ends them, for a file whose name begins with -.
+
+Verbs
+  figures RIG [--json | --csv] [--strict]
+      Every figure and finding of the rig: a table to read, JSON or CSV in SI units.
+  trace RIG --axis pan|tilt [--for TIME]
+      The step response of one axis as CSV, a row for each control sample.
+  sweep RIG --axis pan|tilt --ratio FROM:TO:STEP
+      Times, torque, speed and acceleration of one axis against its gear ratio, as CSV.
+  sheet RIG --out FILE.pdf [--paper a4|letter]
+      The design sheet to build from, as PDF.
+
+  gazewright-batch VERB --help    says more about a verb
+  gazewright-batch --version      says which version this is
+
+Examples
+  gazewright-batch figures sample-rigs/tide-pool-owl.rig.yaml
+  gazewright-batch figures --json owl.rig.yaml > owl.json
+  gazewright-batch sweep owl.rig.yaml --axis pan --ratio 4:40:0.5 > pan.csv
+  gazewright-batch sheet owl.rig.yaml --out owl.pdf
+
+Exit status
+  0  done
+  1  done, and a finding fails (figures --strict only)
+  2  wrong usage
+  3  the rig file cannot be read or is not valid, or it lacks what the verb needs
+  4  the result could not be written
+
+Results go to standard output. Problems and warnings go to standard error, those of a rig file as
+file:line:column with a mend below. Numbers have a decimal point in every locale.
+)";
+
+constexpr const char* kFigures =
+    R"(gazewright-batch figures RIG [--json | --csv] [--strict]
+
+Prints every figure and every finding of the rig.
+
+  (no option)  a table to read: findings with verdict, demand, capacity, margin, reason and remedy,
+               the worst first; then the figures, three significant digits in everyday units
+  --json       {"rig": title, "figures": {id: number or null}, "findings": [{"id", "axis",
+               "verdict", "demand", "capacity", "margin", "because", "remedy"}]}
+               in SI units with every digit; axis is pan, tilt or both; verdict is holds, tight,
+               fails or unknown; what is not known is null
+  --csv        columns id, value, unit, because: the figures in SI units with every digit; an empty
+               value has its reason in the last column
+  --strict     exit status 1 where a finding fails, for scripts that guard a rig
+
+A figure whose inputs are missing is unknown: empty, with the reason. It is never zero. An axis that
+cannot move or never settles is an answer too: the figure is empty and a finding says why.
+
+Examples
+  gazewright-batch figures owl.rig.yaml
+  gazewright-batch figures owl.rig.yaml --strict --csv > figures.csv || echo "look at the findings"
+  gazewright-batch figures owl.rig.yaml --json | python3 -c \
+    'import json,sys; print(json.load(sys.stdin)["figures"]["pan.step.settle_time"])'
+)";
+
+constexpr const char* kTrace =
+    R"(gazewright-batch trace RIG --axis pan|tilt [--for TIME]
+
+Prints the answer of one axis to a step by its task move, from rest, as CSV. There is one row for
+each control sample, the first at time 0.
+
+  --axis  the axis, pan or tilt
+  --for   how long: seconds, or a number with a unit; up to 60 s, 0.6 s where not given
+
+Columns
+  time_s           time since the step
+  angle_rad        angle of the output, from where the step began
+  speed_rad_s      speed of the output
+  motor_angle_rad  angle of the motor; over the ratio it leads or lags the output by up to half
+                   the backlash, and the wind-up of the gearbox
+  current_A        phase current amplitude that acts, signed as its torque
+  bus_A            current from the supply; negative where the motor returns energy
+
+Where the rig lacks an input of the step, nothing is printed, a sentence names it and the exit
+status is 3.
+
+Examples
+  gazewright-batch trace owl.rig.yaml --axis pan > pan.csv
+  gazewright-batch trace owl.rig.yaml --axis tilt --for "250 ms" > tilt.csv
+)";
+
+constexpr const char* kSweep =
+    R"(gazewright-batch sweep RIG --axis pan|tilt --ratio FROM:TO:STEP
+
+Prints what one axis does at each gear ratio, everything else as in the rig, as CSV.
+
+  --axis   the axis, pan or tilt
+  --ratio  the ratios: first, last and step, 10000 at most; 4:40:0.5 is 4, 4.5, 5 ... 40
+
+Columns
+  ratio                motor speed over output speed
+  shortest_time_s      the task move from rest to rest with ideal switching of the torque
+  settle_time_s        the same move through the loop, until it stays inside the settle band
+  peak_torque_Nm       at the output, standing still
+  top_speed_rad_s      at the output
+  acceleration_rad_s2  from rest at the rest pose
+
+An empty cell is an answer that does not exist at that ratio (it cannot move, or does not settle
+while it is watched) or that lacks an input. Where the rig lacks what the whole sweep needs, a
+sentence names it and the exit status is 3.
+
+Example
+  gazewright-batch sweep owl.rig.yaml --axis pan --ratio 4:40:0.5 > pan.csv
+)";
+
+constexpr const char* kSheet =
+    R"(gazewright-batch sheet RIG --out FILE.pdf [--paper a4|letter]
+
+Writes the design sheet as PDF: drive lines, figures, findings, plots, assumptions with the source of
+each input, and cautions. No display is needed.
+
+  --out    the file to write; it is replaced only when the whole sheet is written
+  --paper  a4 (where not given) or letter
+
+A file that cannot be written is a sentence, the old file stays as it was, and the exit status is 4.
+
+Example
+  gazewright-batch sheet owl.rig.yaml --out owl.pdf --paper letter
+)";
+
+}  // namespace
+
+std::string help_text(std::optional<Verb> verb) {
+  if (!verb) return kProgram;
+  switch (*verb) {
+    case Verb::figures:
+      return kFigures;
+    case Verb::trace:
+      return kTrace;
+    case Verb::sweep:
+      return kSweep;
+    case Verb::sheet:
+      return kSheet;
+  }
+  return kProgram;
+}
+
+}  // namespace gazewright::batch

@@ -1,0 +1,82 @@
+#include "app/batch/option_table.h"
+
+#include <algorithm>
+
+namespace gazewright::batch {
+namespace {
+
+Problem set_form(Command& command, Form form) {
+  if (command.form && *command.form != form)
+    return UsageProblem{"--json and --csv exclude each other", "give one of the two"};
+  command.form = form;
+  return {};
+}
+Problem set_axis(Command& command, std::string_view text) {
+  for (const Axis axis : kAxes)
+    if (text == gazewright::name_of(axis)) {
+      command.axis = axis;
+      return {};
+    }
+  return UsageProblem{"there is no axis " + quoted(text), "write --axis pan or --axis tilt"};
+}
+Problem set_duration(Command& command, std::string_view text) {
+  const auto read = read_duration(text);
+  if (const auto* problem = std::get_if<UsageProblem>(&read)) return *problem;
+  command.duration_s = std::get<double>(read);
+  return {};
+}
+Problem set_ratios(Command& command, std::string_view text) {
+  auto read = read_ratios(text);
+  if (const auto* problem = std::get_if<UsageProblem>(&read)) return *problem;
+  command.ratios = std::move(std::get<std::vector<double>>(read));
+  return {};
+}
+Problem set_out(Command& command, std::string_view text) {
+  if (text.empty()) return UsageProblem{"--out has no file name", "write --out sheet.pdf"};
+  command.out = text;
+  return {};
+}
+Problem set_paper(Command& command, std::string_view text) {
+  if (text != "a4" && text != "letter")
+    return UsageProblem{"there is no paper " + quoted(text), "write --paper a4 or --paper letter"};
+  command.paper = text == "a4" ? Paper::a4 : Paper::letter;
+  return {};
+}
+
+constexpr Verb kFigures[] = {Verb::figures}, kSheet[] = {Verb::sheet}, kTrace[] = {Verb::trace},
+               kSweep[] = {Verb::sweep}, kOneAxis[] = {Verb::trace, Verb::sweep};
+
+const OptionRow kOptions[] = {
+    {"--json", "", kFigures, [](Command& c, std::string_view) { return set_form(c, Form::json); }},
+    {"--csv", "", kFigures, [](Command& c, std::string_view) { return set_form(c, Form::csv); }},
+    {"--strict", "", kFigures,
+     [](Command& c, std::string_view) {
+       c.strict = true;
+       return Problem{};
+     }},
+    {"--axis", "pan|tilt", kOneAxis, set_axis},
+    {"--for", "TIME", kTrace, set_duration},
+    {"--ratio", "FROM:TO:STEP", kSweep, set_ratios},
+    {"--out", "FILE.pdf", kSheet, set_out},
+    {"--paper", "a4|letter", kSheet, set_paper},
+};
+
+}  // namespace
+
+std::string quoted(std::string_view text) { return '"' + std::string(text) + '"'; }
+
+const OptionRow* option_named(std::string_view name) {
+  const auto* row = std::ranges::find(kOptions, name, &OptionRow::name);
+  return row == std::end(kOptions) ? nullptr : row;
+}
+bool belongs_to(const OptionRow& row, Verb verb) {
+  return std::ranges::find(row.verbs, verb) != row.verbs.end();
+}
+std::string options_of(Verb verb) {
+  std::string text;
+  for (const OptionRow& row : kOptions)
+    if (belongs_to(row, verb)) text += (text.empty() ? "" : ", ") + std::string(row.name);
+  return std::string(name_of(verb)) + " takes " + text;
+}
+
+}  // namespace gazewright::batch

@@ -1,0 +1,58 @@
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+#include "app/sheet/write_sheet.h"
+#include "core/rig/rig.h"
+
+/// The command line of gazewright-batch: `VERB [options] RIG`, options before or after the rig.
+namespace gazewright::batch {
+
+enum class Verb { figures, trace, sweep, sheet };
+inline constexpr Verb kVerbs[] = {Verb::figures, Verb::trace, Verb::sweep, Verb::sheet};
+const char* name_of(Verb verb);
+
+enum class Form { table, json, csv };
+
+/// What is to be done, checked.
+struct Command {
+  Verb verb = Verb::figures;
+  std::string rig;  ///< file name; "-" is standard input
+  std::optional<Form> form;
+  bool strict = false;
+  std::optional<Axis> axis;
+  double duration_s = 0.6;
+  std::vector<double> ratios;  ///< of a sweep
+  std::string out;             ///< of a sheet
+  Paper paper = Paper::a4;
+};
+/// A question about the program itself.
+struct HelpWanted {
+  std::optional<Verb> verb;  ///< empty: the whole program
+};
+struct VersionWanted {};
+/// Wrong usage: what is wrong and what to do.
+struct UsageProblem {
+  std::string problem, fix;
+};
+
+using Request = std::variant<Command, HelpWanted, VersionWanted, UsageProblem>;
+
+/// Reads the arguments after the program's name. `--` ends options; `--name value` and
+/// `--name=value` are the same.
+Request read_command_line(std::span<const std::string_view> arguments);
+
+/// FROM:TO:STEP as ratios, both ends included where the step meets them; at most
+/// kMostSweepPoints.
+inline constexpr std::size_t kMostSweepPoints = 10000;
+std::variant<std::vector<double>, UsageProblem> read_ratios(std::string_view text);
+/// "0.6" (seconds) or "600 ms"; above 0, at most 60 s.
+std::variant<double, UsageProblem> read_duration(std::string_view text);
+
+}  // namespace gazewright::batch

@@ -1,0 +1,62 @@
+#include <cstdio>
+
+#include "app/batch/output.h"
+#include "app/batch/verbs.h"
+#include "core/files/rig_file.h"
+#include "gazewright_version.h"
+
+namespace gazewright::batch {
+namespace {
+
+/// One byte more than a rig file may have is enough for the reader to refuse it.
+constexpr std::size_t kMostInput = (1 << 20) + 1;
+
+LoadedRig load(const std::string& name) {
+  if (name != "-") return load_rig(name);
+  std::string text(kMostInput, '\0');
+  text.resize(std::fread(text.data(), 1, text.size(), stdin));
+  if (std::ferror(stdin))
+    return {.rig = {},
+            .text = {},
+            .diagnostics = {{.file = "standard input",
+                             .problem = "cannot be read",
+                             .fix = "check what is piped in, or name a file"}}};
+  return parse_rig(text, "standard input");
+}
+
+int run_verb(const Rig& rig, const Command& command) {
+  switch (command.verb) {
+    case Verb::figures:
+      return run_figures(rig, command);
+    case Verb::trace:
+      return run_trace(rig, command);
+    case Verb::sweep:
+      return run_sweep(rig, command);
+    case Verb::sheet:
+      return run_sheet(rig, command);
+  }
+  return kUsage;
+}
+
+int run_command(const Command& command) {
+  const LoadedRig loaded = load(command.rig);
+  for (const Diagnostic& diagnostic : loaded.diagnostics) {
+    const std::string text = to_text(diagnostic) + '\n';
+    std::fwrite(text.data(), 1, text.size(), stderr);
+  }
+  return loaded.rig ? run_verb(*loaded.rig, command) : kBadRig;
+}
+
+}  // namespace
+
+int run(std::span<const std::string_view> arguments) {
+  const Request request = read_command_line(arguments);
+  if (const auto* problem = std::get_if<UsageProblem>(&request))
+    return complain(problem->problem, problem->fix, kUsage);
+  if (const auto* help = std::get_if<HelpWanted>(&request)) return write_out(help_text(help->verb));
+  if (std::holds_alternative<VersionWanted>(request))
+    return write_out("gazewright-batch " + std::string(kVersion) + '\n');
+  return run_command(std::get<Command>(request));
+}
+
+}  // namespace gazewright::batch

@@ -1,0 +1,27 @@
+#pragma once
+
+#include <string>
+
+#include "app/batch/options.h"
+#include "core/analysis/analysis.h"
+
+/// What each verb does with a rig that was read; every one returns an exit status.
+namespace gazewright::batch {
+
+int run_figures(const Rig& rig, const Command& command);
+int run_trace(const Rig& rig, const Command& command);
+int run_sweep(const Rig& rig, const Command& command);
+int run_sheet(const Rig& rig, const Command& command);
+
+/// The three forms of `figures`.
+std::string figures_table(const Rig& rig, const Analysis& analysis);
+std::string figures_csv(const Analysis& analysis);
+std::string figures_json(const Rig& rig, const Analysis& analysis);
+
+/// Help of the whole program (no verb) or of one verb.
+std::string help_text(std::optional<Verb> verb);
+
+/// The whole program: arguments after its name to an exit status.
+int run(std::span<const std::string_view> arguments);
+
+}  // namespace gazewright::batch
