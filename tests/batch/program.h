@@ -1,0 +1,46 @@
+#pragma once
+
+#include <filesystem>
+#include <string>
+#include <vector>
+
+/// The built gazewright-batch as a user runs it: arguments and standard input in; status, standard
+/// output and standard error out.
+namespace gazewright::test {
+
+struct Ran {
+  int status = -1;  ///< exit status; -1 where it did not end by itself (a signal)
+  std::string out, err;
+};
+Ran run_batch(const std::vector<std::string>& arguments, const std::string& input = {});
+/// The same with standard output going to an existing file or device.
+Ran run_batch_into(const std::string& out, const std::vector<std::string>& arguments);
+/// Standard output is a pipe whose reader is gone.
+Ran run_batch_unread(const std::vector<std::string>& arguments);
+
+/// A sample rig's path.
+std::string sample(const std::string& name);
+/// Text of a sample rig with the first `from` replaced by `to`; fails the test where it is absent.
+std::string sample_with(const std::string& name, const std::string& from, const std::string& to);
+
+std::vector<std::string> lines_of(const std::string& text);
+std::vector<std::string> fields_of(const std::string& csv_line);
+
+/// A folder that is removed at the end.
+class Folder {
+ public:
+  Folder();
+  ~Folder();
+  Folder(const Folder&) = delete;
+  Folder& operator=(const Folder&) = delete;
+  /// Writes a file and returns its path.
+  std::string write(const std::string& name, const std::string& bytes) const;
+  std::string path(const std::string& name) const { return (root_ / name).string(); }
+
+ private:
+  std::filesystem::path root_;
+};
+
+std::string bytes_of(const std::string& file);
+
+}  // namespace gazewright::test
