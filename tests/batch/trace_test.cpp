@@ -1,0 +1,103 @@
+#include <gtest/gtest.h>
+
+#include <cmath>
+
+#include "tests/batch/json_reader.h"
+#include "tests/batch/program.h"
+
+/// The verb `trace`: the step response as CSV.
+namespace gazewright::test {
+namespace {
+
+constexpr const char* kHeader = "time_s,angle_rad,speed_rad_s,motor_angle_rad,current_A,bus_A";
+const std::string kNewt = sample("quick-newt");
+
+using Rows = std::vector<std::vector<double>>;
+Rows rows_of(const std::string& csv) {
+  Rows rows;
+  const auto lines = lines_of(csv);
+  EXPECT_FALSE(lines.empty());
+  if (lines.empty()) return rows;
+  EXPECT_EQ(lines[0], kHeader);
+  for (std::size_t i = 1; i < lines.size(); ++i) {
+    rows.emplace_back();
+    for (const std::string& field : fields_of(lines[i])) rows.back().push_back(std::stod(field));
+    EXPECT_EQ(rows.back().size(), 6u);
+  }
+  return rows;
+}
+
+double figure(const std::string& rig, const std::string& id) {
+  const auto json = read_json(run_batch({"figures", "--json", rig}).out);
+  return json ? json->at("figures").at(id).number() : NAN;
+}
+
+TEST(BatchTrace, HasARowPerControlSampleFromRest) {
+  const Ran ran = run_batch({"trace", kNewt, "--axis", "pan"});
+  EXPECT_EQ(ran.status, 0) << ran.err;
+  EXPECT_EQ(ran.err, "");
+  const Rows rows = rows_of(ran.out);
+  ASSERT_EQ(rows.size(), 4801u) << "0.6 s at 8 kHz, both ends";
+  for (std::size_t i = 0; i < rows.size(); ++i) EXPECT_NEAR(rows[i][0], double(i) / 8000, 1e-12);
+  for (std::size_t column = 1; column < 6; ++column) EXPECT_EQ(rows[0][column], 0);
+}
+
+TEST(BatchTrace, EndsAtTheTaskMoveAndAgreesWithTheFigures) {
+  for (const std::string axis : {"pan", "tilt"}) {
+    const Rows rows = rows_of(run_batch({"trace", kNewt, "--axis", axis}).out);
+    const double move = (axis == "pan" ? 40 : 25) * M_PI / 180;
+    // 4 px of 1280 columns over 70°: pinhole camera.
+    const double band = 4 / (640 / std::tan(35 * M_PI / 180));
+    double settled = 0, peak_current = 0, peak_speed = 0;
+    for (const auto& row : rows) {
+      if (std::abs(row[1] - move) > band) settled = row[0];
+      peak_current = std::max(peak_current, std::abs(row[4]));
+      peak_speed = std::max(peak_speed, std::abs(row[2]));
+    }
+    EXPECT_NEAR(rows.back()[1], move, band);
+    EXPECT_NEAR(figure(kNewt, axis + ".step.settle_time"), settled, 1.01 / 8000) << "one sample";
+    EXPECT_DOUBLE_EQ(figure(kNewt, axis + ".step.peak_current"), peak_current);
+    EXPECT_DOUBLE_EQ(figure(kNewt, axis + ".step.peak_speed"), peak_speed);
+  }
+}
+
+TEST(BatchTrace, KeepsToTheCurrentLimitAndTheRatio) {
+  const Rows rows = rows_of(run_batch({"trace", kNewt, "--axis", "pan"}).out);
+  const double half_gap = 4.5 / 60 * M_PI / 180, ratio = 8;
+  for (const auto& row : rows) {
+    EXPECT_LE(std::abs(row[4]), 14 + 1e-9) << "drive.current_limit at " << row[0] << " s";
+    // The largest torque that can wind the gear, its peak of 12 N·m over 750 N·m/rad.
+    EXPECT_LE(std::abs(row[3] / ratio - row[1]), half_gap + 12.0 / 750) << row[0];
+  }
+}
+
+TEST(BatchTrace, TakesTheTimeAsSecondsOrWithItsUnit) {
+  const std::string seconds = run_batch({"trace", kNewt, "--axis", "tilt", "--for", "0.05"}).out;
+  EXPECT_EQ(lines_of(seconds).size(), 402u);
+  EXPECT_EQ(run_batch({"trace", kNewt, "--axis", "tilt", "--for", "50 ms"}).out, seconds);
+  EXPECT_EQ(run_batch({"trace", kNewt, "--axis", "tilt", "--for", "5e-2 s"}).out, seconds);
+}
+
+TEST(BatchTrace, WithoutAnInputNamesItAndPrintsNothing) {
+  const std::string text = sample_with("quick-newt", "    stiffness: 750 N.m/rad\n", "");
+  const Ran ran = run_batch({"trace", "-", "--axis", "pan"}, text);
+  EXPECT_EQ(ran.status, 3);
+  EXPECT_EQ(ran.out, "");
+  EXPECT_EQ(ran.err,
+            "gazewright-batch: the rig cannot give a trace of pan: it needs pan.gearbox.stiffness\n"
+            "  fix: add the missing values to the rig file\n");
+  EXPECT_EQ(run_batch({"trace", "-", "--axis", "tilt"}, text).status, 0) << "tilt lacks nothing";
+}
+
+TEST(BatchTrace, AnAxisThatCannotMoveIsAnAnswer) {
+  const std::string text =
+      sample_with("quick-newt", "friction: {coulomb: 18 mN.m", "friction: {coulomb: 50 N.m");
+  const Ran ran = run_batch({"trace", "-", "--axis", "pan"}, text);
+  EXPECT_EQ(ran.status, 0) << ran.err;
+  const Rows rows = rows_of(ran.out);
+  ASSERT_EQ(rows.size(), 4801u);
+  EXPECT_LT(std::abs(rows.back()[1]), 0.1 * 40 * M_PI / 180);
+}
+
+}  // namespace
+}  // namespace gazewright::test
