@@ -12,8 +12,8 @@ struct Shown {
   std::string value, unit;
 };
 Shown shown(double value_si, std::string_view si_unit, std::string_view unit) {
-  const std::string pretty = unit == "1" ? "" : pretty_unit(unit);
-  return {rounded(from_si(value_si, si_unit, unit)), pretty};
+  const double value = from_si(value_si, si_unit, unit);
+  return {rounded(value), unit == "1" ? "" : pretty_unit(unit)};
 }
 std::string in_text(const std::optional<double>& value_si, const Finding& finding) {
   if (!value_si) return "unknown";
