@@ -19,7 +19,7 @@ double saccade_s(double move_rad) {
 }
 
 const FigureRow kRows[] = {
-    {{"camera.pixels_per_radian", "Picture scale at the centre", "1", "px/rad",
+    {{"camera.pixels_per_radian", "Picture scale at the centre", "px/rad", "px/rad",
       "(columns/2)/tan(view/2)", "pinhole camera, Hartley & Zisserman", kScale},
      Axes::rig,
      [](Context& c, Axis) -> Answer { return c.pixels_per_radian(); }},

@@ -64,14 +64,12 @@ Finding swap_finding(const Swap& swap) {
   finding.because = swap.text;
   finding.demand = slower(pan.settle_now_s, tilt.settle_now_s);
   finding.capacity = slower(pan.settle_swapped_s, tilt.settle_swapped_s);
-  if (!finding.demand) return finding;
-  if (!finding.capacity) {
-    finding.verdict = Verdict::holds;
-    return finding;
-  }
-  finding.margin = *finding.capacity / *finding.demand - 1;
-  finding.verdict = *finding.margin < kTightBelow ? Verdict::tight : Verdict::holds;
-  if (*finding.margin < 0) {
+  if (!finding.demand && !finding.capacity) return finding;
+  if (finding.demand && finding.capacity) finding.margin = *finding.capacity / *finding.demand - 1;
+  // With one arrangement missing its time, that one never settles: both have the same inputs.
+  const double margin = finding.margin.value_or(finding.demand ? kInfinity : -1);
+  finding.verdict = margin < kTightBelow ? Verdict::tight : Verdict::holds;
+  if (margin < 0) {
     finding.remedies = {
         {"exchanging the gearboxes would make the slower axis settle in " + said(finding.capacity),
          "swap", 0}};

@@ -2,6 +2,7 @@
 
 #include <cassert>
 #include <cmath>
+#include <numbers>
 
 #include "core/units/unit_system.h"
 #include "core/units/unit_text.h"
@@ -48,14 +49,27 @@ std::optional<Conversion> conversion(std::string_view ascii_unit, std::string_vi
   return std::nullopt;
 }
 
+namespace {
+
+/// For showing only: what `conversion` knows, any unit as itself ("N.m/√W"), and frequencies in Hz,
+/// which is a turn a second here.
+std::optional<Conversion> shown_conversion(std::string_view unit, std::string_view si_unit) {
+  constexpr double kTurn_rad = 2 * std::numbers::pi;
+  if (unit == si_unit) return Conversion{};
+  if (si_unit == "rad/s" && unit == "Hz") return Conversion{kTurn_rad};
+  return conversion(in_ascii(unit), si_unit);
+}
+
+}  // namespace
+
 double to_si(double value, std::string_view si_unit, std::string_view unit) {
-  const auto how = conversion(in_ascii(unit), si_unit);
+  const auto how = shown_conversion(unit, si_unit);
   assert(how);
   return how ? how->to_si(value) : std::nan("");
 }
 
 double from_si(double value_si, std::string_view si_unit, std::string_view unit) {
-  const auto how = conversion(in_ascii(unit), si_unit);
+  const auto how = shown_conversion(unit, si_unit);
   assert(how);
   return how ? how->from_si(value_si) : std::nan("");
 }
