@@ -1,5 +1,6 @@
 #include "core/analysis/context.h"
 
+#include <algorithm>
 #include <cmath>
 #include <utility>
 
@@ -112,13 +113,17 @@ void Context::add_missing(const std::string& path, std::vector<std::string>& mis
     }
     return paths;
   });
+  const auto add = [&](const std::string& name) {
+    if (std::find(missing.begin(), missing.end(), name) == missing.end()) missing.push_back(name);
+  };
   for (auto at = empty.lower_bound(path); at != empty.end() && at->starts_with(path); ++at) {
-    if (is_below(*at, path)) missing.push_back(*at);
+    // The place of an axis is one entry of three numbers.
+    if (is_below(*at, path)) add(path == "tilt.axis_at" ? path : *at);
   }
   // A field of a part that is not there at all is missing with its part.
   for (std::string part = path; part.find('.') != std::string::npos;) {
     part.resize(part.rfind('.'));
-    if (empty.contains(part)) missing.push_back(part);
+    if (empty.contains(part)) add(part);
   }
 }
 

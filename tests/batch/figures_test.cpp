@@ -76,6 +76,18 @@ TEST(BatchFigures, MissingInputsAreNullAndNeverZero) {
   EXPECT_TRUE(named);
 }
 
+TEST(BatchFigures, ABareRigNamesEachMissingInputOnce) {
+  const Json json = figures_json({"figures", "--json", "-"}, "rig: 1\ntitle: bare\n");
+  for (const Json& finding : json.at("findings").array()) {
+    EXPECT_EQ(finding.at("verdict").string(), "unknown") << finding.at("id").string();
+    const std::string because =
+        finding.at("because").is_null() ? "" : finding.at("because").string();
+    std::set<std::string> named;
+    for (const std::string& name : fields_of(because))
+      EXPECT_TRUE(named.insert(name.substr(name.find_last_of(' ') + 1)).second) << because;
+  }
+}
+
 TEST(BatchFigures, CsvHasTheSameNumbersAndTheReasonsOfEmptyOnes) {
   const std::string text = sample_with(
       "quick-newt", "    rotor_inertia: {value: 48 g.cm2, spread: 10 %, source: estimate}\n", "");

@@ -118,7 +118,7 @@ Folder::~Folder() {
 }
 
 std::string Folder::write(const std::string& name, const std::string& bytes) const {
-  const std::string file = path(name);
+  std::string file = path(name);
   std::ofstream(file, std::ios::binary) << bytes;
   return file;
 }

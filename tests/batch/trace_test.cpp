@@ -22,7 +22,8 @@ Rows rows_of(const std::string& csv) {
   EXPECT_EQ(lines[0], kHeader);
   for (std::size_t i = 1; i < lines.size(); ++i) {
     rows.emplace_back();
-    for (const std::string& field : fields_of(lines[i])) rows.back().push_back(std::strtod(field.c_str(), nullptr));
+    for (const std::string& field : fields_of(lines[i]))
+      rows.back().push_back(std::strtod(field.c_str(), nullptr));
     EXPECT_EQ(rows.back().size(), 6u);
   }
   return rows;
