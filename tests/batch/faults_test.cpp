@@ -33,9 +33,8 @@ TEST(BatchFaults, AFolderIsNotARig) {
 
 TEST(BatchFaults, BytesThatAreNoText) {
   const Folder folder;
-  const std::string file = folder.write("noise.rig.yaml", std::string("\x7f"
-                                                                      "ELF\0\x01\xff\xfe\0rig: 1",
-                                                                      16));
+  const std::string file =
+      folder.write("noise.rig.yaml", std::string("\x7f\0\x01\xff\xfe\0rig: 1", 12));
   expect_bad_rig(run_batch({"figures", file}), "noise.rig.yaml", "error");
   expect_bad_rig(run_batch({"figures", "-"}, std::string("\xff\xfe\0\0", 4)), "standard input",
                  "error");
