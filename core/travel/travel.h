@@ -25,9 +25,11 @@ Travel travel_of(const AxisParts& parts);
 
 /// Energy that a hard stop takes when the axis runs into it with everything that turns. [J]
 double stop_energy_J(double inertia_kgm2, double speed_radps);
-/// Peak torque in a linear stop that takes this energy, plus what the motor goes on pushing: ω·√(k·J) + T. [N·m]
-/// A motor that held T right up to the peak would bring T + √(T² + kJω²), at most T more; at speed it cannot.
-double stop_torque_Nm(double inertia_kgm2, double speed_radps, double stiffness_Nmprad, double motor_torque_Nm);
+/// Peak torque in a linear stop that takes this energy, plus what the motor goes on pushing:
+/// ω·√(k·J) + T. [N·m] A motor that held T right up to the peak would bring T + √(T² + kJω²), at
+/// most T more; at speed it cannot.
+double stop_torque_Nm(double inertia_kgm2, double speed_radps, double stiffness_Nmprad,
+                      double motor_torque_Nm);
 
 /// Output angles that fit one encoder reading at the motor: 2π/N apart, ceil(travel/spacing) of
 /// them.
