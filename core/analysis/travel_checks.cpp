@@ -11,7 +11,8 @@ namespace {
 using Way = Lever::Way;
 constexpr auto kCableAndStops = joined(kStopGeometry, kTwist);
 constexpr auto kMoveFits = joined(kUsable, std::array<InputPath, 1>{"task.<axis>_move"});
-constexpr auto kInset = joined(joined(kRigidMove, kTopSpeed), kSoft);
+constexpr auto kInset = joined(joined(joined(kRigidMove, kTopSpeed), kSoft),
+                               std::array<InputPath, 1>{"<axis>.loop.speed_limit"});
 constexpr auto kImpact =
     joined(joined(kStall, kRotors),
            joined(kTopSpeed, std::array<InputPath, 2>{"<load>", "<axis>.stops.stiffness"}));
@@ -51,7 +52,8 @@ Compared move_fits(Context& c, Axis a) {
 
 Compared inset(Context& c, Axis a) {
   if (without_stops(c, a)) return moot("there are no stops");
-  const double top = top_speed_radps(c.model(a));
+  // The loop never asks for more than its speed limit; a runaway is the stop's business.
+  const double top = std::min(top_speed_radps(c.model(a)), c.model(a).control.speed_limit_radps);
   const double have = c.rig().axis(a).stops.soft_inset_rad.value();
   const auto need = braking_angle_rad(c.model(a), top);
   if (!need)
@@ -97,9 +99,9 @@ constexpr Lever kFitLevers[] = {{"<axis>.stops.soft_inset", Way::down, 100},
                                 {"<axis>.stops.tab_width", Way::down, 20},
                                 {"task.<axis>_move", Way::down, 10}};
 constexpr Lever kInsetLevers[] = {{"<axis>.stops.soft_inset", Way::up, 60},
-                                  {"<axis>.drive.speed_limit", Way::down, 100}};
-constexpr Lever kImpactLevers[] = {{"<axis>.drive.speed_limit", Way::down, 100},
-                                   {"<axis>.stops.stiffness", Way::down, 1000}};
+                                  {"<axis>.loop.speed_limit", Way::down, 10}};
+constexpr Lever kImpactLevers[] = {{"<axis>.drive.speed_limit", Way::down, 20},
+                                   {"<axis>.stops.stiffness", Way::down, 30}};
 constexpr Lever kHomingLevers[] = {{"<axis>.stops.stiffness", Way::up, 100},
                                    {"<axis>.gearbox.backlash", Way::down, 100},
                                    {"<axis>.gearbox.ratio", Way::down, 50}};
