@@ -11,21 +11,6 @@ struct Edit {
   std::string text;
 };
 
-/// Where the entry of a scalar ends that begins with a quote sign; npos where it does not end.
-std::size_t end_of_quoted(std::string_view text, std::size_t at) {
-  const char quote = text[at];
-  for (std::size_t i = at + 1; i < text.size(); ++i) {
-    if (quote == '"' && text[i] == '\\') {
-      ++i;
-    } else if (text[i] == quote) {
-      const bool is_doubled = quote == '\'' && i + 1 < text.size() && text[i + 1] == quote;
-      if (!is_doubled) return i + 1;
-      ++i;
-    }
-  }
-  return std::string_view::npos;
-}
-
 /// How many bytes a scalar or a written null takes; empty for blocks, broken lines and unseen
 /// nulls.
 std::optional<std::size_t> length_of(const YamlNode& node, std::string_view text) {

@@ -50,6 +50,7 @@ std::string quantity_text(const Quantity& quantity, const FieldInfo& info) {
 
 Rig as_read_back(const Rig& rig) {
   Rig back = rig;
+  sort_unknown_keys(back);
   for (const FieldRef& field : all_fields(back)) {
     const auto* ref = std::get_if<QuantityRef>(&field);
     if (ref == nullptr) continue;

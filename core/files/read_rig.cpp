@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <tuple>
 
 #include "core/files/reader.h"
 
@@ -132,6 +133,13 @@ Reader::Entries top_entries(Reader& reader, Rig& rig) {
 
 }  // namespace
 
+void sort_unknown_keys(Rig& rig) {
+  std::sort(rig.unknown_keys.begin(), rig.unknown_keys.end(),
+            [](const UnknownKey& a, const UnknownKey& b) {
+              return std::tie(a.path, a.key) < std::tie(b.path, b.key);
+            });
+}
+
 ReadText read_text(std::string_view text) {
   ReadText read;
   read.tree = parse_yaml(text, read.faults);
@@ -153,6 +161,7 @@ ReadText read_text(std::string_view text) {
     return read;
   }
   if (check_version(reader, *read.tree)) reader.read_map(*read.tree, "", top_entries(reader, rig));
+  sort_unknown_keys(rig);
   if (std::none_of(read.faults.begin(), read.faults.end(), is_error)) read.rig = std::move(rig);
   return read;
 }

@@ -28,6 +28,9 @@ struct ReadText {
 };
 ReadText read_text(std::string_view text);
 
+/// The order that unknown keys are kept in, wherever they stood in the file: by path, then key.
+void sort_unknown_keys(Rig& rig);
+
 /// Reads maps and fields, and gathers places, faults and unknown keys. What is missing or null
 /// stays missing.
 class Reader {

@@ -47,6 +47,20 @@ std::string in_quotes(std::string_view text) {
 
 }  // namespace
 
+std::size_t end_of_quoted(std::string_view text, std::size_t at) {
+  const char quote = text[at];
+  for (std::size_t i = at + 1; i < text.size(); ++i) {
+    if (quote == '"' && text[i] == '\\') {
+      ++i;
+    } else if (text[i] == quote) {
+      const bool is_doubled = quote == '\'' && i + 1 < text.size() && text[i + 1] == quote;
+      if (!is_doubled) return i + 1;
+      ++i;
+    }
+  }
+  return std::string_view::npos;
+}
+
 std::string yaml_scalar(std::string_view text, bool always_quoted) {
   return !always_quoted && is_safe_plain(text) ? std::string(text) : in_quotes(text);
 }

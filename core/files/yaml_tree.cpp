@@ -3,6 +3,7 @@
 #include <yaml-cpp/eventhandler.h>
 #include <yaml-cpp/yaml.h>
 
+#include <algorithm>
 #include <set>
 #include <sstream>
 
@@ -114,6 +115,30 @@ void check_keys(const YamlNode& node, std::vector<Fault>& faults) {
   for (const YamlNode& child : node.children) check_keys(child, faults);
 }
 
+/// The library takes a text that never closes its quotes up to the end of the file.
+void check_quotes(const YamlNode& node, std::string_view text, std::vector<Fault>& faults) {
+  const bool begins_quoted =
+      node.is_quoted && node.at < text.size() && (text[node.at] == '"' || text[node.at] == '\'');
+  if (begins_quoted && end_of_quoted(text, node.at) == std::string_view::npos)
+    faults.push_back({node.at, "the quotes that open here never close",
+                      "put a quote sign at the end of the text"});
+  for (const YamlNode& key : node.keys) check_quotes(key, text, faults);
+  for (const YamlNode& child : node.children) check_quotes(child, text, faults);
+}
+
+/// What is wrong in words where the library has none that help.
+Fault syntax_fault(const YAML::Exception& fault, std::string_view text) {
+  const std::size_t at = std::min(offset_of(fault.mark), text.size());
+  const std::size_t line_start = at == 0 ? 0 : text.rfind('\n', at - 1) + 1;  // npos + 1 is 0
+  const std::size_t first = text.find_first_not_of(" \t", line_start);
+  const bool has_tab =
+      text.substr(line_start, first - line_start).find('\t') != std::string_view::npos;
+  if (has_tab)
+    return {line_start, "a tab stands before the first word of this line", "indent with spaces"};
+  return {at, "this is not YAML: " + fault.msg,
+          "check brackets, quotes and indentation here; a text with : or # goes in quotes"};
+}
+
 std::unique_ptr<YamlNode> read_document(std::string_view text, std::vector<Fault>& faults) {
   std::istringstream stream{std::string(text)};
   YAML::Parser parser(stream);
@@ -144,7 +169,10 @@ std::unique_ptr<YamlNode> parse_yaml(std::string_view text, std::vector<Fault>& 
   }
   try {
     std::unique_ptr<YamlNode> root = read_document(text, faults);
-    if (root) check_keys(*root, faults);
+    if (root) {
+      check_keys(*root, faults);
+      check_quotes(*root, text, faults);
+    }
     return root;
   } catch (const TooDeep& deep) {
     faults.push_back({deep.at, "lists and maps are nested more than 32 deep",

@@ -34,6 +34,9 @@ struct YamlNode {
 /// syntax. @returns null where there is nothing to read on with.
 std::unique_ptr<YamlNode> parse_yaml(std::string_view text, std::vector<Fault>& faults);
 
+/// Where the scalar ends that begins at `at` with a quote sign; npos where its quotes never close.
+std::size_t end_of_quoted(std::string_view text, std::size_t at);
+
 /// A text as a YAML scalar: plain where that is safe anywhere (in [] and {} too), else in double
 /// quotes.
 std::string yaml_scalar(std::string_view text, bool always_quoted = false);

@@ -13,7 +13,7 @@ std::string range_problem(const FieldInfo& info, double value_si) {
     return "not a finite number";
   }
   if (info.si_unit == "kg" && value_si < 0)
-    return said(value_si) + " is negative; a mass cannot be";
+    return said(value_si) + " is negative; a mass cannot be negative";
   if (info.above_least && value_si <= info.least)
     return said(value_si) + " is not allowed: it must be above " + said(info.least);
   if (value_si < info.least)

@@ -29,7 +29,7 @@ Text due(const FieldInfo& info) { return Text(dimension_words(info.si_unit)) + "
 Text example(std::string_view number, const FieldInfo& info) {
   const bool has_unit = !info.is_plain_number();
   return Text("write for example ") + shown(number) + (has_unit ? " " + Text(info.unit) : "") +
-         (info.may_be_none ? ", or none for no limit" : "");
+         (info.may_be_none ? ", or none" : "");
 }
 
 UnitProblem no_number(const Text& text, const FieldInfo& info) {
@@ -86,7 +86,7 @@ Text range_fix(const FieldInfo& info) {
   const auto said = [&](double si) { return written_quantity(si, info, info.unit); };
   const bool has_least = std::isfinite(info.least), has_most = std::isfinite(info.most);
   const Text kind = info.whole ? "a whole number " : "a value ";
-  const Text none = info.may_be_none ? ", or none for no limit" : "";
+  const Text none = info.may_be_none ? ", or none" : "";
   if (has_least && has_most)
     return "write " + kind + (info.above_least ? "above " : "from ") + said(info.least) +
            (info.above_least ? " and up to " : " to ") + said(info.most) + none;
