@@ -178,9 +178,7 @@ std::unique_ptr<YamlNode> parse_yaml(std::string_view text, std::vector<Fault>& 
     faults.push_back({deep.at, "lists and maps are nested more than 32 deep",
                       "write the rig with less nesting"});
   } catch (const YAML::Exception& fault) {
-    faults.push_back(
-        {offset_of(fault.mark), "this is not YAML: " + fault.msg,
-         "check brackets, quotes and indentation here; a text with : or # goes in quotes"});
+    faults.push_back(syntax_fault(fault, text));
   } catch (const std::exception& fault) {
     faults.push_back({0, std::string("the file cannot be read as YAML: ") + fault.what(),
                       "check it in a text editor"});
