@@ -30,7 +30,9 @@ std::string spread_text(const Quantity& quantity, const FieldInfo& info) {
   if (!quantity.spread_written.empty()) {
     const auto read = read_spread(quantity.spread_written, info, quantity.value());
     const double* said = std::get_if<double>(&read);
-    if (said != nullptr && is_near(*said, quantity.spread_si)) return quantity.spread_written;
+    const bool is_percent = unit_of_written(quantity.spread_written) == "%";  // follows the value
+    if (said != nullptr && (is_percent || is_near(*said, quantity.spread_si)))
+      return quantity.spread_written;
   }
   if (quantity.spread_si == 0 || !std::isfinite(quantity.spread_si)) return "";
   const std::string number = written_quantity(quantity.spread_si, plain_number_info(), "1");

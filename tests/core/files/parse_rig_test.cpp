@@ -1,0 +1,318 @@
+#include <gtest/gtest.h>
+
+#include "core/files/rig_file.h"
+#include "tests/core/files/whole_rig.h"
+
+namespace gazewright {
+namespace {
+
+std::string all_of(const LoadedRig& loaded) {
+  std::string text;
+  for (const Diagnostic& diagnostic : loaded.diagnostics)
+    text += (text.empty() ? "" : "\n") + to_text(diagnostic);
+  return text;
+}
+/// Every problem of a rig file that begins with the line `rig: 1`.
+std::string problems(const std::string& after_first_line) {
+  const LoadedRig loaded = parse_rig("rig: 1\n" + after_first_line, "a.rig.yaml");
+  EXPECT_FALSE(loaded.rig.has_value());
+  return all_of(loaded);
+}
+std::string problems_of_file(const std::string& text) {
+  const LoadedRig loaded = parse_rig(text, "a.rig.yaml");
+  EXPECT_FALSE(loaded.rig.has_value());
+  return all_of(loaded);
+}
+
+TEST(ParseRig, ReadsEverythingARigFileCanSay) {
+  const LoadedRig loaded = parse_rig(kWholeRig, "owl.rig.yaml");
+  ASSERT_EQ(all_of(loaded), "");
+  const Rig& rig = loaded.rig.value();
+  EXPECT_EQ(rig.title, "Tide-pool owl");
+  EXPECT_EQ(rig.notes, "the lobby owl\nthat watches visitors\n");
+  EXPECT_EQ(rig.supply.voltage_V.si, 24.0);
+  EXPECT_EQ(rig.supply.voltage_V.written, "24 V");
+  EXPECT_DOUBLE_EQ(*rig.surroundings.temperature_K.si, 303.15);
+  EXPECT_EQ(rig.pan.motor.name, "outrunner A");
+  EXPECT_DOUBLE_EQ(*rig.pan.motor.rotor_inertia_kgm2.si, 118e-7);
+  EXPECT_DOUBLE_EQ(rig.pan.motor.rotor_inertia_kgm2.spread_si, 11.8e-7);
+  EXPECT_EQ(rig.pan.motor.rotor_inertia_kgm2.source, Source::datasheet);
+  EXPECT_EQ(rig.pan.drive.speed_limit_radps.si, kInfinity);
+  EXPECT_DOUBLE_EQ(*rig.pan.gearbox.peak_torque_Nm.si, 25 * 0.0980665);
+  EXPECT_EQ(rig.pan.encoder.at.value, "output");
+  EXPECT_EQ(rig.pan.stops.presence, Presence::none);
+  EXPECT_EQ(rig.pan.cable.presence, Presence::given);
+  EXPECT_EQ(rig.pan.cable.routing.value, "coil");
+  EXPECT_EQ(rig.tilt.cable.presence, Presence::missing);
+  EXPECT_DOUBLE_EQ(*rig.tilt_axis_at_m[2].si, 0.165);
+  ASSERT_EQ(rig.on_pan.size(), 2u);
+  EXPECT_EQ(rig.on_pan[1].name, "lamp: left");
+  EXPECT_EQ(std::get<Tube>(rig.on_pan[1].shape).along.value, "z");
+  ASSERT_EQ(rig.on_tilt.size(), 4u);
+  EXPECT_TRUE(std::holds_alternative<Point>(rig.on_tilt[1].shape));
+  EXPECT_DOUBLE_EQ(*std::get<Tensor>(rig.on_tilt[3].shape).element_kgm2[5].si, -2e-7);
+  EXPECT_EQ(rig.task.moves_per_minute.si, 40.0);
+}
+
+TEST(ParseRig, LeavesWhatIsNotThereMissing) {
+  const LoadedRig loaded =
+      parse_rig("rig: 1\nstand:\nsupply: {voltage: }\non_pan:\n  - {name: arm}\n", "a");
+  ASSERT_EQ(all_of(loaded), "");
+  EXPECT_FALSE(loaded.rig->supply.voltage_V.has_value());
+  EXPECT_FALSE(loaded.rig->stand.mass_kg.has_value());
+  EXPECT_FALSE(loaded.rig->on_pan[0].mass_kg.has_value());
+  // A body without a shape has an inertia that nobody knows; it is no point.
+  ASSERT_TRUE(std::holds_alternative<Tensor>(loaded.rig->on_pan[0].shape));
+  EXPECT_FALSE(std::get<Tensor>(loaded.rig->on_pan[0].shape).element_kgm2[0].has_value());
+}
+
+TEST(ParseRig, SaysPlaceFieldDimensionAndAnExampleForABareNumber) {
+  EXPECT_EQ(problems("pan:\n  motor: {rotor_inertia: 35}\n"),
+            "a.rig.yaml:3:26: error: Rotor inertia (pan.motor.rotor_inertia): 35 has no unit; an "
+            "inertia is due\n"
+            "  fix: write for example 35 g.cm2");
+}
+
+TEST(ParseRig, CountsColumnsInLettersAndTakesEveryLineEnd) {
+  EXPECT_NE(problems("supply: {\"m\u00fcll\": 1, voltage: 24}\n")
+                .find("\na.rig.yaml:2:30: error: Voltage (supply.voltage): 24 has no unit"),
+            std::string::npos);
+  EXPECT_EQ(
+      problems_of_file("\xEF\xBB\xBFrig: 1\r\ntitle: \u00dc\r\nsupply: {trip_voltage: 24}\r\n"),
+      "a.rig.yaml:3:24: error: Trip voltage (supply.trip_voltage): 24 has no unit; a voltage is "
+      "due\n"
+      "  fix: write for example 24 V");
+}
+
+TEST(ParseRig, RefusesValuesOneByOneWithTheirReason) {
+  const auto in_supply = [](const std::string& entry) {
+    return problems("supply: {" + entry + "}\n");
+  };
+  EXPECT_EQ(in_supply("voltage: 5 A"),
+            "a.rig.yaml:2:19: error: Voltage (supply.voltage): 5 A is a current; a voltage is due\n"
+            "  fix: write for example 5 V");
+  EXPECT_EQ(in_supply("voltage: 5 blob"),
+            "a.rig.yaml:2:19: error: Voltage (supply.voltage): the unit \"blob\" is not known; a "
+            "voltage is due\n"
+            "  fix: write for example 5 V");
+  EXPECT_EQ(in_supply("voltage: nan V"),
+            "a.rig.yaml:2:19: error: Voltage (supply.voltage): nan V is not a finite number; a "
+            "voltage is due\n"
+            "  fix: write for example 1 V");
+  EXPECT_EQ(
+      in_supply("absorbs: -1 A"),
+      "a.rig.yaml:2:19: error: Absorbs (supply.absorbs): -1 A is below the least allowed, 0 A\n"
+      "  fix: write a value of at least 0 A");
+  EXPECT_EQ(in_supply("voltage: none"),
+            "a.rig.yaml:2:19: error: Voltage (supply.voltage): none is not allowed here; a voltage "
+            "is due\n"
+            "  fix: write for example 1 V");
+  EXPECT_EQ(
+      in_supply("voltage: \"\""),
+      "a.rig.yaml:2:19: error: Voltage (supply.voltage): nothing is written; a voltage is due\n"
+      "  fix: write for example 1 V");
+  EXPECT_EQ(in_supply("voltage: [24 V]"),
+            "a.rig.yaml:2:19: error: Voltage (supply.voltage): a list where one quantity is due\n"
+            "  fix: write one number with its unit");
+  EXPECT_EQ(
+      problems("on_pan:\n  - {mass: -2 g}\n"),
+      "a.rig.yaml:3:12: error: Mass (on_pan[0].mass): -2 g is negative; a mass cannot be negative\n"
+      "  fix: write a value above 0 g");
+}
+
+TEST(ParseRig, ChecksTheMapOfAValueItsSpreadAndItsSource) {
+  const auto in_mass = [](const std::string& map) {
+    return problems("stand: {mass: {" + map + "}}\n");
+  };
+  EXPECT_EQ(in_mass("value: 3 kg, source: guess"),
+            "a.rig.yaml:2:37: error: Source of Mass (stand.mass): \"guess\" is not known\n"
+            "  fix: write measured, datasheet, estimate or default");
+  EXPECT_EQ(in_mass("value: 3 kg, spread: 5 V"),
+            "a.rig.yaml:2:37: error: Spread of Mass (stand.mass): 5 V is a voltage; a mass is due\n"
+            "  fix: write for example 10 %");
+  EXPECT_EQ(in_mass("spread: 10 %"),
+            "a.rig.yaml:2:15: error: Mass (stand.mass): the map has no value\n"
+            "  fix: write for example {value: 1 kg, source: measured}");
+}
+
+TEST(ParseRig, RefusesTheWrongKindOfThing) {
+  EXPECT_EQ(problems("supply: [24 V]\n"),
+            "a.rig.yaml:2:9: error: supply is a list; a map of its fields is due\n"
+            "  fix: write for example {voltage: ...}");
+  EXPECT_EQ(problems("pan: {stops: maybe}\n"),
+            "a.rig.yaml:2:14: error: pan.stops is a text; a map of its fields is due\n"
+            "  fix: write for example {tab_width: ...}");
+  EXPECT_EQ(problems("on_tilt: {name: x}\n"),
+            "a.rig.yaml:2:10: error: on_tilt is a map; a list of bodies is due\n"
+            "  fix: begin each body with a dash: - {name: ball, mass: 160 g, ...}");
+  EXPECT_EQ(problems("title: [a]\n"),
+            "a.rig.yaml:2:8: error: title is a list; a text is due\n"
+            "  fix: write a text, in quotes where it holds : or #");
+  EXPECT_EQ(
+      problems("pan: {encoder: {at: moter}}\n"),
+      "a.rig.yaml:2:21: error: Mounted at (pan.encoder.at): \"moter\" is not one of its choices\n"
+      "  fix: write motor or output");
+  EXPECT_EQ(problems("tilt: {axis_at: [0 mm, 0 mm]}\n"),
+            "a.rig.yaml:2:17: error: Tilt axis at (tilt.axis_at): the list holds 2; 3 are due\n"
+            "  fix: write 3 quantities in brackets: [x, y, z]");
+}
+
+TEST(ParseRig, RefusesShapesThatNoBodyCanHave) {
+  const auto with_shape = [](const std::string& shape) {
+    return problems("on_pan:\n  - {shape: " + shape + "}\n");
+  };
+  EXPECT_EQ(with_shape("{inertia: [1 g.cm2, 1 g.cm2, 3 g.cm2, 0 g.cm2, 0 g.cm2, 0 g.cm2]}"),
+            "a.rig.yaml:3:13: error: on_pan[0].shape: no body can have this inertia; each "
+            "principal moment is at most "
+            "the sum of the other two\n"
+            "  fix: check the six values and their order: [xx, yy, zz, xy, xz, yz]");
+  EXPECT_EQ(with_shape("{inertia: [1 g.cm2]}"),
+            "a.rig.yaml:3:23: error: Moment of inertia (on_pan[0].shape.inertia): the list holds "
+            "1; 6 are due\n"
+            "  fix: write 6 quantities in brackets: [xx, yy, zz, xy, xz, yz]");
+  EXPECT_EQ(with_shape("{bal: {diameter: 3 mm}}"),
+            "a.rig.yaml:3:14: error: on_pan[0].shape: the shape bal is not known\n  fix: did you "
+            "mean ball?");
+  EXPECT_EQ(with_shape("{ball: {diameter: 3 mm}, box: [1 mm, 1 mm, 1 mm]}"),
+            "a.rig.yaml:3:13: error: on_pan[0].shape: 2 shapes where one shape is due\n"
+            "  fix: write point, or one of {ball: ...}, {shell: ...}, {tube: ...}, {box: ...}, "
+            "{inertia: ...}");
+  EXPECT_EQ(with_shape("{shell: {diameter: 10 mm, wall: 6 mm}}"),
+            "a.rig.yaml:3:13: error: on_pan[0].shape: a wall of 6 mm does not fit into a diameter "
+            "of 10 mm\n"
+            "  fix: write a wall of at most half the diameter");
+  EXPECT_EQ(with_shape("{tube: {diameter: 10 mm, bore: 1 cm}}"),
+            "a.rig.yaml:3:13: error: on_pan[0].shape: a bore of 1 cm does not fit into a diameter "
+            "of 10 mm\n"
+            "  fix: write a bore that is less than the diameter");
+  EXPECT_EQ(problems("pan: {stops: {tab_width: 60 mm, radius: 26 mm}}\n"),
+            "a.rig.yaml:2:14: error: pan.stops: a tab of 60 mm does not fit on a radius of 26 mm\n"
+            "  fix: write a width under twice the radius");
+}
+
+TEST(ParseRig, KeepsUnknownKeysAndAsksWhetherAnotherWasMeant) {
+  const LoadedRig loaded = parse_rig(
+      "rig: 1\nx_paint: {colour: teal, coats: [1, 2]}\npan:\n  gearbox: {efficency: 0.9}\n",
+      "a.rig.yaml");
+  EXPECT_EQ(all_of(loaded),
+            "a.rig.yaml:2:1: warning: the key x_paint is not known; it is kept and not used\n"
+            "  fix: check the spelling, or leave it as a remark of your own\n"
+            "a.rig.yaml:4:13: warning: the key efficency of pan.gearbox is not known; it is kept "
+            "and not used\n"
+            "  fix: did you mean efficiency?");
+  ASSERT_TRUE(loaded.rig.has_value());
+  const std::vector<UnknownKey> kept{{"", "x_paint", "{colour: teal, coats: [1, 2]}"},
+                                     {"pan.gearbox", "efficency", "0.9"}};
+  EXPECT_EQ(loaded.rig->unknown_keys, kept);
+}
+
+TEST(ParseRig, RefusesAKeyThatIsWrittenTwice) {
+  EXPECT_EQ(problems("supply: {voltage: 24 V, voltage: 48 V}\n"),
+            "a.rig.yaml:2:25: error: the key voltage is written twice in one map\n  fix: keep one "
+            "of the two");
+}
+
+TEST(ParseRig, ReportsEveryProblemAtOnceInTheOrderOfTheFile) {
+  EXPECT_EQ(problems("camera: {columns: 0.5}\nsupply: {voltage: 24, voltage: 24 V}\ntitel: x\n"),
+            "a.rig.yaml:2:19: error: Columns (camera.columns): 0.5 is below the least allowed, 1\n"
+            "  fix: write a whole number from 1 to 100000\n"
+            "a.rig.yaml:3:19: error: Voltage (supply.voltage): 24 has no unit; a voltage is due\n"
+            "  fix: write for example 24 V\n"
+            "a.rig.yaml:3:23: error: the key voltage is written twice in one map\n"
+            "  fix: keep one of the two\n"
+            "a.rig.yaml:4:1: warning: the key titel is not known; it is kept and not used\n"
+            "  fix: did you mean title?");
+}
+
+TEST(ParseRig, EndsALongListOfProblemsWithTheirNumber) {
+  std::string text = "rig: 1\non_pan:\n";
+  for (int i = 0; i < 150; ++i) text += "  - {mass: 5}\n";
+  const LoadedRig loaded = parse_rig(text, "a.rig.yaml");
+  ASSERT_EQ(loaded.diagnostics.size(), 101u);
+  EXPECT_EQ(to_text(loaded.diagnostics.back()),
+            "a.rig.yaml: error: there are 50 more problems\n  fix: mend these first");
+}
+
+TEST(ParseRig, AsksForTheVersionAndRefusesANewerOnePolitely) {
+  EXPECT_EQ(problems_of_file("title: x\n"),
+            "a.rig.yaml:1:1: error: the line rig: 1 is missing; this may not be a rig file\n"
+            "  fix: write the line rig: 1 at the top of the file");
+  EXPECT_EQ(problems_of_file("rig: 2\nwings: 4\n"),
+            "a.rig.yaml:1:6: error: this rig is of version 2; this program reads version 1\n"
+            "  fix: open it with a newer Gazewright, or save it there as version 1");
+  EXPECT_EQ(problems_of_file("rig: owl\n"),
+            "a.rig.yaml:1:6: error: rig is \"owl\"; the version of the file is due\n"
+            "  fix: write the line rig: 1 at the top of the file");
+  for (const char* empty : {"", "\n", "# only a remark\n"})
+    EXPECT_EQ(problems_of_file(empty),
+              "a.rig.yaml:1:1: error: the file is empty\n  fix: write the line rig: 1 at the top "
+              "of the file");
+  EXPECT_EQ(problems_of_file("- 1\n"),
+            "a.rig.yaml:1:1: error: the file holds a list; a rig is a map of keys\n"
+            "  fix: write the line rig: 1 at the top of the file");
+  EXPECT_EQ(problems("---\nrig: 1\n"),
+            "a.rig.yaml:3:1: error: the file holds more than one document\n  fix: keep one rig in "
+            "a file");
+}
+
+TEST(ParseRig, RefusesBytesThatAreNoText) {
+  EXPECT_EQ(problems_of_file(std::string("rig: 1\nti\0tle: x\n", 16)),
+            "a.rig.yaml:2:3: error: the file holds a NUL byte; it is not text\n"
+            "  fix: choose a rig file, or save it as UTF-8 text");
+  for (const char* bad : {"\xff", "\xc0\xaf", "\xed\xa0\x80", "\xf5\x80\x80\x80", "\xe2\x82"})
+    EXPECT_EQ(problems(std::string("title: ") + bad + "\n"),
+              "a.rig.yaml:2:8: error: the file is not UTF-8 text from here on\n"
+              "  fix: save it as UTF-8 in a text editor");
+  EXPECT_EQ(problems("title: \x04\n"),
+            "a.rig.yaml:2:8: error: the file holds a control character\n  fix: remove it in a text "
+            "editor");
+}
+
+TEST(ParseRig, SaysWhereYamlIsBroken) {
+  const std::string fix =
+      "\n  fix: check brackets, quotes and indentation here; a text with : or # goes in quotes";
+  EXPECT_EQ(problems("title: owl: big\n"),
+            "a.rig.yaml:2:11: error: this is not YAML: illegal map value" + fix);
+  EXPECT_EQ(problems("supply: {voltage: 24 V\n"),
+            "a.rig.yaml:3:1: error: this is not YAML: end of map flow not found" + fix);
+  EXPECT_EQ(problems("supply:\n\tvoltage: 24 V\n"),
+            "a.rig.yaml:3:1: error: a tab stands before the first word of this line\n  fix: indent "
+            "with spaces");
+  EXPECT_EQ(problems("title: \"owl\nsupply: {voltage: 24}\n"),
+            "a.rig.yaml:2:8: error: the quotes that open here never close\n"
+            "  fix: put a quote sign at the end of the text");
+}
+
+TEST(ParseRig, RefusesAnchorsAndAliases) {
+  const std::string words =
+      "error: anchors (&) and aliases (*) are not read in a rig file\n"
+      "  fix: write the value out, or put a text that begins with & or * in quotes";
+  EXPECT_EQ(problems("supply: &s {voltage: 24 V}\ncamera: *s\n"),
+            "a.rig.yaml:2:9: " + words + "\na.rig.yaml:3:9: " + words);
+}
+
+TEST(ParseRig, RefusesTooMuchOfAnythingQuickly) {
+  const std::size_t most = 1024 * 1024;
+  const std::string too_large = "rig: 1\n#" + std::string(most, 'x');
+  EXPECT_EQ(problems_of_file(too_large),
+            "a.rig.yaml:1:1: error: the file is larger than 1 MiB\n"
+            "  fix: a rig takes a few kilobytes; choose another file");
+  EXPECT_EQ(problems("title: " + std::string(200'000, 'x') + "\n"),
+            "a.rig.yaml:2:8: error: a text of 200000 bytes is too long\n"
+            "  fix: keep every entry under 100 000 bytes");
+  for (const char* nest : {"[", "{a: ", "{", "[{? "}) {
+    std::string deep = "x: ";
+    while (deep.size() < most / 2) deep += nest;
+    EXPECT_NE(problems(deep).find("error: lists and maps are nested more than 32 deep\n"),
+              std::string::npos)
+        << nest;
+  }
+  std::string bodies = "on_pan:\n";
+  for (int i = 0; i < 501; ++i) bodies += "  - {}\n";
+  EXPECT_EQ(problems(bodies),
+            "a.rig.yaml:3:3: error: on_pan holds 501 bodies; at most 500 are read\n  fix: join "
+            "small bodies into one");
+}
+
+}  // namespace
+}  // namespace gazewright
