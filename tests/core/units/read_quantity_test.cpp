@@ -152,6 +152,7 @@ TEST(ReadSpread, IsAPercentOrAQuantity) {
 TEST(ReadQuantity, GivesTheSameFromManyThreadsAtOnce) {
   std::atomic<int> wrong = 0;
   std::vector<std::thread> threads;
+  threads.reserve(4);
   for (int t = 0; t < 4; ++t)
     threads.emplace_back([&wrong, t] {
       for (int i = 1; i <= 300; ++i) {
