@@ -2,7 +2,9 @@
 
 #include <Eigen/Core>
 #include <Eigen/LU>
+#include <algorithm>
 #include <array>
+#include <cmath>
 
 /// One step of an L-stable Rosenbrock method for p' = v, v' = a(t, p, v), for stiff rates.
 namespace gazewright {
@@ -18,6 +20,11 @@ template <int D>
 struct StepResult {
   Eigen::Matrix<double, D, 1> position, speed, position_error, speed_error;
 };
+
+/// Factor for the next step after an error in tolerances that goes with the step to the fourth.
+inline double step_factor(double error) {
+  return std::clamp(0.85 / std::sqrt(std::sqrt(std::max(error, 1e-8))), 0.1, 4.0);
+}
 
 /// Order 4 with an embedded solution of order 3, stiffly accurate: the method RODAS.
 /// `acceleration(c, p, v)` is a at the fraction c of the step. Linear in its slopes it costs six

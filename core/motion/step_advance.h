@@ -1,5 +1,7 @@
 #pragma once
 
+#include <array>
+
 #include "core/motion/step_dynamics.h"
 
 /// Carries motor and load over one control sample, with as many substeps as the rates ask for.
@@ -16,7 +18,14 @@ struct TorqueLag {
   double at(double time_s) const { return command_Nm + gap_Nm * std::exp(-rate_1ps * time_s); }
 };
 
-/// Explicit Runge-Kutta steps of order 4 with error control while they are few, L-stable Rosenbrock
+/// What is left of the lag's gap at the stages of an explicit step, as parts of the gap at its
+/// start.
+struct LagParts {
+  std::array<double, 5> stage;  ///< the last is the end of the step
+  LagParts(double rate_1ps, double step_s);
+};
+
+/// Explicit Runge-Kutta steps of order 5 with error control while they are few, L-stable Rosenbrock
 /// steps of order 4 where rates are stiff; the cheaper of both is kept from sample to sample. An
 /// explicit step that leaves the region it began in (a tooth touches, a speed passes zero ...) is
 /// cut at that instant. The work in a sample is bounded: after its most steps the explicit method
@@ -45,7 +54,8 @@ class SampleAdvance {
   void settle_costs(Method used, double cost);
 
   AxisDynamics dynamics_;
-  double sample_s_, lag_1ps_, half_decay_, decay_;
+  double sample_s_, lag_1ps_;
+  LagParts whole_;
   int most_steps_;
   MotorAndLoad position_tolerance_, speed_tolerance_;
   Start start_;

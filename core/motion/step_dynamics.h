@@ -70,9 +70,10 @@ class AxisDynamics {
     centre_gravity(0);
   }
 
-  /// Prepares the series of gravity about this angle; once a sample keeps it exact to 1e-8 of
-  /// itself.
+  /// Prepares the series of gravity about this angle; it is exact to 1e-8 of itself within 0.02
+  /// rad.
   void centre_gravity(double angle_rad) {
+    if (std::abs(angle_rad - centre_rad_) < 2e-3) return;
     centre_rad_ = angle_rad;
     if (!weighs_) return;
     const double q = angle_rad + gravity_at_rad_, c = std::cos(q), s = std::sin(q);
@@ -135,7 +136,7 @@ class AxisDynamics {
   double half_gap_rad_, per_ratio_, driving_loss_, back_driving_loss_, per_rotor_, per_load_;
   double gravity_at_rad_;
   bool weighs_;
-  double centre_rad_ = 0, gravity_Nm_ = 0, gravity_slope_Nmprad_ = 0;
+  double centre_rad_ = kInfinity, gravity_Nm_ = 0, gravity_slope_Nmprad_ = 0;
 };
 
 }  // namespace gazewright
