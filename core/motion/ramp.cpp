@@ -3,16 +3,24 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/motion/rosenbrock.h"
+
 namespace gazewright {
 namespace {
 
-constexpr int kStepsPerMove = 48;  // error of the move's time below 1e-5, see the convergence test
-constexpr std::size_t kMostSteps = 20000;
+constexpr double kTolerance = 1e-6;  // of the move and of the speed it asks for, in one step
+constexpr std::size_t kMostSteps = 1000;
+constexpr double kFirstPart = 1e-3;  // of the time the move would take at the first acceleration
 
 double hermite(double y0, double slope0, double y1, double slope1, double h, double u) {
   const double u2 = u * u, u3 = u2 * u;
   return y0 * (2 * u3 - 3 * u2 + 1) + slope0 * h * (u3 - 2 * u2 + u) + y1 * (3 * u2 - 2 * u3) +
          slope1 * h * (u3 - u2);
+}
+
+double hermite_slope(double y0, double slope0, double y1, double slope1, double h, double u) {
+  return 6 * u * (1 - u) * (y1 - y0) +
+         h * ((1 - u) * (1 - 3 * u) * slope0 + u * (3 * u - 2) * slope1);
 }
 
 double within_gear(const AxisModel& model, double torque_Nm) {
@@ -54,12 +62,15 @@ double driving_torque_Nm(const AxisModel& model, double speed_radps) {
 
 Ramp::Ramp(const AxisModel& model, double move_rad, Way way)
     : model_(model), move_rad_(move_rad), way_(way) {
-  points_.reserve(2 * kStepsPerMove);
-  if (can_start()) step_s_ = std::sqrt(2 * move_rad_ / slope_radps2(0, 0)) / kStepsPerMove;
+  points_.reserve(64);
+  if (!can_start()) return;
+  const double time_s = std::sqrt(2 * move_rad_ / slope_radps2(0, 0));
+  usual_radps_ = move_rad_ / time_s;
+  step_s_ = kFirstPart * time_s;
 }
 
 bool Ramp::can_start() const {
-  const double start = slope_radps2(0, 0);
+  const double start = slope_radps2(0, 0, true);
   return start > 0 && std::isfinite(start);
 }
 
@@ -68,27 +79,43 @@ double Ramp::torque_Nm(double speed_radps) const {
                                   : braking_torque_Nm(model_, speed_radps);
 }
 
-double Ramp::slope_radps2(double angle_rad, double speed_radps) const {
+double Ramp::slope_radps2(double angle_rad, double speed_radps, bool full_friction) const {
   const bool rising = way_ == Way::speeding_up;
   const double from_rest = rising ? angle_rad - move_rad_ / 2 : move_rad_ / 2 - angle_rad;
-  const double acceleration = train_acceleration_radps2(model_, torque_Nm(speed_radps), speed_radps,
-                                                        model_.load.gravity.at(from_rest), 1, 1);
+  const auto sat = [&](double x) { return full_friction ? 1.0 : std::clamp(x, -1.0, 1.0); };
+  const double acceleration = train_acceleration_radps2(
+      model_, torque_Nm(speed_radps), speed_radps, model_.load.gravity.at(from_rest),
+      sat(speed_radps * model_.gear.ratio / 0.5), sat(speed_radps / 0.01));
   return rising ? acceleration : -acceleration;
 }
 
 bool Ramp::extend() {
-  if (points_.size() >= kMostSteps) return false;
-  const RampPoint& p = points_.back();
-  const double h = step_s_, v1 = p.speed_radps, a1 = slope_radps2(p.angle_rad, v1);
-  const double v2 = v1 + h / 2 * a1, a2 = slope_radps2(p.angle_rad + h / 2 * v1, v2);
-  const double v3 = v1 + h / 2 * a2, a3 = slope_radps2(p.angle_rad + h / 2 * v2, v3);
-  const double v4 = v1 + h * a3, a4 = slope_radps2(p.angle_rad + h * v3, v4);
-  const RampPoint next{p.time_s + h, p.angle_rad + h / 6 * (v1 + 2 * v2 + 2 * v3 + v4),
-                       v1 + h / 6 * (a1 + 2 * a2 + 2 * a3 + a4)};
-  if (!(next.speed_radps > 0) || !(next.angle_rad > p.angle_rad)) return false;
-  points_.push_back(next);
-  if (points_.size() % (4 * kStepsPerMove) == 0) step_s_ *= 2;  // coasting for long
-  return true;
+  using One = Eigen::Matrix<double, 1, 1>;
+  const RampPoint p = points_.back();
+  const auto slope = [this](double, const One& angle, const One& speed) {
+    return One(slope_radps2(angle[0], speed[0]));
+  };
+  const double here = slope_radps2(p.angle_rad, p.speed_radps);
+  const double da = 1e-7 * move_rad_, dv = 1e-7 * (p.speed_radps + 1e-3);
+  const AccelerationSlopes<1> slopes{
+      One((slope_radps2(p.angle_rad + da, p.speed_radps) - here) / da),
+      One((slope_radps2(p.angle_rad, p.speed_radps + dv) - here) / dv), One(0)};
+  for (; points_.size() < kMostSteps && step_s_ > 0; ++tries_) {
+    if (tries_ > kMostSteps) return false;
+    const double h = step_s_;
+    const auto to = rosenbrock_step<1>(slope, slopes, One(p.angle_rad), One(p.speed_radps), h);
+    const double wanted_radps = std::max(p.speed_radps, usual_radps_);
+    const double error = std::max(std::abs(to.position_error[0]) / move_rad_,
+                                  std::abs(to.speed_error[0]) / wanted_radps) /
+                         kTolerance;
+    const bool good = error <= 1;  // false where not a number
+    step_s_ = h * (std::isfinite(error) ? step_factor(error) : 0.1);
+    if (!good) continue;
+    if (!(to.speed[0] > 0) || !(to.position[0] > p.angle_rad)) return false;
+    points_.push_back({p.time_s + h, to.position[0], to.speed[0]});
+    return true;
+  }
+  return false;
 }
 
 RampPoint Ramp::between(const RampPoint& a, const RampPoint& b, double part) const {
@@ -106,13 +133,18 @@ RampPoint Ramp::at_angle(double angle_rad) const {
                        [](const RampPoint& p, double angle) { return p.angle_rad < angle; });
   const RampPoint &a = *(next - 1), &b = *next;
   const double h = b.time_s - a.time_s;
-  double low = 0, high = 1;
-  for (int i = 0; i < 45; ++i) {
-    const double middle = (low + high) / 2;
-    const double angle = hermite(a.angle_rad, a.speed_radps, b.angle_rad, b.speed_radps, h, middle);
-    (angle < angle_rad ? low : high) = middle;
+  double low = 0, high = 1, part = (angle_rad - a.angle_rad) / (b.angle_rad - a.angle_rad);
+  for (int i = 0; i < 40; ++i) {  // Newton's method, halving where it leaves the bracket
+    const double off =
+        hermite(a.angle_rad, a.speed_radps, b.angle_rad, b.speed_radps, h, part) - angle_rad;
+    if (std::abs(off) <= 1e-13 * move_rad_) break;
+    (off < 0 ? low : high) = part;
+    const double slope =
+        hermite_slope(a.angle_rad, a.speed_radps, b.angle_rad, b.speed_radps, h, part);
+    const double better = part - off / slope;
+    part = better > low && better < high ? better : (low + high) / 2;
   }
-  RampPoint point = between(a, b, (low + high) / 2);
+  RampPoint point = between(a, b, part);
   point.angle_rad = angle_rad;
   return point;
 }

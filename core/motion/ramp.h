@@ -20,15 +20,15 @@ struct RampPoint {
   double time_s = 0, angle_rad = 0, speed_radps = 0;
 };
 
-/// A ramp from rest, integrated against its own time with classical Runge-Kutta steps. Braking runs
-/// backwards from the target: time and angle are counted back from there, so that speed grows along
-/// it too. Friction counts as fully there from the start: sat() of section 5 is past its slope
-/// within microseconds.
+/// A ramp from rest, integrated against its own time in L-stable steps with error control (near the
+/// top speed of a motor of low resistance the speed settles in no time). Braking runs backwards
+/// from the target: time and angle are counted back from there, so that speed grows along it too.
 class Ramp {
  public:
   enum class Way { speeding_up, braking };
   Ramp(const AxisModel& model, double move_rad, Way way);
 
+  /// Whether the torque overcomes gravity and all of the friction at rest.
   bool can_start() const;
   /// One more step; false where the speed would fall to nothing or there are too many steps.
   bool extend();
@@ -39,13 +39,14 @@ class Ramp {
   double torque_Nm(double speed_radps) const;
 
  private:
-  double slope_radps2(double angle_rad, double speed_radps) const;
+  double slope_radps2(double angle_rad, double speed_radps, bool full_friction = false) const;
   RampPoint between(const RampPoint& a, const RampPoint& b, double part) const;
 
   AxisModel model_;
   double move_rad_;
   Way way_;
-  double step_s_ = 0;
+  double step_s_ = 0, usual_radps_ = 0;
+  std::size_t tries_ = 0;
   std::vector<RampPoint> points_{RampPoint{}};
 };
 

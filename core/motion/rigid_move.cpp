@@ -46,7 +46,7 @@ std::optional<Meeting> meeting_of(const AxisModel& model, double move_rad) {
   }
   double low = std::max(0.0, move - down.last().angle_rad);
   double high = std::min(move, up.last().angle_rad);
-  for (int i = 0; i < 50; ++i) {
+  while (high - low > 1e-10 * move) {
     const double middle = (low + high) / 2;
     const bool before = up.at_angle(middle).speed_radps < down.at_angle(move - middle).speed_radps;
     (before ? low : high) = middle;
