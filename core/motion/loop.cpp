@@ -1,5 +1,6 @@
 #include "core/motion/loop.h"
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 #include <vector>
@@ -67,15 +68,32 @@ void keep_least(std::optional<double>& least, double value) {
   if (!least || value < *least) least = value;
 }
 
-/// Margins of an open loop from a logarithmic grid up to half the sample rate, crossings refined by
-/// bisection.
+/// A logarithmic grid up to half the sample rate, dense about the resonances: a peak of little
+/// damping is narrower than the grid.
+std::vector<double> grid_radps(const AxisModel& model) {
+  const double half_rate = kPi * model.control.control_rate_Hz;
+  std::vector<double> grid;
+  for (int i = 0; i < kGridPoints; ++i)
+    grid.push_back(half_rate * std::pow(kLowest, 1 - double(i) / (kGridPoints - 1)));
+  for (const double peak : {antiresonance_radps(model), resonance_radps(model)}) {
+    for (double apart = 1.0 / 32; apart > 1e-7; apart /= 2) {
+      grid.push_back(peak * (1 - apart));
+      grid.push_back(peak * (1 + apart));
+    }
+  }
+  std::erase_if(grid, [&](double w) { return !(w >= half_rate * kLowest && w <= half_rate); });
+  std::sort(grid.begin(), grid.end());
+  return grid;
+}
+
+/// Margins of an open loop over the grid, crossings refined by bisection.
 template <class Loop>
-LoopMargins margins(Loop&& loop, double half_rate_radps) {
+LoopMargins margins(Loop&& loop, const std::vector<double>& grid) {
   LoopMargins margins;
-  double before_w = half_rate_radps * kLowest;
+  if (grid.empty()) return margins;
+  double before_w = grid.front();
   Complex before = loop(before_w);
-  for (int i = 1; i < kGridPoints; ++i) {
-    const double w = half_rate_radps * std::pow(kLowest, 1 - double(i) / (kGridPoints - 1));
+  for (const double w : grid) {
     const Complex now = loop(w);
     const bool was_above = std::abs(before) >= 1, is_above = std::abs(now) >= 1;
     if (was_above != is_above) {
@@ -101,8 +119,6 @@ LoopMargins margins(Loop&& loop, double half_rate_radps) {
   return margins;
 }
 
-double half_rate_radps(const AxisModel& model) { return kPi * model.control.control_rate_Hz; }
-
 }  // namespace
 
 double antiresonance_radps(const AxisModel& model) {
@@ -126,11 +142,11 @@ std::complex<double> position_loop(const AxisModel& model, double w_radps) {
 }
 
 LoopMargins speed_loop_margins(const AxisModel& model) {
-  return margins([&](double w) { return speed_loop(model, w); }, half_rate_radps(model));
+  return margins([&](double w) { return speed_loop(model, w); }, grid_radps(model));
 }
 
 LoopMargins position_loop_margins(const AxisModel& model) {
-  return margins([&](double w) { return position_loop(model, w); }, half_rate_radps(model));
+  return margins([&](double w) { return position_loop(model, w); }, grid_radps(model));
 }
 
 }  // namespace gazewright

@@ -1,0 +1,115 @@
+#include "core/motion/loop.h"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <numbers>
+
+#include "core/motion/step.h"
+#include "tests/core/motion/small_axis.h"
+#include "tests/support/tol.h"
+
+namespace gazewright {
+namespace {
+
+using tests::linear_axis;
+constexpr double kPi = std::numbers::pi;
+
+// Formulas: Leonhard, Control of Electrical Drives; Ellis, Control System Design Guide (two-inertia
+// system). k = 100 N·m/rad, J1 = 1e-3, J2 = 4e-3: 25.165 Hz and 56.270 Hz.
+TEST(Loop, HasTheResonancesOfTwoInertias) {
+  AxisModel axis = linear_axis();
+  axis.gear.ratio = 5;
+  axis.gear.rotor_inertia_kgm2 = 1e-3 / 25;
+  axis.gear.stiffness_Nmprad = 100;
+  axis.load.inertia_kgm2 = 4e-3;
+  EXPECT_NEAR(antiresonance_radps(axis) / (2 * kPi), 25.165, tol(1e-4 * 25));
+  EXPECT_NEAR(resonance_radps(axis) / (2 * kPi), 56.270, tol(1e-4 * 56));
+}
+
+// One inertia, speed gain only: crossover ks/J, phase margin 90° less ω_c times all lags: delay T,
+// hold T/2, differences T/2, estimator (1 − a)/a·T, current loop 1/(2π·bandwidth). The series of
+// the angles ends with (ω·lag)³/3, 3e-4 rad here; the gain falls by (ω·lag)²/2 over two lags, 1 %.
+TEST(Loop, OfOneInertiaHasTheMarginThatItsLagsLeave) {
+  AxisModel axis = linear_axis();
+  axis.gear.stiffness_Nmprad = 1e8;
+  axis.control.speed_integral_gain_Nmprad = 0;
+  const double inertia = axis.load.inertia_kgm2 + axis.reflected_inertia_kgm2();
+  axis.control.speed_gain_Nmsprad = 150 * inertia;
+  const double T = 1.0 / 8000, a = -std::expm1(-2 * kPi * 400 * T);
+  const double lag_s = 2 * T + (1 - a) / a * T + 1 / (2 * kPi * 1000);
+  const LoopMargins margins = speed_loop_margins(axis);
+  EXPECT_NEAR(margins.crossover_radps.value(), 150, tol(1.5));
+  EXPECT_NEAR(margins.phase_margin_rad.value(), kPi / 2 - margins.crossover_radps.value() * lag_s,
+              tol(1e-3));
+}
+
+/// Largest speed in the last fifth of a step over that in the second fifth.
+double growth(const AxisModel& axis) {
+  const Trace trace = simulate_step(axis, 1e-3, 0.5);
+  const auto largest = [&](std::size_t from, std::size_t to) {
+    double most = 0;
+    for (std::size_t i = from; i < to; ++i) most = std::max(most, std::abs(trace.speed_radps[i]));
+    return most;
+  };
+  const std::size_t rows = trace.time_s.size();
+  return largest(rows * 4 / 5, rows) / largest(rows / 5, rows * 2 / 5);
+}
+
+AxisModel scaled(AxisModel axis, double factor) {
+  axis.control.speed_gain_Nmsprad *= factor;
+  axis.control.speed_integral_gain_Nmprad *= factor;
+  return axis;
+}
+
+// Second method: the simulated step, which knows nothing of transfer functions, must die out with
+// gains just below the gain margin and grow just above it. The hold is exact there and its factor
+// sin(x)/x here leaves out the aliases of the sampled train, a few percent near half the rate.
+TEST(Loop, HasTheGainMarginAtWhichTheSimulatedSpeedLoopBeginsToRing) {
+  AxisModel axis = linear_axis();
+  axis.gear.damping_Nmsprad = 4;  // resonance well damped: one crossing
+  axis.control.position_gain_1ps = 1e-3;
+  axis.load.gravity.constant_Nm = 0.01;
+  for (const bool at_output : {false, true}) {
+    axis.control.encoder_at_output = at_output;
+    const double margin = speed_loop_margins(axis).gain_margin.value();
+    EXPECT_LT(growth(scaled(axis, 0.93 * margin)), 0.5) << at_output << margin;
+    EXPECT_GT(growth(scaled(axis, 1.07 * margin)), 2) << at_output << margin;
+  }
+}
+
+TEST(Loop, HasThePositionMarginAtWhichTheSimulatedPositionLoopBeginsToRing) {
+  AxisModel axis = linear_axis();
+  axis.gear.damping_Nmsprad = 4;
+  axis.control.speed_integral_gain_Nmprad = 0;
+  const double margin = position_loop_margins(axis).gain_margin.value();
+  AxisModel calm = axis, ringing = axis;
+  calm.control.position_gain_1ps *= 0.95 * margin;
+  ringing.control.position_gain_1ps *= 1.05 * margin;
+  EXPECT_LT(growth(calm), 0.5);
+  EXPECT_GT(growth(ringing), 2);
+}
+
+// At a crossover the loop's magnitude is 1 and its phase the margin above −180°.
+TEST(Loop, MeetsItsOwnMargins) {
+  const AxisModel axis = tests::small_axis();
+  for (const bool position : {false, true}) {
+    const auto margins = position ? position_loop_margins(axis) : speed_loop_margins(axis);
+    const auto loop = (position ? position_loop : speed_loop)(axis, *margins.crossover_radps);
+    EXPECT_NEAR(std::abs(loop), 1, tol(1e-9));
+    EXPECT_NEAR(std::arg(-loop), margins.phase_margin_rad.value(), tol(1e-9));
+    EXPECT_GT(margins.gain_margin.value(), 1);
+  }
+}
+
+TEST(Loop, SeesAnUndampedResonanceNarrowerThanItsGrid) {
+  AxisModel axis = linear_axis();
+  axis.gear.damping_Nmsprad = 1e-5;
+  axis.control.encoder_at_output = true;
+  // The peak at the resonance stands far above 1, so phase margins are taken there too.
+  EXPECT_GT(std::abs(speed_loop(axis, resonance_radps(axis))), 100);
+  EXPECT_LT(speed_loop_margins(axis).gain_margin.value(), 0.01);
+}
+
+}  // namespace
+}  // namespace gazewright
