@@ -86,22 +86,25 @@ std::vector<double> grid_radps(const AxisModel& model) {
   return grid;
 }
 
-/// Margins of an open loop over the grid, crossings refined by bisection.
+/// Margins of an open loop over the grid, crossings refined by bisection. The phase is followed
+/// from the lowest frequency on, so that a lead above a resonance is not taken for a lag of nearly
+/// a turn.
 template <class Loop>
 LoopMargins margins(Loop&& loop, const std::vector<double>& grid) {
   LoopMargins margins;
   if (grid.empty()) return margins;
   double before_w = grid.front();
   Complex before = loop(before_w);
+  double phase = std::arg(before);
+  if (phase > kPi / 2) phase -= 2 * kPi;  // two integrators and a delay: just past −180°
   for (const double w : grid) {
     const Complex now = loop(w);
     const bool was_above = std::abs(before) >= 1, is_above = std::abs(now) >= 1;
     if (was_above != is_above) {
       const double at =
           bisected([&](double x) { return (std::abs(loop(x)) >= 1) == is_above; }, before_w, w);
-      const double phase = std::arg(-loop(at));  // above −180°
       if (!margins.crossover_radps) margins.crossover_radps = at;
-      keep_least(margins.phase_margin_rad, phase);
+      keep_least(margins.phase_margin_rad, kPi + phase + std::arg(loop(at) / before));
     }
     // Phase passes −180°: the imaginary part changes sign left of the origin.
     const bool passes =
@@ -113,6 +116,7 @@ LoopMargins margins(Loop&& loop, const std::vector<double>& grid) {
       const double gain = 1 / std::abs(loop(at));
       keep_least(margins.gain_margin, gain);
     }
+    phase += std::arg(now / before);
     before = now;
     before_w = w;
   }

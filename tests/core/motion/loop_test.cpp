@@ -102,6 +102,38 @@ TEST(Loop, MeetsItsOwnMargins) {
   }
 }
 
+// Between antiresonance and resonance the motor's own angle leads, so the loop rises through 1
+// there with a phase above 0: a margin of more than 180°, not a lag of nearly a turn. The phase of
+// a collocated loop lies between −270° and 90°, which gives the margin at each crossing by itself.
+// Second method: the simulated step of such a loop dies out.
+TEST(Loop, CountsALeadAtTheResonanceAsAMarginAndNotAsALag) {
+  AxisModel axis = linear_axis();
+  // A rotor as light as the load, and a resonance slow enough for the lags to be small.
+  axis.gear.rotor_inertia_kgm2 = axis.load.inertia_kgm2 / (axis.gear.ratio * axis.gear.ratio);
+  axis.gear.stiffness_Nmprad = 60;
+  axis.gear.damping_Nmsprad = 0.01;
+  axis.control.speed_integral_gain_Nmprad = 0;
+  axis.control.position_gain_1ps = 1e-3;
+  axis.load.gravity.constant_Nm = 0.01;
+  const double resonance = resonance_radps(axis);
+  axis.control.speed_gain_Nmsprad *= 1.5 / std::abs(speed_loop(axis, resonance));
+  double least = 10;
+  bool leads = false;
+  for (double w = 1; w < 8000 * kPi; w *= 1.0001) {
+    const auto loop = speed_loop(axis, w);
+    if ((std::abs(loop) >= 1) == (std::abs(speed_loop(axis, w * 1.0001)) >= 1)) continue;
+    const bool is_lead = std::arg(loop) > 0 && std::arg(loop) < kPi / 2;
+    leads |= is_lead;
+    least = std::min(least, std::arg(-loop) + (is_lead ? 2 * kPi : 0));
+  }
+  EXPECT_TRUE(leads);
+  // The scan steps by 1e-4 in frequency, and the phase at the least margin turns by less than 1 rad
+  // per unit of its logarithm.
+  EXPECT_NEAR(speed_loop_margins(axis).phase_margin_rad.value(), least, tol(1e-4));
+  EXPECT_GT(least, 0);
+  EXPECT_LT(growth(axis), 1);
+}
+
 TEST(Loop, SeesAnUndampedResonanceNarrowerThanItsGrid) {
   AxisModel axis = linear_axis();
   axis.gear.damping_Nmsprad = 1e-5;
