@@ -73,6 +73,7 @@ void keep_least(std::optional<double>& least, double value) {
 std::vector<double> grid_radps(const AxisModel& model) {
   const double half_rate = kPi * model.control.control_rate_Hz;
   std::vector<double> grid;
+  grid.reserve(kGridPoints + 100);
   for (int i = 0; i < kGridPoints; ++i)
     grid.push_back(half_rate * std::pow(kLowest, 1 - double(i) / (kGridPoints - 1)));
   for (const double peak : {antiresonance_radps(model), resonance_radps(model)}) {
