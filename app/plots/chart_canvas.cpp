@@ -75,7 +75,6 @@ void ChartCanvas::setChart(const Chart& chart) {
   }
   if (!same_kinds) makePlottables();
   fillPlottables();
-  axisRect()->setVisible(chart_.message.isEmpty());
   for (QCPAxis* axis : {xAxis, yAxis}) axis->setVisible(chart_.message.isEmpty());
 }
 

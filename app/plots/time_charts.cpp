@@ -81,7 +81,9 @@ void finish(Chart& chart, const PlotInput& input) {
     chart.message = chart.notes.join('\n');
     return;
   }
-  if (input.ghost != nullptr) chart.legend.append({Plots::tr("before"), {}, Line::ghost});
+  const bool has_ghost = std::any_of(chart.series.begin(), chart.series.end(),
+                                     [](const Series& s) { return s.line == Line::ghost; });
+  if (has_ghost) chart.legend.append({Plots::tr("before"), {}, Line::ghost});
   chart.x = {0, shown_time_ms(input)};
   chart.y = y_range(chart, chart.x);
   chart.y.hi += 0.1 * (chart.y.hi - chart.y.lo);  // for the labels

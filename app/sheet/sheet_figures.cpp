@@ -1,0 +1,136 @@
+#include <map>
+
+#include "app/plots/charts.h"
+#include "app/plots/format.h"
+#include "app/plots/text.h"
+#include "app/sheet/sheet_sections.h"
+#include "app/sheet/sheet_table.h"
+
+/// The table of figures: pan and tilt side by side, grouped by subject.
+namespace gazewright {
+namespace {
+
+struct GroupName {
+  std::string_view key;  ///< the id's part after the axis, or its first part
+  const char* name;
+};
+constexpr GroupName kGroups[]{
+    {"mass", QT_TRANSLATE_NOOP("Plots", "Masses")},
+    {"inertia", QT_TRANSLATE_NOOP("Plots", "Inertia")},
+    {"balance", QT_TRANSLATE_NOOP("Plots", "Balance and gravity")},
+    {"gravity", QT_TRANSLATE_NOOP("Plots", "Balance and gravity")},
+    {"motor", QT_TRANSLATE_NOOP("Plots", "Motor")},
+    {"output", QT_TRANSLATE_NOOP("Plots", "At the output")},
+    {"ratio", QT_TRANSLATE_NOOP("Plots", "Ratio and shortest move")},
+    {"move", QT_TRANSLATE_NOOP("Plots", "Ratio and shortest move")},
+    {"step", QT_TRANSLATE_NOOP("Plots", "Step response")},
+    {"loop", QT_TRANSLATE_NOOP("Plots", "Loops")},
+    {"travel", QT_TRANSLATE_NOOP("Plots", "Travel")},
+    {"stop", QT_TRANSLATE_NOOP("Plots", "Hard stops")},
+    {"homing", QT_TRANSLATE_NOOP("Plots", "Homing")},
+    {"camera", QT_TRANSLATE_NOOP("Plots", "Picture and pointing")},
+    {"pointing", QT_TRANSLATE_NOOP("Plots", "Picture and pointing")},
+    {"eye", QT_TRANSLATE_NOOP("Plots", "Picture and pointing")},
+    {"heat", QT_TRANSLATE_NOOP("Plots", "Heat")},
+    {"supply", QT_TRANSLATE_NOOP("Plots", "Supply")},
+};
+
+std::optional<Axis> axis_of(std::string_view id) {
+  if (id.starts_with("pan.")) return Axis::pan;
+  if (id.starts_with("tilt.")) return Axis::tilt;
+  return {};
+}
+
+std::string_view without_axis(std::string_view id) {
+  return axis_of(id) ? id.substr(id.find('.') + 1) : id;
+}
+
+QString group_of(std::string_view id) {
+  const std::string_view rest = without_axis(id);
+  const std::string_view key = rest.substr(0, rest.find('.'));
+  for (const GroupName& group : kGroups) {
+    if (group.key == key) return Plots::tr(group.name);
+  }
+  QString name = QString::fromUtf8(key.data(), qsizetype(key.size()));
+  return name.left(1).toUpper() + name.mid(1);
+}
+
+QString utf8(std::string_view text) { return QString::fromUtf8(text.data(), qsizetype(text.size())); }
+
+struct Line {
+  QString group, label, formula;
+  QString pan, tilt, both;
+  QStringList because;
+};
+
+void add_value(Line& line, const Figure& figure) {
+  const QString text =
+      figure.value ? format_value(*figure.value, figure.info->si_unit, figure.info->unit)
+                   : Plots::tr("unknown");
+  const auto axis = axis_of(figure.id);
+  (axis == Axis::pan ? line.pan : axis == Axis::tilt ? line.tilt : line.both) = text;
+  if (!figure.value && !figure.because.empty()) {
+    const QString why = reason_text(figure.because);
+    line.because << (axis ? axis_word(*axis) + QStringLiteral(": ") + why : why);
+  }
+}
+
+/// Pan and tilt of the same figure in one line, in the order of the table.
+std::vector<Line> lines_of(const Analysis& analysis) {
+  std::vector<Line> lines;
+  std::map<std::string, std::size_t> at;
+  for (const Figure& figure : analysis.figures) {
+    if (figure.info == nullptr) continue;
+    const std::string key(without_axis(figure.id));
+    const auto [place, is_new] = at.emplace(key, lines.size());
+    if (is_new) {
+      lines.push_back({.group = group_of(figure.id),
+                       .label = utf8(figure.info->label),
+                       .formula = utf8(figure.info->formula),
+                       .pan = {},
+                       .tilt = {},
+                       .both = {},
+                       .because = {}});
+    }
+    add_value(lines[place->second], figure);
+  }
+  return lines;
+}
+
+}  // namespace
+
+void draw_figures(SheetPage& page, const SheetContent& content) {
+  page.newPage();
+  page.heading(Plots::tr("Figures"));
+  const TextStyle plain{7.5};
+  std::vector<TableRow> rows;
+  std::vector<QString> groups;
+  const std::vector<Line> lines = lines_of(content.analysis);
+  for (const Line& line : lines) {
+    if (std::find(groups.begin(), groups.end(), line.group) == groups.end()) {
+      groups.push_back(line.group);
+    }
+  }
+  for (const QString& group : groups) {
+    rows.push_back({group, {}});
+    for (const Line& line : lines) {
+      if (line.group != group) continue;
+      TableRow row;
+      row.cells = {{line.label, plain, line.because.join(QStringLiteral("; "))},
+                   {line.both.isEmpty() ? line.pan : QString(), plain, {}},
+                   {line.tilt, plain, {}},
+                   {line.both, plain, {}},
+                   {line.formula, {6.8, false, page.theme().quiet}, {}}};
+      rows.push_back(row);
+    }
+  }
+  draw_table(page,
+             {{Plots::tr("Figure"), 2.6, false},
+              {Plots::tr("Pan"), 1, true},
+              {Plots::tr("Tilt"), 1, true},
+              {Plots::tr("Both"), 1, true},
+              {Plots::tr("Formula"), 3.2, false}},
+             rows);
+}
+
+}  // namespace gazewright

@@ -1,0 +1,206 @@
+#include <map>
+
+#include "app/plots/format.h"
+#include "app/plots/text.h"
+#include "app/sheet/sheet_sections.h"
+#include "app/sheet/sheet_table.h"
+#include "core/rig/fields.h"
+
+/// Every input as it was written, with its spread and source; pan and tilt side by side.
+namespace gazewright {
+namespace {
+
+QString utf8(std::string_view text) { return QString::fromUtf8(text.data(), qsizetype(text.size())); }
+
+QString source_word(Source source) {
+  switch (source) {
+    case Source::measured:
+      return Plots::tr("measured");
+    case Source::datasheet:
+      return Plots::tr("datasheet");
+    case Source::estimate:
+      return Plots::tr("estimate");
+    case Source::by_default:
+      return Plots::tr("default");
+    case Source::unstated:
+      break;
+  }
+  return Plots::tr("source not stated");
+}
+
+QString default_text(const FieldInfo& info) {
+  if (info.fallback) return format_value(*info.fallback, info.si_unit, info.unit);
+  return utf8(info.fallback_text);
+}
+
+/// What was written and, below, spread and source.
+TableCell quantity_cell(const Quantity& quantity, const FieldInfo& info, const Theme& theme) {
+  TableCell cell;
+  if (!quantity.has_value()) {
+    const QString fallback = default_text(info);
+    cell.text = fallback.isEmpty() ? Plots::tr("missing") : fallback;
+    cell.below = fallback.isEmpty() ? QString() : Plots::tr("default");
+    if (fallback.isEmpty()) cell.style.colour = theme.bad;
+    return cell;
+  }
+  cell.text = quantity.written.empty() ? format_value(*quantity.si, info.si_unit, info.unit, 6)
+                                       : QString::fromStdString(quantity.written);
+  QStringList below;
+  if (!quantity.spread_written.empty()) {
+    below << QStringLiteral("±") + QString::fromStdString(quantity.spread_written);
+  }
+  if (quantity.source != Source::unstated) below << source_word(quantity.source);
+  cell.below = below.join(QStringLiteral(", "));
+  return cell;
+}
+
+TableCell field_cell(const FieldRef& field, const Theme& theme) {
+  if (const auto* quantity = std::get_if<QuantityRef>(&field)) {
+    return quantity_cell(*quantity->quantity, *quantity->info, theme);
+  }
+  if (const auto* choice = std::get_if<ChoiceRef>(&field)) {
+    if (!choice->choice->value.empty()) return {QString::fromStdString(choice->choice->value), {7.5}, {}};
+    return {utf8(choice->info->options.front()), {7.5}, Plots::tr("default")};
+  }
+  const std::string& text = *std::get<TextRef>(field).text;
+  return {text.empty() ? QStringLiteral("–") : QString::fromStdString(text), {7.5}, {}};
+}
+
+QString label_of(const FieldRef& field) {
+  return std::visit([](const auto& ref) { return utf8(ref.info->label); }, field);
+}
+
+QString part_word(const QString& part) {
+  static const std::map<QString, const char*> words{
+      {QStringLiteral("supply"), QT_TRANSLATE_NOOP("Plots", "Supply")},
+      {QStringLiteral("surroundings"), QT_TRANSLATE_NOOP("Plots", "Surroundings")},
+      {QStringLiteral("stand"), QT_TRANSLATE_NOOP("Plots", "Stand")},
+      {QStringLiteral("motor"), QT_TRANSLATE_NOOP("Plots", "Motor")},
+      {QStringLiteral("drive"), QT_TRANSLATE_NOOP("Plots", "Drive")},
+      {QStringLiteral("gearbox"), QT_TRANSLATE_NOOP("Plots", "Gearbox")},
+      {QStringLiteral("encoder"), QT_TRANSLATE_NOOP("Plots", "Encoder")},
+      {QStringLiteral("friction"), QT_TRANSLATE_NOOP("Plots", "Friction")},
+      {QStringLiteral("stops"), QT_TRANSLATE_NOOP("Plots", "Stops")},
+      {QStringLiteral("cable"), QT_TRANSLATE_NOOP("Plots", "Cable")},
+      {QStringLiteral("loop"), QT_TRANSLATE_NOOP("Plots", "Loop")},
+      {QStringLiteral("camera"), QT_TRANSLATE_NOOP("Plots", "Camera")},
+      {QStringLiteral("task"), QT_TRANSLATE_NOOP("Plots", "Task")},
+      {QStringLiteral("axis_at"), QT_TRANSLATE_NOOP("Plots", "Place of the tilt axis")}};
+  const auto word = words.find(part);
+  return word == words.end() ? part : Plots::tr(word->second);
+}
+
+struct Line {
+  QString part, label;
+  std::optional<TableCell> pan, tilt, both;
+};
+
+QString coordinate(const QString& path) {
+  const auto open = path.lastIndexOf('[');
+  if (open < 0) return {};
+  const int index = path.mid(open + 1, 1).toInt();
+  return QStringLiteral(" ") + QChar('x' + index);
+}
+
+/// One line per field, in the order of the file; bodies have a table of their own.
+std::vector<Line> lines_of(Rig& rig, const Theme& theme) {
+  std::vector<Line> lines;
+  std::map<QString, std::size_t> at;
+  for (const FieldRef& field : all_fields(rig)) {
+    QString path = QString::fromStdString(path_of(field));
+    if (path.startsWith("on_pan") || path.startsWith("on_tilt")) continue;
+    if (path == "title" || path == "notes") continue;
+    const bool pan = path.startsWith("pan."), tilt = path.startsWith("tilt.");
+    if (pan || tilt) path = path.mid(path.indexOf('.') + 1);
+    const auto [place, is_new] = at.emplace((pan || tilt ? "axis." : "") + path, lines.size());
+    const QString part = path.left(path.indexOf(path.contains('.') ? '.' : '['));
+    if (is_new) lines.push_back({part_word(part), label_of(field) + coordinate(path), {}, {}, {}});
+    Line& line = lines[place->second];
+    (pan ? line.pan : tilt ? line.tilt : line.both) = field_cell(field, theme);
+  }
+  return lines;
+}
+
+QString shape_text(Rig& rig, const std::string& body_path, const Body& body) {
+  struct Word {
+    QString operator()(const Ball&) const { return Plots::tr("ball"); }
+    QString operator()(const Shell&) const { return Plots::tr("shell"); }
+    QString operator()(const Tube& tube) const {
+      return Plots::tr("tube along %1").arg(QString::fromStdString(tube.along.value));
+    }
+    QString operator()(const Box&) const { return Plots::tr("box"); }
+    QString operator()(const Point&) const { return Plots::tr("point"); }
+    QString operator()(const Tensor&) const { return Plots::tr("tensor"); }
+  };
+  QStringList sizes;
+  const bool list = std::holds_alternative<Box>(body.shape) || std::holds_alternative<Tensor>(body.shape);
+  for (const FieldRef& field : fields_under(rig, body_path + ".shape")) {
+    const auto* ref = std::get_if<QuantityRef>(&field);
+    if (ref == nullptr) continue;
+    const QString value = quantity_cell(*ref->quantity, *ref->info, {}).text;
+    sizes << (list ? value : label_of(field).toLower() + ' ' + value);
+  }
+  const QString word = std::visit(Word{}, body.shape);
+  return sizes.isEmpty() ? word
+                         : word + ' ' + sizes.join(list ? QStringLiteral(" × ") : QStringLiteral(", "));
+}
+
+void draw_bodies(SheetPage& page, Rig& rig) {
+  std::vector<TableRow> rows;
+  for (const bool on_tilt : {false, true}) {
+    const auto& bodies = on_tilt ? rig.on_tilt : rig.on_pan;
+    for (std::size_t i = 0; i < bodies.size(); ++i) {
+      const Body& body = bodies[i];
+      const std::string path = (on_tilt ? "on_tilt[" : "on_pan[") + std::to_string(i) + "]";
+      QStringList centre;
+      for (const Quantity& c : body.centre_m) {
+        centre << quantity_cell(c, body_centre_info(), page.theme()).text;
+      }
+      TableRow row;
+      row.cells = {{QString::fromStdString(body.name), {7.5}, {}},
+                   {on_tilt ? Plots::tr("tilt") : Plots::tr("pan"), {7.5}, {}},
+                   quantity_cell(body.mass_kg, body_mass_info(), page.theme()),
+                   {centre.join(QStringLiteral(", ")), {7.5}, {}},
+                   {shape_text(rig, path, body), {7.5}, {}}};
+      rows.push_back(row);
+    }
+  }
+  if (rows.empty()) return;
+  page.heading(Plots::tr("Bodies"));
+  draw_table(page,
+             {{Plots::tr("Body"), 1.6, false},
+              {Plots::tr("Turns with"), 0.8, false},
+              {Plots::tr("Mass"), 1, true},
+              {Plots::tr("Centre x, y, z"), 2, false},
+              {Plots::tr("Shape"), 2.8, false}},
+             rows);
+}
+
+}  // namespace
+
+void draw_inputs(SheetPage& page, const SheetContent& content) {
+  page.heading(Plots::tr("Assumptions"));
+  page.paragraph(Plots::tr("Every input as it was written, with its spread and source where they "
+                           "are stated. What nobody gave is marked default or missing."),
+                 {7.5, false, page.theme().quiet});
+  Rig rig = content.rig;  // the field tables point into a rig that may be written
+  std::vector<TableRow> rows;
+  QString part;
+  for (const Line& line : lines_of(rig, page.theme())) {
+    if (line.part != part) rows.push_back({line.part, {}});
+    part = line.part;
+    const auto cell = [](const std::optional<TableCell>& c) { return c.value_or(TableCell{}); };
+    TableRow row;
+    row.cells = {{line.label, {7.5}, {}}, cell(line.both), cell(line.pan), cell(line.tilt)};
+    rows.push_back(row);
+  }
+  draw_table(page,
+             {{Plots::tr("Input"), 2, false},
+              {Plots::tr("Both"), 1.4, false},
+              {Plots::tr("Pan"), 1.4, false},
+              {Plots::tr("Tilt"), 1.4, false}},
+             rows);
+  draw_bodies(page, rig);
+}
+
+}  // namespace gazewright

@@ -1,0 +1,113 @@
+#include <QApplication>
+
+#include "app/plots/chart_canvas.h"
+#include "app/plots/drawing.h"
+#include "app/plots/format.h"
+#include "app/plots/text.h"
+#include "app/sheet/sheet_sections.h"
+
+namespace gazewright {
+namespace {
+
+constexpr double kPlotScale = 0.62;  ///< a plot's 12-pixel letters become 7.4 points
+constexpr double kGap = 14, kTitle = 12;
+
+/// A painter state in which plots draw as on a screen.
+struct PlotSpace {
+  QPainter& painter;
+  QRectF rect;
+
+  PlotSpace(SheetPage& page, const QRectF& place) : painter(page.painter()) {
+    painter.save();
+    painter.translate(place.topLeft());
+    painter.scale(kPlotScale, kPlotScale);
+    rect = QRectF(QPointF(0, 0), place.size() / kPlotScale);
+    QFont font = QApplication::font();
+    font.setPixelSize(12);
+    font.setHintingPreference(QFont::PreferNoHinting);
+    painter.setFont(font);
+  }
+  ~PlotSpace() { painter.restore(); }
+  PlotSpace(const PlotSpace&) = delete;
+  PlotSpace& operator=(const PlotSpace&) = delete;
+};
+
+/// The part of a cell under its title.
+QRectF titled(SheetPage& page, const QRectF& cell, const QString& title) {
+  page.text({cell.left(), cell.top(), cell.width(), kTitle}, Qt::AlignLeft | Qt::AlignVCenter,
+            title, {8, true, page.theme().text});
+  return cell.adjusted(0, kTitle, 0, 0);
+}
+
+void draw_plot(SheetPage& page, const QRectF& cell, PlotKind kind, const PlotInput& input,
+               const QString& title) {
+  const PlotSpace space(page, titled(page, cell, title));
+  paint_plot(space.painter, space.rect, kind, input, page.theme());
+}
+
+void draw_view(SheetPage& page, const QRectF& cell, const Rig& rig, View view) {
+  const PlotSpace space(
+      page, titled(page, cell, Plots::tr("Drawing to scale, %1").arg(view_word(view))));
+  paint_drawing(space.painter, space.rect, rig, view, 0, 0, page.theme());
+}
+
+struct Cells {
+  QRectF left, right;
+};
+Cells cells_of(SheetPage& page, double height) {
+  const QRectF row = page.take(height);
+  page.skip(6);
+  const double width = (row.width() - kGap) / 2;
+  return {{row.left(), row.top(), width, height}, {row.right() - width, row.top(), width, height}};
+}
+
+/// Under which conditions the plots hold.
+QString conditions(const Rig& rig) {
+  const auto ratio = [](const AxisParts& parts) {
+    return parts.gearbox.ratio.si ? number_text(*parts.gearbox.ratio.si) : QStringLiteral("–");
+  };
+  return Plots::tr("Supply %1; pan %2 : 1, tilt %3 : 1; moves of %4 and %5; settled within ±%6 px; "
+                   "drawn at pan 0°, tilt 0°.")
+      .arg(format_value(rig.supply.voltage_V.si, "V", "V"), ratio(rig.pan), ratio(rig.tilt),
+           format_value(rig.task.pan_move_rad.si, "rad", "deg"),
+           format_value(rig.task.tilt_move_rad.si, "rad", "deg"),
+           format_value(rig.task.settle_band_px.si, "1", "1"));
+}
+
+}  // namespace
+
+void draw_plots(SheetPage& page, const SheetContent& content) {
+  page.newPage();
+  page.heading(Plots::tr("Plots and drawing"));
+  page.paragraph(conditions(content.rig), {7.5, false, page.theme().quiet});
+  PlotInput input{.rig = &content.rig, .now = &content.analysis, .sweeps = content.sweeps};
+  const double room = page.left_over() - 24;
+  const double plot_height = 0.24 * room, drawing_height = 0.27 * room;
+
+  Cells cells = cells_of(page, plot_height);
+  draw_plot(page, cells.left, PlotKind::step, input, plot_title(PlotKind::step));
+  if (content.sweeps != nullptr) {
+    draw_plot(page, cells.right, PlotKind::time_ratio, input, plot_title(PlotKind::time_ratio));
+  } else {
+    draw_plot(page, cells.right, PlotKind::speed, input, plot_title(PlotKind::speed));
+  }
+  cells = cells_of(page, plot_height);
+  for (const Axis axis : kAxes) {
+    input.only = axis;
+    draw_plot(page, axis == Axis::pan ? cells.left : cells.right, PlotKind::torque_speed, input,
+              Plots::tr("%1, torque and speed with the step").arg(axis_word(axis)));
+  }
+  input.only.reset();
+  cells = cells_of(page, plot_height);
+  draw_plot(page, cells.left, PlotKind::current, input, plot_title(PlotKind::current));
+  draw_plot(page, cells.right, PlotKind::travel, input, plot_title(PlotKind::travel));
+  cells = cells_of(page, drawing_height);
+  draw_view(page, cells.left, content.rig, View::side);
+  const QRectF rest = cells.right;
+  draw_view(page, {rest.left(), rest.top(), rest.width() * 0.46, rest.height()}, content.rig,
+            View::front);
+  draw_plot(page, {rest.left() + rest.width() * 0.48, rest.top(), rest.width() * 0.52, rest.height()},
+            PlotKind::inertia, input, plot_title(PlotKind::inertia));
+}
+
+}  // namespace gazewright

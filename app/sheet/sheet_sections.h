@@ -1,0 +1,21 @@
+#pragma once
+
+#include "app/sheet/sheet.h"
+#include "app/sheet/sheet_page.h"
+
+/// The sections of the sheet, in their order.
+namespace gazewright {
+
+void draw_title(SheetPage& page, const SheetContent& content);
+void draw_drive_lines(SheetPage& page, const SheetContent& content);
+void draw_findings(SheetPage& page, const SheetContent& content);
+void draw_plots(SheetPage& page, const SheetContent& content);
+void draw_figures(SheetPage& page, const SheetContent& content);
+void draw_inputs(SheetPage& page, const SheetContent& content);
+void draw_cautions(SheetPage& page, const SheetContent& content);
+void draw_signatures(SheetPage& page, const SheetContent& content);
+
+/// "2 fail, 3 tight, 21 hold"; what does not occur is left out.
+QString verdict_count(const std::vector<Finding>& findings);
+
+}  // namespace gazewright
