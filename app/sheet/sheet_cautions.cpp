@@ -10,28 +10,32 @@ struct Caution {
 };
 constexpr Caution kCautions[]{
     {QT_TRANSLATE_NOOP("Plots", "Fast masses and pinch points."),
-     QT_TRANSLATE_NOOP("Plots",
-                       "The head starts without warning and faster than a hand can draw back. Keep "
-                       "fingers, hair and cables out of the gaps at stops, arm and ball; guard them "
-                       "where people can reach. Wear eye protection at the first fast moves.")},
+     QT_TRANSLATE_NOOP(
+         "Plots",
+         "The head starts without warning and faster than a hand can draw back. Keep "
+         "fingers, hair and cables out of the gaps at stops, arm and ball; guard them "
+         "where people can reach. Wear eye protection at the first fast moves.")},
     {QT_TRANSLATE_NOOP("Plots", "Hot motors."),
-     QT_TRANSLATE_NOOP("Plots",
-                       "Windings and brackets may burn skin and soften prints before the shell feels "
-                       "warm. Give every motor a thermal trip and measure the bracket in the first "
-                       "hour.")},
+     QT_TRANSLATE_NOOP(
+         "Plots",
+         "Windings and brackets may burn skin and soften prints before the shell feels "
+         "warm. Give every motor a thermal trip and measure the bracket in the first "
+         "hour.")},
     {QT_TRANSLATE_NOOP("Plots", "Stored and returned energy."),
-     QT_TRANSLATE_NOOP("Plots",
-                       "Braking lifts the bus voltage; a supply that cannot take it back needs a "
-                       "brake resistor or room in its capacitors. Capacitors stay charged after "
-                       "switching off: wait and measure before touching. Fuse batteries at the cell, "
-                       "charge them watched, and never short them.")},
+     QT_TRANSLATE_NOOP(
+         "Plots",
+         "Braking lifts the bus voltage; a supply that cannot take it back needs a "
+         "brake resistor or room in its capacitors. Capacitors stay charged after "
+         "switching off: wait and measure before touching. Fuse batteries at the cell, "
+         "charge them watched, and never short them.")},
     {QT_TRANSLATE_NOOP("Plots", "First power-up."),
-     QT_TRANSLATE_NOOP("Plots",
-                       "Clamp the stand. Start with a current-limited supply and a tenth to a fifth "
-                       "of the final current and speed (common practice, no source), with the head "
-                       "off or balanced. Check the sign of encoder and torque, then soft limits by "
-                       "hand, then an emergency stop that cuts the motor power, and only then raise "
-                       "current step by step.")},
+     QT_TRANSLATE_NOOP(
+         "Plots",
+         "Clamp the stand. Start with a current-limited supply and a tenth to a fifth "
+         "of the final current and speed (common practice, no source), with the head "
+         "off or balanced. Check the sign of encoder and torque, then soft limits by "
+         "hand, then an emergency stop that cuts the motor power, and only then raise "
+         "current step by step.")},
     {QT_TRANSLATE_NOOP("Plots", "What this sheet is not."),
      QT_TRANSLATE_NOOP("Plots",
                        "Figures come from a model and from the assumptions above; they replace "

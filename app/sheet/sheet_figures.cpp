@@ -55,18 +55,20 @@ QString group_of(std::string_view id) {
   return name.left(1).toUpper() + name.mid(1);
 }
 
-QString utf8(std::string_view text) { return QString::fromUtf8(text.data(), qsizetype(text.size())); }
+QString utf8(std::string_view text) {
+  return QString::fromUtf8(text.data(), qsizetype(text.size()));
+}
 
-struct Line {
+struct FigureLine {
   QString group, label, formula;
   QString pan, tilt, both;
   QStringList because;
 };
 
-void add_value(Line& line, const Figure& figure) {
-  const QString text =
-      figure.value ? format_value(*figure.value, figure.info->si_unit, figure.info->unit)
-                   : Plots::tr("unknown");
+void add_value(FigureLine& line, const Figure& figure) {
+  const QString text = figure.value
+                           ? format_value(*figure.value, figure.info->si_unit, figure.info->unit)
+                           : Plots::tr("unknown");
   const auto axis = axis_of(figure.id);
   (axis == Axis::pan ? line.pan : axis == Axis::tilt ? line.tilt : line.both) = text;
   if (!figure.value && !figure.because.empty()) {
@@ -76,8 +78,8 @@ void add_value(Line& line, const Figure& figure) {
 }
 
 /// Pan and tilt of the same figure in one line, in the order of the table.
-std::vector<Line> lines_of(const Analysis& analysis) {
-  std::vector<Line> lines;
+std::vector<FigureLine> lines_of(const Analysis& analysis) {
+  std::vector<FigureLine> lines;
   std::map<std::string, std::size_t> at;
   for (const Figure& figure : analysis.figures) {
     if (figure.info == nullptr) continue;
@@ -105,15 +107,15 @@ void draw_figures(SheetPage& page, const SheetContent& content) {
   const TextStyle plain{7.5};
   std::vector<TableRow> rows;
   std::vector<QString> groups;
-  const std::vector<Line> lines = lines_of(content.analysis);
-  for (const Line& line : lines) {
+  const std::vector<FigureLine> lines = lines_of(content.analysis);
+  for (const FigureLine& line : lines) {
     if (std::find(groups.begin(), groups.end(), line.group) == groups.end()) {
       groups.push_back(line.group);
     }
   }
   for (const QString& group : groups) {
     rows.push_back({group, {}});
-    for (const Line& line : lines) {
+    for (const FigureLine& line : lines) {
       if (line.group != group) continue;
       TableRow row;
       row.cells = {{line.label, plain, line.because.join(QStringLiteral("; "))},

@@ -10,7 +10,9 @@
 namespace gazewright {
 namespace {
 
-QString utf8(std::string_view text) { return QString::fromUtf8(text.data(), qsizetype(text.size())); }
+QString utf8(std::string_view text) {
+  return QString::fromUtf8(text.data(), qsizetype(text.size()));
+}
 
 QString source_word(Source source) {
   switch (source) {
@@ -59,7 +61,8 @@ TableCell field_cell(const FieldRef& field, const Theme& theme) {
     return quantity_cell(*quantity->quantity, *quantity->info, theme);
   }
   if (const auto* choice = std::get_if<ChoiceRef>(&field)) {
-    if (!choice->choice->value.empty()) return {QString::fromStdString(choice->choice->value), {7.5}, {}};
+    if (!choice->choice->value.empty())
+      return {QString::fromStdString(choice->choice->value), {7.5}, {}};
     return {utf8(choice->info->options.front()), {7.5}, Plots::tr("default")};
   }
   const std::string& text = *std::get<TextRef>(field).text;
@@ -90,7 +93,7 @@ QString part_word(const QString& part) {
   return word == words.end() ? part : Plots::tr(word->second);
 }
 
-struct Line {
+struct InputLine {
   QString part, label;
   std::optional<TableCell> pan, tilt, both;
 };
@@ -103,8 +106,8 @@ QString coordinate(const QString& path) {
 }
 
 /// One line per field, in the order of the file; bodies have a table of their own.
-std::vector<Line> lines_of(Rig& rig, const Theme& theme) {
-  std::vector<Line> lines;
+std::vector<InputLine> lines_of(Rig& rig, const Theme& theme) {
+  std::vector<InputLine> lines;
   std::map<QString, std::size_t> at;
   for (const FieldRef& field : all_fields(rig)) {
     QString path = QString::fromStdString(path_of(field));
@@ -115,7 +118,7 @@ std::vector<Line> lines_of(Rig& rig, const Theme& theme) {
     const auto [place, is_new] = at.emplace((pan || tilt ? "axis." : "") + path, lines.size());
     const QString part = path.left(path.indexOf(path.contains('.') ? '.' : '['));
     if (is_new) lines.push_back({part_word(part), label_of(field) + coordinate(path), {}, {}, {}});
-    Line& line = lines[place->second];
+    InputLine& line = lines[place->second];
     (pan ? line.pan : tilt ? line.tilt : line.both) = field_cell(field, theme);
   }
   return lines;
@@ -133,7 +136,8 @@ QString shape_text(Rig& rig, const std::string& body_path, const Body& body) {
     QString operator()(const Tensor&) const { return Plots::tr("tensor"); }
   };
   QStringList sizes;
-  const bool list = std::holds_alternative<Box>(body.shape) || std::holds_alternative<Tensor>(body.shape);
+  const bool list =
+      std::holds_alternative<Box>(body.shape) || std::holds_alternative<Tensor>(body.shape);
   for (const FieldRef& field : fields_under(rig, body_path + ".shape")) {
     const auto* ref = std::get_if<QuantityRef>(&field);
     if (ref == nullptr) continue;
@@ -141,8 +145,9 @@ QString shape_text(Rig& rig, const std::string& body_path, const Body& body) {
     sizes << (list ? value : label_of(field).toLower() + ' ' + value);
   }
   const QString word = std::visit(Word{}, body.shape);
-  return sizes.isEmpty() ? word
-                         : word + ' ' + sizes.join(list ? QStringLiteral(" × ") : QStringLiteral(", "));
+  return sizes.isEmpty()
+             ? word
+             : word + ' ' + sizes.join(list ? QStringLiteral(" × ") : QStringLiteral(", "));
 }
 
 void draw_bodies(SheetPage& page, Rig& rig) {
@@ -186,7 +191,7 @@ void draw_inputs(SheetPage& page, const SheetContent& content) {
   Rig rig = content.rig;  // the field tables point into a rig that may be written
   std::vector<TableRow> rows;
   QString part;
-  for (const Line& line : lines_of(rig, page.theme())) {
+  for (const InputLine& line : lines_of(rig, page.theme())) {
     if (line.part != part) rows.push_back({line.part, {}});
     part = line.part;
     const auto cell = [](const std::optional<TableCell>& c) { return c.value_or(TableCell{}); };

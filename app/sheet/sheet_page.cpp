@@ -99,8 +99,8 @@ void SheetPage::drawFooter() {
   const QRectF line(frame_.left(), top + 3, frame_.width(), 12);
   QStringList parts{block_.title};
   if (!block_.file_name.isEmpty()) parts << block_.file_name;
-  parts << Plots::tr("revision %1").arg(block_.revision.isEmpty() ? QStringLiteral("____")
-                                                                  : block_.revision)
+  parts << Plots::tr("revision %1")
+               .arg(block_.revision.isEmpty() ? QStringLiteral("____") : block_.revision)
         << block_.date << block_.program;
   const QString page = Plots::tr("page %1 of %2").arg(page_).arg(pages_);
   const QFontMetricsF metrics(fine_font(style));

@@ -46,8 +46,8 @@ void draw_plot(SheetPage& page, const QRectF& cell, PlotKind kind, const PlotInp
 }
 
 void draw_view(SheetPage& page, const QRectF& cell, const Rig& rig, View view) {
-  const PlotSpace space(
-      page, titled(page, cell, Plots::tr("Drawing to scale, %1").arg(view_word(view))));
+  const PlotSpace space(page,
+                        titled(page, cell, Plots::tr("Drawing to scale, %1").arg(view_word(view))));
   paint_drawing(space.painter, space.rect, rig, view, 0, 0, page.theme());
 }
 
@@ -66,8 +66,9 @@ QString conditions(const Rig& rig) {
   const auto ratio = [](const AxisParts& parts) {
     return parts.gearbox.ratio.si ? number_text(*parts.gearbox.ratio.si) : QStringLiteral("–");
   };
-  return Plots::tr("Supply %1; pan %2 : 1, tilt %3 : 1; moves of %4 and %5; settled within ±%6 px; "
-                   "drawn at pan 0°, tilt 0°.")
+  return Plots::tr(
+             "Supply %1; pan %2 : 1, tilt %3 : 1; moves of %4 and %5; settled within ±%6 px; "
+             "drawn at pan 0°, tilt 0°.")
       .arg(format_value(rig.supply.voltage_V.si, "V", "V"), ratio(rig.pan), ratio(rig.tilt),
            format_value(rig.task.pan_move_rad.si, "rad", "deg"),
            format_value(rig.task.tilt_move_rad.si, "rad", "deg"),
@@ -106,7 +107,8 @@ void draw_plots(SheetPage& page, const SheetContent& content) {
   const QRectF rest = cells.right;
   draw_view(page, {rest.left(), rest.top(), rest.width() * 0.46, rest.height()}, content.rig,
             View::front);
-  draw_plot(page, {rest.left() + rest.width() * 0.48, rest.top(), rest.width() * 0.52, rest.height()},
+  draw_plot(page,
+            {rest.left() + rest.width() * 0.48, rest.top(), rest.width() * 0.52, rest.height()},
             PlotKind::inertia, input, plot_title(PlotKind::inertia));
 }
 

@@ -9,7 +9,7 @@ namespace gazewright {
 
 struct TableColumn {
   QString title;
-  double share = 1;  ///< of the width, relative to the others
+  double share = 1;      ///< of the width, relative to the others
   bool numbers = false;  ///< set to the right
 };
 

@@ -52,8 +52,9 @@ std::vector<Tile> tiles_of(const SheetContent& content, Axis axis) {
        {travel_text(travel.stops_rad, Plots::tr("none")),
         Plots::tr("soft %1").arg(travel_text(travel.soft_rad, Plots::tr("none"))),
         Plots::tr("centre %1").arg(format_value(travel.centre_rad, "rad", "deg"))}},
-      {Plots::tr("Cable"), {travel_text(travel.cable_rad, Plots::tr("none")),
-                            QString::fromStdString(parts.cable.routing.value)}},
+      {Plots::tr("Cable"),
+       {travel_text(travel.cable_rad, Plots::tr("none")),
+        QString::fromStdString(parts.cable.routing.value)}},
       {Plots::tr("Load"),
        {figure("inertia.load", "kg.m2", "g.m2"),
         Plots::tr("rotor %1").arg(figure("inertia.rotor_reflected", "kg.m2", "g.m2"))}},
@@ -79,8 +80,7 @@ void draw_tile(SheetPage& page, const QRectF& rect, const Tile& tile) {
 void draw_drive_line(SheetPage& page, const SheetContent& content, Axis axis) {
   const QRectF row = page.take(kTileHeight);
   page.skip(6);
-  const auto settle =
-      content.analysis.value(std::string(name_of(axis)) + ".step.settle_time");
+  const auto settle = content.analysis.value(std::string(name_of(axis)) + ".step.settle_time");
   const QColor colour = axis_text_colour(page.theme(), axis);
   page.text({row.left(), row.top(), kHeadline, 14}, Qt::AlignLeft | Qt::AlignVCenter,
             axis_word(axis), {10, true, colour});
@@ -90,8 +90,8 @@ void draw_drive_line(SheetPage& page, const SheetContent& content, Axis axis) {
   page.text({row.left(), row.top() + 37, kHeadline, 12}, Qt::AlignLeft | Qt::AlignVCenter,
             Plots::tr("move and settle"), {6.8, false, page.theme().quiet});
   const std::vector<Tile> tiles = tiles_of(content, axis);
-  const double width = (row.width() - kHeadline - kTileGap * double(tiles.size() - 1)) /
-                       double(tiles.size());
+  const double width =
+      (row.width() - kHeadline - kTileGap * double(tiles.size() - 1)) / double(tiles.size());
   double x = row.left() + kHeadline;
   for (std::size_t i = 0; i < tiles.size(); ++i) {
     if (i > 0) {  // the shaft
@@ -125,9 +125,9 @@ void draw_title(SheetPage& page, const SheetContent& content) {
   const QString title = content.rig.title.empty() ? Plots::tr("Untitled rig")
                                                   : QString::fromStdString(content.rig.title);
   page.paragraph(title, {18, true, page.theme().text});
-  page.paragraph(Plots::tr("Design sheet of a pan-tilt rig. %1")
-                     .arg(verdict_count(content.analysis.findings)),
-                 {8.5, false, page.theme().text});
+  page.paragraph(
+      Plots::tr("Design sheet of a pan-tilt rig. %1").arg(verdict_count(content.analysis.findings)),
+      {8.5, false, page.theme().text});
   const QString notes = QString::fromStdString(content.rig.notes).trimmed();
   if (!notes.isEmpty()) page.paragraph(notes, {8.5, false, page.theme().quiet});
   page.skip(4);
