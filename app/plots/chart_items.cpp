@@ -11,12 +11,12 @@ QPen line_pen(const ChartStyle& style, std::optional<Axis> axis, Line line) {
     case Line::strong:
       return {colour, 2, Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin};
     case Line::fine:
-      return {blended(colour, style.theme.text, 0.55), 1.2};
+      return {blended(colour, style.theme.text, 0.55), 1};  // wider is slow
     case Line::dashed:
     case Line::ghost:
       break;
   }
-  QPen pen(colour, line == Line::dashed ? 1.6 : 1.2);
+  QPen pen(colour, line == Line::dashed ? 1.6 : 1.0);
   pen.setDashPattern(line == Line::dashed ? QVector<qreal>{5, 3} : QVector<qreal>{2, 2.5});
   pen.setCapStyle(Qt::FlatCap);
   return pen;

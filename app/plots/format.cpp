@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <numbers>
 
 #include "app/plots/text.h"
 #include "core/units/units.h"
@@ -69,9 +70,18 @@ QString magnitude_text(double magnitude, int digits) {
   return text;
 }
 
+/// A figure may have a unit that no entry has (N·m/√W): it is shown in its own. An angular
+/// frequency shown in Hz is cycles per second.
+double in_unit(double value_si, std::string_view si_unit, std::string_view unit) {
+  if (si_unit == "rad/s" && (unit == "Hz" || unit == "kHz")) {
+    return value_si / (2 * std::numbers::pi) / (unit == "kHz" ? 1000 : 1);
+  }
+  return si_unit == unit ? value_si : from_si(value_si, si_unit, unit);
+}
+
 std::string_view shown_unit(double value_si, std::string_view si_unit, std::string_view unit) {
   if (!std::isfinite(value_si)) return unit;
-  return reading_unit(from_si(value_si, si_unit, unit), unit);
+  return reading_unit(in_unit(value_si, si_unit, unit), unit);
 }
 
 bool stands_close(const QString& unit) { return unit == QStringLiteral("°"); }
@@ -111,7 +121,7 @@ QString format_number(double value_si, std::string_view si_unit, std::string_vie
                       int digits) {
   if (std::isnan(value_si)) return kMissing;
   if (std::isinf(value_si)) return Plots::tr("none");
-  return number_text(from_si(value_si, si_unit, shown_unit(value_si, si_unit, unit)), digits);
+  return number_text(in_unit(value_si, si_unit, shown_unit(value_si, si_unit, unit)), digits);
 }
 
 QString format_value(double value_si, std::string_view si_unit, std::string_view unit, int digits) {

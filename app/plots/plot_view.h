@@ -31,8 +31,8 @@ struct PlotInput {
   const Analysis* ghost = nullptr;                    ///< before the drag, drawn dashed
   const std::array<RatioSweep, 2>* sweeps = nullptr;  ///< by Axis
   const std::array<RatioSweep, 2>* ghost_sweeps = nullptr;
-  std::optional<Axis> only;  ///< show one axis; empty: both
-  bool fixed_scale = false;  ///< keep the scale, so that an edit moves the curve (dragging)
+  std::optional<Axis> only{};  ///< show one axis; empty: both
+  bool fixed_scale = false;    ///< keep the scale, so that an edit moves the curve (dragging)
 };
 
 /// A plot as a widget. Wheel zooms at the pointer, drag pans; double click, Home or wholeView()

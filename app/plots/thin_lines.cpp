@@ -6,7 +6,17 @@
 namespace gazewright {
 namespace {
 
-constexpr double kTolerance_px = 0.12;
+constexpr double kTolerance_px = 0.2;
+
+/// A ragged line on the screen is drawn one pixel wide: stroking it wider takes tens of
+/// milliseconds. Paper has the time.
+void slim_pen(QCPPainter* painter, qsizetype points) {
+  constexpr qsizetype kMany = 350;
+  if (points < kMany || painter->modes().testFlag(QCPPainter::pmVectorized)) return;
+  QPen pen = painter->pen();
+  pen.setWidthF(1);
+  painter->setPen(pen);
+}
 
 bool is_gap(const QPointF& p) { return !std::isfinite(p.x()) || !std::isfinite(p.y()); }
 
@@ -63,11 +73,15 @@ QVector<QPointF> thinned(const QVector<QPointF>& points, double tolerance) {
 }
 
 void ThinGraph::drawLinePlot(QCPPainter* painter, const QVector<QPointF>& lines) const {
-  QCPGraph::drawLinePlot(painter, thinned(lines, kTolerance_px));
+  const QVector<QPointF> points = thinned(lines, kTolerance_px);
+  slim_pen(painter, points.size());
+  QCPGraph::drawLinePlot(painter, points);
 }
 
 void ThinCurve::drawCurveLine(QCPPainter* painter, const QVector<QPointF>& lines) const {
-  QCPCurve::drawCurveLine(painter, thinned(lines, kTolerance_px));
+  const QVector<QPointF> points = thinned(lines, kTolerance_px);
+  slim_pen(painter, points.size());
+  QCPCurve::drawCurveLine(painter, points);
 }
 
 }  // namespace gazewright

@@ -1,4 +1,5 @@
 #include <array>
+#include <cmath>
 
 #include "app/plots/format.h"
 #include "app/plots/text.h"
@@ -40,7 +41,7 @@ std::vector<Tile> tiles_of(const SheetContent& content, Axis axis) {
        {quantity_text(parts.drive.current_limit_A, "A", "A"),
         quantity_text(parts.drive.control_rate_Hz, "Hz", "kHz")}},
       {Plots::tr("Motor"),
-       {quantity_text(parts.motor.speed_constant_radpsV, "rad/(s.V)", "rpm/V"),
+       {quantity_text(parts.motor.speed_constant_radpsV, "rad/s/V", "rpm/V"),
         figure("motor.torque_constant", "N.m/A", "mN.m/A"),
         Plots::tr("peak %1").arg(quantity_text(parts.motor.peak_current_A, "A", "A"))}},
       {Plots::tr("Gearbox"),
