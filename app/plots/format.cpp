@@ -4,7 +4,6 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <numbers>
 
 #include "app/plots/text.h"
 #include "core/units/units.h"
@@ -70,18 +69,25 @@ QString magnitude_text(double magnitude, int digits) {
   return text;
 }
 
-/// A figure may have a unit that no entry has (N·m/√W): it is shown in its own. An angular
-/// frequency shown in Hz is cycles per second.
-double in_unit(double value_si, std::string_view si_unit, std::string_view unit) {
-  if (si_unit == "rad/s" && (unit == "Hz" || unit == "kHz")) {
-    return value_si / (2 * std::numbers::pi) / (unit == "kHz" ? 1000 : 1);
+/// A finite number in the unit that reads best.
+struct Shown {
+  double value;
+  std::string_view unit;
+};
+
+double factor_of(std::string_view unit) {
+  for (const Family& family : kFamilies) {
+    for (const Scaled& scaled : family) {
+      if (scaled.unit == unit) return scaled.factor;
+    }
   }
-  return si_unit == unit ? value_si : from_si(value_si, si_unit, unit);
+  return 1;
 }
 
-std::string_view shown_unit(double value_si, std::string_view si_unit, std::string_view unit) {
-  if (!std::isfinite(value_si)) return unit;
-  return reading_unit(in_unit(value_si, si_unit, unit), unit);
+Shown shown(double value_si, std::string_view si_unit, std::string_view unit) {
+  const double value = from_si(value_si, si_unit, unit);
+  const std::string_view best = reading_unit(value, unit);
+  return {best == unit ? value : value * factor_of(unit) / factor_of(best), best};
 }
 
 bool stands_close(const QString& unit) { return unit == QStringLiteral("°"); }
@@ -121,13 +127,14 @@ QString format_number(double value_si, std::string_view si_unit, std::string_vie
                       int digits) {
   if (std::isnan(value_si)) return kMissing;
   if (std::isinf(value_si)) return Plots::tr("none");
-  return number_text(in_unit(value_si, si_unit, shown_unit(value_si, si_unit, unit)), digits);
+  return number_text(shown(value_si, si_unit, unit).value, digits);
 }
 
 QString format_value(double value_si, std::string_view si_unit, std::string_view unit, int digits) {
-  const QString number = format_number(value_si, si_unit, unit, digits);
-  const QString unit_part = unit_text(shown_unit(value_si, si_unit, unit));
-  if (!std::isfinite(value_si) || unit_part.isEmpty()) return number;
+  if (!std::isfinite(value_si)) return format_number(value_si, si_unit, unit, digits);
+  const Shown best = shown(value_si, si_unit, unit);
+  const QString number = number_text(best.value, digits), unit_part = unit_text(best.unit);
+  if (unit_part.isEmpty()) return number;
   return stands_close(unit_part) ? number + unit_part : number + kNarrowSpace + unit_part;
 }
 
