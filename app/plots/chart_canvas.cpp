@@ -166,6 +166,9 @@ void paint_chart(QPainter& painter, const QRectF& rect, const Chart& chart, cons
   painter.save();
   painter.setClipRect(rect, Qt::IntersectClip);
   painter.translate(rect.topLeft());
+  // A picture grows with the resolution of what it is played on; this one shall not.
+  painter.scale(double(picture.logicalDpiX()) / painter.device()->logicalDpiX(),
+                double(picture.logicalDpiY()) / painter.device()->logicalDpiY());
   picture.play(&painter);
   painter.restore();
 }

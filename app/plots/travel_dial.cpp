@@ -84,7 +84,7 @@ void draw_rings(const Dial& dial, const Travel& travel) {
   const double usable = std::min(*travel.usable_rad, 2 * kPi);
   dial.sector(travel.centre_rad, usable, r - 5, blended(colour, dial.theme.card, 0.14));
   dial.sector(travel.centre_rad + kPi, 2 * kPi - usable, r - 5,
-              QBrush(dial.theme.neutral, Qt::BDiagPattern));
+              blended(dial.theme.neutral, dial.theme.card, 0.22));
   const double soft = travel.soft_rad.value_or(usable);
   dial.arc(travel.centre_rad, soft, r - 2.5, QPen(colour, 5, Qt::SolidLine, Qt::FlatCap));
   if (travel.cable_rad) {

@@ -102,7 +102,6 @@ std::vector<FigureLine> lines_of(const Analysis& analysis) {
 }  // namespace
 
 void draw_figures(SheetPage& page, const SheetContent& content) {
-  page.newPage();
   page.heading(Plots::tr("Figures"));
   const TextStyle plain{7.5};
   std::vector<TableRow> rows;

@@ -1,3 +1,5 @@
+#include <algorithm>
+
 #include "app/plots/charts.h"
 #include "app/plots/format.h"
 #include "app/plots/text.h"
@@ -8,8 +10,11 @@ namespace gazewright {
 namespace {
 
 QString remedy_text(const Finding& finding) {
+  constexpr std::size_t kMost = 2;  // the nearest ones; the window shows all
   QStringList lines;
-  for (const Remedy& remedy : finding.remedies) lines << QString::fromStdString(remedy.text);
+  for (std::size_t i = 0; i < std::min(kMost, finding.remedies.size()); ++i) {
+    lines << QString::fromStdString(finding.remedies[i].text);
+  }
   return lines.join(QStringLiteral("; "));
 }
 

@@ -40,8 +40,7 @@ TableCell quantity_cell(const Quantity& quantity, const FieldInfo& info, const T
   TableCell cell;
   if (!quantity.has_value()) {
     const QString fallback = default_text(info);
-    cell.text = fallback.isEmpty() ? Plots::tr("missing") : fallback;
-    cell.below = fallback.isEmpty() ? QString() : Plots::tr("default");
+    cell.text = fallback.isEmpty() ? Plots::tr("missing") : Plots::tr("%1 (default)").arg(fallback);
     if (fallback.isEmpty()) cell.style.colour = theme.bad;
     return cell;
   }
@@ -63,7 +62,7 @@ TableCell field_cell(const FieldRef& field, const Theme& theme) {
   if (const auto* choice = std::get_if<ChoiceRef>(&field)) {
     if (!choice->choice->value.empty())
       return {QString::fromStdString(choice->choice->value), {7.5}, {}};
-    return {utf8(choice->info->options.front()), {7.5}, Plots::tr("default")};
+    return {Plots::tr("%1 (default)").arg(utf8(choice->info->options.front())), {7.5}, {}};
   }
   const std::string& text = *std::get<TextRef>(field).text;
   return {text.empty() ? QStringLiteral("–") : QString::fromStdString(text), {7.5}, {}};
@@ -181,6 +180,38 @@ void draw_bodies(SheetPage& page, Rig& rig) {
              rows);
 }
 
+using Cells = QVector<TableCell>;
+
+/// Lines with their parts as titles, in as many cells as `of` gives.
+template <class CellsOf>
+std::vector<Cells> with_titles(const std::vector<InputLine>& lines, qsizetype columns, CellsOf of) {
+  std::vector<Cells> rows;
+  QString part;
+  for (const InputLine& line : lines) {
+    if (line.part != part) {
+      Cells title(columns);
+      title[0] = {line.part, {7.8, true}, {}};
+      rows.push_back(title);
+    }
+    part = line.part;
+    rows.push_back(of(line));
+  }
+  return rows;
+}
+
+/// The second half of the rows beside the first.
+void draw_in_two(SheetPage& page, const std::vector<Cells>& rows,
+                 const QVector<TableColumn>& columns) {
+  const std::size_t half = (rows.size() + 1) / 2;
+  std::vector<TableRow> table;
+  for (std::size_t i = 0; i < half; ++i) {
+    TableRow row{{}, rows[i]};
+    row.cells.append(i + half < rows.size() ? rows[i + half] : Cells(columns.size()));
+    table.push_back(row);
+  }
+  draw_table(page, columns + columns, table);
+}
+
 }  // namespace
 
 void draw_inputs(SheetPage& page, const SheetContent& content) {
@@ -189,22 +220,26 @@ void draw_inputs(SheetPage& page, const SheetContent& content) {
                            "are stated. What nobody gave is marked default or missing."),
                  {7.5, false, page.theme().quiet});
   Rig rig = content.rig;  // the field tables point into a rig that may be written
-  std::vector<TableRow> rows;
-  QString part;
+  std::vector<InputLine> shared, of_axes;
   for (const InputLine& line : lines_of(rig, page.theme())) {
-    if (line.part != part) rows.push_back({line.part, {}});
-    part = line.part;
-    const auto cell = [](const std::optional<TableCell>& c) { return c.value_or(TableCell{}); };
-    TableRow row;
-    row.cells = {{line.label, {7.5}, {}}, cell(line.both), cell(line.pan), cell(line.tilt)};
-    rows.push_back(row);
+    (line.both ? shared : of_axes).push_back(line);
   }
-  draw_table(page,
-             {{Plots::tr("Input"), 2, false},
-              {Plots::tr("Both"), 1.4, false},
-              {Plots::tr("Pan"), 1.4, false},
-              {Plots::tr("Tilt"), 1.4, false}},
-             rows);
+  const auto cell = [](const std::optional<TableCell>& c) { return c.value_or(TableCell{}); };
+  draw_in_two(page,
+              with_titles(shared, 2,
+                          [&](const InputLine& line) {
+                            return Cells{{line.label, {7.5}, {}}, cell(line.both)};
+                          }),
+              {{Plots::tr("Input"), 1.4, false}, {Plots::tr("Value"), 1.4, false}});
+  page.skip(8);
+  draw_in_two(page,
+              with_titles(of_axes, 3,
+                          [&](const InputLine& line) {
+                            return Cells{{line.label, {7.5}, {}}, cell(line.pan), cell(line.tilt)};
+                          }),
+              {{Plots::tr("Input"), 1.3, false},
+               {Plots::tr("Pan"), 1, false},
+               {Plots::tr("Tilt"), 1, false}});
   draw_bodies(page, rig);
 }
 

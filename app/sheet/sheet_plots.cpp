@@ -10,7 +10,7 @@ namespace gazewright {
 namespace {
 
 constexpr double kPlotScale = 0.62;  ///< a plot's 12-pixel letters become 7.4 points
-constexpr double kGap = 14, kTitle = 12;
+constexpr double kGap = 14, kTitle = 12, kPlotHeight = 138, kDrawingHeight = 168;
 
 /// A painter state in which plots draw as on a screen.
 struct PlotSpace {
@@ -78,38 +78,34 @@ QString conditions(const Rig& rig) {
 }  // namespace
 
 void draw_plots(SheetPage& page, const SheetContent& content) {
-  page.newPage();
   page.heading(Plots::tr("Plots and drawing"));
   page.paragraph(conditions(content.rig), {7.5, false, page.theme().quiet});
   PlotInput input{.rig = &content.rig, .now = &content.analysis, .sweeps = content.sweeps};
-  const double room = page.left_over() - 24;
-  const double plot_height = 0.24 * room, drawing_height = 0.27 * room;
-
-  Cells cells = cells_of(page, plot_height);
+  Cells cells = cells_of(page, kPlotHeight);
   draw_plot(page, cells.left, PlotKind::step, input, plot_title(PlotKind::step));
   if (content.sweeps != nullptr) {
     draw_plot(page, cells.right, PlotKind::time_ratio, input, plot_title(PlotKind::time_ratio));
   } else {
     draw_plot(page, cells.right, PlotKind::speed, input, plot_title(PlotKind::speed));
   }
-  cells = cells_of(page, plot_height);
+  cells = cells_of(page, kPlotHeight);
   for (const Axis axis : kAxes) {
     input.only = axis;
     draw_plot(page, axis == Axis::pan ? cells.left : cells.right, PlotKind::torque_speed, input,
               Plots::tr("%1, torque and speed with the step").arg(axis_word(axis)));
   }
   input.only.reset();
-  cells = cells_of(page, plot_height);
+  cells = cells_of(page, kPlotHeight);
   draw_plot(page, cells.left, PlotKind::current, input, plot_title(PlotKind::current));
   draw_plot(page, cells.right, PlotKind::travel, input, plot_title(PlotKind::travel));
-  cells = cells_of(page, drawing_height);
-  draw_view(page, cells.left, content.rig, View::side);
-  const QRectF rest = cells.right;
-  draw_view(page, {rest.left(), rest.top(), rest.width() * 0.46, rest.height()}, content.rig,
-            View::front);
-  draw_plot(page,
-            {rest.left() + rest.width() * 0.48, rest.top(), rest.width() * 0.52, rest.height()},
-            PlotKind::inertia, input, plot_title(PlotKind::inertia));
+  const QRectF row = page.take(kDrawingHeight);
+  const auto part = [&row](double from, double to) {
+    return QRectF(row.left() + from * row.width(), row.top(), (to - from) * row.width(),
+                  row.height());
+  };
+  draw_view(page, part(0, 0.34), content.rig, View::side);
+  draw_view(page, part(0.36, 0.58), content.rig, View::front);
+  draw_plot(page, part(0.6, 1), PlotKind::inertia, input, plot_title(PlotKind::inertia));
 }
 
 }  // namespace gazewright

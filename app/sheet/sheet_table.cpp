@@ -5,7 +5,7 @@
 namespace gazewright {
 namespace {
 
-constexpr double kPad = 2.2, kGap = 7;
+constexpr double kPad = 1.6, kGap = 7;
 
 struct Table {
   SheetPage& page;
@@ -36,7 +36,7 @@ struct Table {
   }
 
   double row_height(const TableRow& row) const {
-    if (!row.group.isEmpty()) return 17;
+    if (!row.group.isEmpty()) return 15;
     double height = 0;
     for (qsizetype i = 0; i < row.cells.size(); ++i) {
       height = std::max(height, cell_height(row.cells[i], width[std::size_t(i)]));
@@ -83,7 +83,7 @@ struct Table {
     if (row.group.isEmpty()) {
       draw_cells(row, rect);
     } else {
-      page.text(rect.adjusted(0, 4, 0, -1), Qt::AlignLeft | Qt::AlignVCenter, row.group,
+      page.text(rect.adjusted(0, 3, 0, 0), Qt::AlignLeft | Qt::AlignVCenter, row.group,
                 {7.8, true, page.theme().text});
     }
     page.rule(rect.bottom(), page.theme().border, 0.4);

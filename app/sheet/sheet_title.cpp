@@ -9,7 +9,7 @@
 namespace gazewright {
 namespace {
 
-constexpr double kTileHeight = 58, kHeadline = 74, kTileGap = 5;
+constexpr double kTileHeight = 50, kHeadline = 74, kTileGap = 5;
 
 QString quantity_text(const Quantity& quantity, const char* si_unit, const char* unit) {
   return format_value(quantity.si, si_unit, unit);
