@@ -163,7 +163,7 @@ bool has_masses(const std::vector<Body>& bodies) {
   });
 }
 
-/// Centre of mass of what tilts, quartered as in drawings, with its distance from the tilt axis.
+/// Centre of mass of what tilts, quartered as in drawings; its distance from the tilt axis above.
 void draw_centre_of_mass(const Picture& p) {
   if (!has_masses(p.rig.on_tilt)) return;
   const Vector3d centre = combined(p.rig.on_tilt).p_OC_m;
@@ -177,7 +177,7 @@ void draw_centre_of_mass(const Picture& p) {
   p.painter.drawPie(box, 0, 90 * 16);
   p.painter.drawPie(box, 180 * 16, 90 * 16);
   const double off_m = std::hypot(centre.x(), centre.z());
-  label(p, at + QPointF(0, kRadius + 3), Qt::AlignHCenter,
+  label(p, p.rect.topLeft() + QPointF(2, 2), Qt::AlignLeft,
         Plots::tr("centre of mass %1 off").arg(format_value(off_m, "m", "mm")), p.theme.text);
 }
 

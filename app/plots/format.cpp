@@ -147,6 +147,7 @@ QString margin_text(std::optional<double> margin) {
   if (!margin || std::isnan(*margin)) return kMissing;
   if (std::isinf(*margin)) return Plots::tr("none");
   const double percent = std::round(*margin * 100);
+  if (percent > 999) return QStringLiteral("> 999") + kNarrowSpace + '%';
   const QString text = number_text(percent, 3) + kNarrowSpace + '%';
   return percent > 0 ? '+' + text : text;
 }

@@ -21,7 +21,7 @@ QString format_number(double value_si, std::string_view si_unit, std::string_vie
 QString unit_text(std::string_view unit);
 /// A bare number in the locale with a true minus and no needless zeros.
 QString number_text(double value, int digits = 3);
-/// "+8 %", "−25 %"; "none" where infinite, "–" where missing.
+/// "+8 %", "−25 %", "> 999 %"; "none" where infinite, "–" where missing.
 QString margin_text(std::optional<double> margin);
 
 /// The unit with the SI prefix that reads best for `value` in `unit`: "N.m" becomes "mN.m" for

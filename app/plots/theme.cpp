@@ -26,7 +26,7 @@ Theme light_theme() {
           .bad = "#b3221d",
           .unknown = "#5a6270",
           .ghost = "#6e7684",
-          .neutral = "#8a919d",
+          .neutral = "#808793",
           .band = "#dff0e4",
           .focus = "#0b57d0"};
 }
@@ -151,7 +151,7 @@ QString verdict_word(Verdict verdict) {
 }
 
 double contrast_ratio(const QColor& a, const QColor& b) {
-  const auto [low, high] = std::minmax(luminance(a), luminance(b));
+  const auto [low, high] = std::minmax({luminance(a), luminance(b)});
   return (high + 0.05) / (low + 0.05);
 }
 

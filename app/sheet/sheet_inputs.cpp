@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <map>
 
 #include "app/plots/format.h"
@@ -199,13 +200,24 @@ std::vector<Cells> with_titles(const std::vector<InputLine>& lines, qsizetype co
   return rows;
 }
 
+/// Where the rows part best: at the title nearest to the middle, so that a part stays together.
+std::size_t title_near_middle(const std::vector<Cells>& rows) {
+  const std::size_t middle = (rows.size() + 1) / 2;
+  for (std::size_t off = 0; off < middle; ++off) {
+    for (const std::size_t at : {middle + off, middle - off}) {
+      if (at < rows.size() && rows[at].front().style.bold) return at;
+    }
+  }
+  return middle;
+}
+
 /// The second half of the rows beside the first.
 void draw_in_two(SheetPage& page, const std::vector<Cells>& rows,
                  const QVector<TableColumn>& columns) {
-  const std::size_t half = (rows.size() + 1) / 2;
+  const std::size_t half = title_near_middle(rows);
   std::vector<TableRow> table;
-  for (std::size_t i = 0; i < half; ++i) {
-    TableRow row{{}, rows[i]};
+  for (std::size_t i = 0; i < std::max(half, rows.size() - half); ++i) {
+    TableRow row{{}, i < half ? rows[i] : Cells(columns.size())};
     row.cells.append(i + half < rows.size() ? rows[i + half] : Cells(columns.size()));
     table.push_back(row);
   }

@@ -17,11 +17,16 @@ QFont fine_font(const TextStyle& style) {
   QFont font = QApplication::font();
   font.setPixelSize(int(std::lround(style.size_pt * kFine)));
   font.setBold(style.bold);
-  font.setHintingPreference(QFont::PreferNoHinting);
-  return font;
+  return plain_letters(font);
 }
 
 }  // namespace
+
+QFont plain_letters(QFont font) {
+  font.setHintingPreference(QFont::PreferNoHinting);
+  font.setLetterSpacing(QFont::AbsoluteSpacing, 0.02);  // any spacing turns ligatures off
+  return font;
+}
 
 SheetPage::SheetPage(QPagedPaintDevice& device, TitleBlock block, int pages)
     : device_(device), painter_(&device), block_(std::move(block)), pages_(pages) {

@@ -9,6 +9,10 @@ class QPagedPaintDevice;
 
 namespace gazewright {
 
+/// The font without hinting, which belongs to screens, and without ligatures, which a search for
+/// "fits" in the file would miss.
+QFont plain_letters(QFont font);
+
 /// What stands on every page.
 struct TitleBlock {
   QString title, file_name, revision, date, program;

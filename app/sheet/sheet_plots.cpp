@@ -24,8 +24,7 @@ struct PlotSpace {
     rect = QRectF(QPointF(0, 0), place.size() / kPlotScale);
     QFont font = QApplication::font();
     font.setPixelSize(12);
-    font.setHintingPreference(QFont::PreferNoHinting);
-    painter.setFont(font);
+    painter.setFont(plain_letters(font));
   }
   ~PlotSpace() { painter.restore(); }
   PlotSpace(const PlotSpace&) = delete;

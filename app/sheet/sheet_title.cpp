@@ -138,8 +138,8 @@ void draw_drive_lines(SheetPage& page, const SheetContent& content) {
   page.heading(Plots::tr("Drive line of each axis"));
   for (const Axis axis : kAxes) draw_drive_line(page, content, axis);
   if (!content.analysis.swap.text.empty()) {
-    page.paragraph(QString::fromStdString(content.analysis.swap.text),
-                   {7.5, false, page.theme().quiet});
+    const QString text = QString::fromStdString(content.analysis.swap.text);
+    page.paragraph(text.left(1).toUpper() + text.mid(1), {7.5, false, page.theme().quiet});
   }
 }
 

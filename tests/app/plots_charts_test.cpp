@@ -1,0 +1,160 @@
+#include <gtest/gtest.h>
+
+#include <cmath>
+
+#include "app/plots/charts.h"
+#include "app/plots/inertia_shares.h"
+#include "core/rig/fields.h"
+#include "tests/support/owl_rig.h"
+
+namespace gazewright {
+namespace {
+
+using chart_parts::kDegPerRad;
+
+struct Owl {
+  Rig rig = tests::owl();
+  Analysis analysis = analyse(rig, {.remedies = false});
+  PlotInput input() const {
+    PlotInput in;
+    in.rig = &rig;
+    in.now = &analysis;
+    return in;
+  }
+};
+const Owl& the_owl() {
+  static const Owl owl;
+  return owl;
+}
+
+const Series& series_named(const Chart& chart, const QString& name) {
+  static const Series none;
+  for (const Series& series : chart.series) {
+    if (series.name == name) return series;
+  }
+  ADD_FAILURE() << "no series " << name.toStdString();
+  return none;
+}
+
+TEST(StepChart, ShowsTheAnglesOfTheAnalysisInDegreesAgainstMilliseconds) {
+  const Trace& step = the_owl().analysis.of(Axis::tilt).step;
+  const Series series = series_named(step_chart(the_owl().input()), "Tilt");
+  ASSERT_EQ(series.x.size(), qsizetype(step.time_s.size()));
+  for (const std::size_t i : {std::size_t(0), std::size_t(400), step.time_s.size() - 1}) {
+    EXPECT_DOUBLE_EQ(series.x[qsizetype(i)], step.time_s[i] * 1000);
+    EXPECT_DOUBLE_EQ(series.y[qsizetype(i)], step.angle_rad[i] * kDegPerRad);
+  }
+}
+
+TEST(StepChart, MarksSettlingWhereTheFigureSaysAndTheBandAroundTheMove) {
+  const Chart chart = step_chart(the_owl().input());
+  const double settle_s = the_owl().analysis.value("pan.step.settle_time").value();
+  const auto mark = std::find_if(chart.marks.begin(), chart.marks.end(), [](const Mark& m) {
+    return m.kind == Mark::Kind::upright && m.axis == Axis::pan;
+  });
+  ASSERT_NE(mark, chart.marks.end());
+  EXPECT_DOUBLE_EQ(mark->x, settle_s * 1000);
+  const AxisCurves& curves = the_owl().analysis.of(Axis::pan);
+  EXPECT_DOUBLE_EQ(chart.bands.front().range.hi,
+                   curves.move_rad * kDegPerRad + curves.band_rad * kDegPerRad);
+}
+
+TEST(StepChart, SaysWhatIsMissingInsteadOfAnEmptyPlot) {
+  Rig rig = the_owl().rig;
+  for (const Axis axis : kAxes) rig.axis(axis).motor.rotor_inertia_kgm2 = {};
+  const Analysis analysis = analyse(rig, {.remedies = false});
+  PlotInput input;
+  input.rig = &rig;
+  input.now = &analysis;
+  const Chart chart = step_chart(input);
+  EXPECT_TRUE(chart.series.isEmpty());
+  EXPECT_TRUE(chart.message.contains("rotor inertia")) << chart.message.toStdString();
+}
+
+TEST(StepChart, KeepsTheOldCurveAsAGhost) {
+  PlotInput input = the_owl().input();
+  input.ghost = &the_owl().analysis;
+  const Chart chart = step_chart(input);
+  EXPECT_EQ(chart.series.size(), 4);
+  EXPECT_EQ(chart.series.front().line, Line::ghost);
+}
+
+TEST(RatioChart, LeavesAGapWhereARatioNeverSettlesAndMarksThePresentOne) {
+  std::array<RatioSweep, 2> sweeps;
+  for (RatioSweep& sweep : sweeps) {
+    sweep.ratio = {5, 10, 20};
+    sweep.shortest_time_s = {0.05, 0.04, 0.06};
+    sweep.settle_time_s = {0.15, std::nullopt, 0.2};
+    sweep.band_least = 8;
+    sweep.band_most = 12;
+  }
+  PlotInput input = the_owl().input();
+  input.sweeps = &sweeps;
+  const Chart chart = ratio_chart(input);
+  const Series settled = series_named(chart, "Pan settled");
+  EXPECT_DOUBLE_EQ(settled.y[0], 150);
+  EXPECT_TRUE(std::isnan(settled.y[1]));
+  EXPECT_EQ(chart.bands.front().range, (Range{8, 12}));
+  const double ratio = the_owl().rig.pan.gearbox.ratio.value();
+  EXPECT_TRUE(std::any_of(chart.marks.begin(), chart.marks.end(), [ratio](const Mark& m) {
+    return m.kind == Mark::Kind::upright && m.x == ratio;
+  }));
+}
+
+TEST(TorqueChart, DrawsBrakingBelowZeroAndTheStepAsAPathOverTime) {
+  const Chart chart = torque_speed_chart(the_owl().input());
+  const EnvelopeCurve& envelope = the_owl().analysis.of(Axis::pan).envelope;
+  EXPECT_DOUBLE_EQ(series_named(chart, "Pan driving limit").y[0], envelope.driving_Nm[0]);
+  EXPECT_DOUBLE_EQ(series_named(chart, "Pan braking limit").y[0], -envelope.braking_Nm[0]);
+  const Series path = series_named(chart, "Pan step");
+  ASSERT_TRUE(path.is_path());
+  EXPECT_DOUBLE_EQ(path.y[100], the_owl().analysis.of(Axis::pan).step_output_torque_Nm[100]);
+}
+
+TEST(Charts, SayInWordsThatNothingIsOpen) {
+  for (const PlotKind kind : plot_kinds()) {
+    if (kind == PlotKind::travel || kind == PlotKind::inertia) continue;
+    EXPECT_FALSE(chart_of(kind, {}).message.isEmpty()) << plot_key(kind).toStdString();
+  }
+}
+
+TEST(ChartCsv, NamesColumnsWithUnitsAndLeavesGapsEmpty) {
+  Chart chart;
+  chart.x_name = "Time";
+  chart.x_unit = "ms";
+  chart.y_unit = "°";
+  chart.series = {{.name = "Pan", .x = {0, 0.125}, .y = {0, 1.5}},
+                  {.name = "Tilt", .x = {0, 0.125}, .y = {std::nan(""), 2}}};
+  EXPECT_EQ(csv_of(chart).toStdString(), "Time / ms,Pan / °,Tilt / °\n0,0,\n0.125,1.5,2\n");
+}
+
+TEST(Reason, NamesFieldsByTheirLabels) {
+  EXPECT_EQ(reason_text("needs pan.motor.rotor_inertia").toStdString(),
+            "needs pan motor rotor inertia");
+}
+
+TEST(InertiaShares, AddUpToTheFiguresOfLoadAndRotor) {
+  const Rig rig = with_defaults(the_owl().rig);
+  for (const Axis axis : kAxes) {
+    const auto shares = inertia_shares(rig, axis);
+    ASSERT_TRUE(shares);
+    double sum = 0;
+    for (const InertiaShare& share : *shares) sum += share.inertia_kgm2;
+    const std::string name = name_of(axis);
+    const double figures = the_owl().analysis.value(name + ".inertia.load").value() +
+                           the_owl().analysis.value(name + ".inertia.rotor_reflected").value();
+    EXPECT_NEAR(sum / figures, 1, 1e-12);
+    EXPECT_TRUE(std::is_sorted(shares->begin(), shares->end(), [](const auto& a, const auto& b) {
+      return a.inertia_kgm2 > b.inertia_kgm2;
+    }));
+  }
+}
+
+TEST(InertiaShares, AreEmptyWhereAMassIsMissing) {
+  Rig rig = with_defaults(the_owl().rig);
+  rig.on_tilt.front().mass_kg = {};
+  EXPECT_FALSE(inertia_shares(rig, Axis::pan));
+}
+
+}  // namespace
+}  // namespace gazewright

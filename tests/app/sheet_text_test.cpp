@@ -1,0 +1,136 @@
+#include <gtest/gtest.h>
+
+#include <QFile>
+#include <QProcess>
+#include <QRegularExpression>
+#include <QTemporaryDir>
+
+#include "app/sheet/sheet.h"
+#include "app/sheet/write_sheet.h"
+#include "core/rig/fields.h"
+#include "tests/support/owl_rig.h"
+
+namespace gazewright {
+namespace {
+
+/// The words of a PDF as another program reads them (poppler's pdftotext), blanks made alike.
+QString words_of(const QString& file) {
+  QProcess reader;
+  reader.start("pdftotext", {"-layout", file, "-"});
+  EXPECT_TRUE(reader.waitForFinished()) << "this test needs the package poppler-utils";
+  QString text = QString::fromUtf8(reader.readAllStandardOutput());
+  return text.replace(QRegularExpression("\\s+"), " ").replace(QChar(0x202F), ' ');
+}
+
+/// Whether all words of a text stand in the sheet; a table's cells may wrap between them.
+bool has_words(const QString& sheet, const QString& text) {
+  const QStringList words = text.split(' ', Qt::SkipEmptyParts);
+  return std::all_of(words.begin(), words.end(),
+                     [&](const QString& word) { return sheet.contains(word); });
+}
+
+struct Written {
+  QTemporaryDir folder;
+  QString file = folder.filePath("owl.pdf");
+  QString text;
+
+  Written(const Rig& rig, const Analysis& analysis, Paper paper = Paper::a4) {
+    std::array<RatioSweep, 2> sweeps;
+    for (const Axis axis : kAxes) {
+      sweeps[std::size_t(axis)] = sweep_ratio(rig, axis, usual_ratios(20), {.settle = false});
+    }
+    SheetOptions options;
+    options.paper = paper;
+    options.file_name = "owl.rig.yaml";
+    options.revision = "B";
+    options.date = "2030-01-02";
+    const auto problem = write_sheet(rig, analysis, &sweeps, file.toStdString(), options);
+    EXPECT_FALSE(problem) << (problem ? problem->problem : "");
+    text = words_of(file);
+  }
+};
+
+TEST(Sheet, NamesTheRigItsFileRevisionDateAndEveryPage) {
+  const Rig rig = tests::owl();
+  const Written sheet(rig, analyse(rig, {.remedies = false}));
+  for (const char* word : {"Tide-pool owl", "owl.rig.yaml", "revision B", "2030-01-02"}) {
+    EXPECT_TRUE(sheet.text.contains(word)) << word;
+  }
+  const auto pages = QRegularExpression("page 1 of (\\d+)").match(sheet.text);
+  ASSERT_TRUE(pages.hasMatch());
+  const int count = pages.captured(1).toInt();
+  EXPECT_GE(count, 3);
+  EXPECT_LE(count, 6);
+  for (int page = 1; page <= count; ++page) {
+    EXPECT_TRUE(sheet.text.contains(QString("page %1 of %2").arg(page).arg(count)));
+  }
+  EXPECT_FALSE(sheet.text.contains(QString("page %1 of").arg(count + 1)));
+}
+
+TEST(Sheet, HoldsEveryFindingFigureAndInputAndNoNotANumber) {
+  Rig rig = tests::owl();
+  const Analysis analysis = analyse(rig, {.remedies = false});
+  const Written sheet(rig, analysis);
+  for (const Finding& finding : analysis.findings) {
+    EXPECT_TRUE(has_words(sheet.text, QString::fromStdString(finding.what))) << finding.what;
+  }
+  for (const FigureInfo& info : figure_table()) {
+    EXPECT_TRUE(has_words(sheet.text, QString::fromStdString(std::string(info.label))))
+        << info.label;
+  }
+  for (const FieldRef& field : all_fields(rig)) {
+    const auto* ref = std::get_if<QuantityRef>(&field);
+    if (ref == nullptr || ref->quantity->written.empty()) continue;
+    EXPECT_TRUE(has_words(sheet.text, QString::fromStdString(ref->quantity->written))) << ref->path;
+  }
+  EXPECT_FALSE(QRegularExpression("\\b(nan|inf)\\b", QRegularExpression::CaseInsensitiveOption)
+                   .match(sheet.text)
+                   .hasMatch());
+}
+
+TEST(Sheet, OfARigWithNothingInItSaysWhatIsMissingOnBothPapers) {
+  const Rig rig;
+  const Analysis analysis = analyse(rig);
+  for (const Paper paper : {Paper::a4, Paper::letter}) {
+    const Written sheet(rig, analysis, paper);
+    EXPECT_TRUE(sheet.text.contains("Untitled rig"));
+    EXPECT_TRUE(sheet.text.contains("missing"));
+    EXPECT_TRUE(sheet.text.contains("unknown"));
+    EXPECT_FALSE(QRegularExpression("\\bnan\\b").match(sheet.text).hasMatch());
+  }
+}
+
+TEST(Sheet, UsesThePaperThatIsAskedForAndEmbedsItsFonts) {
+  const Rig rig = tests::owl();
+  const Written sheet(rig, analyse(rig, {.remedies = false}), Paper::letter);
+  QProcess info;
+  info.start("pdfinfo", {sheet.file});
+  ASSERT_TRUE(info.waitForFinished());
+  EXPECT_TRUE(info.readAllStandardOutput().contains("612 x 792 pts"));
+  QProcess fonts;
+  fonts.start("pdffonts", {sheet.file});
+  ASSERT_TRUE(fonts.waitForFinished());
+  const QList<QByteArray> lines = fonts.readAllStandardOutput().trimmed().split('\n').mid(2);
+  EXPECT_FALSE(lines.isEmpty());
+  for (const QByteArray& line : lines) {
+    EXPECT_TRUE(line.contains(" yes ")) << "not embedded: " << line.toStdString();
+  }
+}
+
+TEST(Sheet, LeavesTheOldFileAndSaysWhyWhenItCannotWrite) {
+  const Rig rig = tests::owl();
+  const Analysis analysis = analyse(rig, {.remedies = false});
+  const QTemporaryDir folder;
+  const QString missing = folder.filePath("not-there/owl.pdf");
+  const auto problem = write_sheet(rig, analysis, nullptr, missing.toStdString());
+  ASSERT_TRUE(problem);
+  EXPECT_FALSE(problem->problem.empty());
+  EXPECT_FALSE(problem->fix.empty());
+  EXPECT_FALSE(QFile::exists(missing));
+  const auto onto_folder = write_sheet(rig, analysis, nullptr, folder.path().toStdString());
+  EXPECT_TRUE(onto_folder) << "a folder is no file";
+  EXPECT_TRUE(QFile::exists(folder.path()));
+}
+
+}  // namespace
+}  // namespace gazewright
