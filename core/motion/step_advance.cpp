@@ -5,9 +5,9 @@
 namespace gazewright {
 namespace {
 
-constexpr double kRelative = 1e-7;      // of a speed
-constexpr double kPositionPart = 1e-8;  // of the move, in one step
-constexpr double kSpeedPart_1ps = 1e-5;
+constexpr double kRelative = 3e-9;       // of a speed
+constexpr double kPositionPart = 3e-10;  // of the move, in one step
+constexpr double kSpeedPart_1ps = 3e-7;
 constexpr double kShortestCut = 1e-6;  // of a sample
 constexpr double kHopeless = 1e6;      // error, in tolerances, at which a step shows nothing
 constexpr int kMostStiffSteps = 400;
