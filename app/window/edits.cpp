@@ -1,0 +1,181 @@
+#include "app/window/edits.h"
+
+#include <algorithm>
+#include <charconv>
+#include <utility>
+
+#include "core/units/units.h"
+
+namespace gazewright {
+namespace {
+
+Quantity written(const char* text, double si, Source source = Source::unstated) {
+  Quantity q = si_quantity(si, source);
+  q.written = text;
+  return q;
+}
+
+Quantity guessed(const char* text, double si) { return written(text, si, Source::estimate); }
+
+/// The member behind "pan.stops" or "tilt.cable", or null.
+Presence* presence_at(Rig& rig, std::string_view part) {
+  for (Axis axis : kAxes) {
+    const std::string name = name_of(axis);
+    if (part == name + ".stops") return &rig.axis(axis).stops.presence;
+    if (part == name + ".cable") return &rig.axis(axis).cable.presence;
+  }
+  return nullptr;
+}
+
+Shape usual_shape(std::size_t kind) {
+  const Quantity wide = guessed("60 mm", 0.060);
+  switch (kind) {
+    case 0:
+      return Ball{wide};
+    case 1:
+      return Shell{wide, guessed("2.4 mm", 0.0024)};
+    case 2:
+      return Tube{Choice{"z"}, wide, guessed("50 mm", 0.050), guessed("80 mm", 0.080)};
+    case 3:
+      return Box{{wide, wide, wide}};
+    case 4:
+      return Point{};
+    default: {
+      const Quantity main = guessed("500 g.cm2", 5e-5), off = guessed("0 g.cm2", 0);
+      return Tensor{{main, main, main, off, off, off}};
+    }
+  }
+}
+
+Body usual_body() {
+  Body body;
+  body.name = "new body";
+  body.mass_kg = guessed("100 g", 0.1);
+  for (Quantity& q : body.centre_m) q = guessed("0 mm", 0);
+  body.shape = usual_shape(0);
+  return body;
+}
+
+}  // namespace
+
+Rig with_quantity(Rig rig, std::string_view path, const Quantity& quantity) {
+  if (Quantity* at = find_quantity(rig, path)) *at = quantity;
+  return rig;
+}
+
+Rig with_choice(Rig rig, std::string_view path, const std::string& value) {
+  for (FieldRef& field : fields_under(rig, path)) {
+    if (auto* ref = std::get_if<ChoiceRef>(&field); ref && ref->path == path) {
+      ref->choice->value = value;
+    }
+  }
+  return rig;
+}
+
+Rig with_text(Rig rig, std::string_view path, const std::string& text) {
+  for (FieldRef& field : fields_under(rig, path)) {
+    if (auto* ref = std::get_if<TextRef>(&field); ref && ref->path == path) *ref->text = text;
+  }
+  return rig;
+}
+
+Rig with_value(Rig rig, std::string_view path, double value_si) {
+  Quantity* at = find_quantity(rig, path);
+  const FieldInfo* info = find_info(path);
+  if (!at || !info) return rig;
+  std::string unit = unit_of_written(at->written);
+  if (unit.empty() && !info->is_plain_number()) unit = info->unit;
+  Quantity changed = si_quantity(value_si);
+  changed.written = written_quantity(value_si, *info, unit);
+  *at = changed;
+  return rig;
+}
+
+Presence presence_of(const Rig& rig, std::string_view part) {
+  Rig copy = rig;
+  const Presence* at = presence_at(copy, part);
+  return at ? *at : Presence::given;
+}
+
+Rig with_presence(Rig rig, std::string_view part, Presence presence) {
+  if (Presence* at = presence_at(rig, part)) *at = presence;
+  return rig;
+}
+
+Rig with_remedy(const Rig& rig, const Remedy& remedy) {
+  if (remedy.path == "swap") return with_gearboxes_swapped(rig);
+  return with_value(rig, remedy.path, remedy.value_si);
+}
+
+std::optional<BodyPlace> body_place(const Rig& rig, std::string_view path) {
+  const bool on_tilt = path.starts_with("on_tilt[");
+  if (!on_tilt && !path.starts_with("on_pan[")) return std::nullopt;
+  const std::string_view digits = path.substr(path.find('[') + 1);
+  BodyPlace place{on_tilt, 0};
+  const auto [end, fault] =
+      std::from_chars(digits.data(), digits.data() + digits.size(), place.index);
+  if (fault != std::errc() || end == digits.data() + digits.size() || *end != ']') {
+    return std::nullopt;
+  }
+  if (place.index >= bodies_in(rig, on_tilt).size()) return std::nullopt;
+  return place;
+}
+
+std::string path_of(const BodyPlace& place) {
+  return (place.on_tilt ? "on_tilt[" : "on_pan[") + std::to_string(place.index) + "]";
+}
+
+std::vector<Body>& bodies_in(Rig& rig, bool on_tilt) { return on_tilt ? rig.on_tilt : rig.on_pan; }
+const std::vector<Body>& bodies_in(const Rig& rig, bool on_tilt) {
+  return on_tilt ? rig.on_tilt : rig.on_pan;
+}
+
+Rig with_new_body(Rig rig, bool on_tilt) {
+  bodies_in(rig, on_tilt).push_back(usual_body());
+  return rig;
+}
+
+Rig with_body_doubled(Rig rig, const BodyPlace& place) {
+  auto& bodies = bodies_in(rig, place.on_tilt);
+  Body copy = bodies[place.index];
+  copy.name += " copy";
+  bodies.insert(bodies.begin() + static_cast<std::ptrdiff_t>(place.index) + 1, std::move(copy));
+  return rig;
+}
+
+Rig with_body_removed(Rig rig, const BodyPlace& place) {
+  auto& bodies = bodies_in(rig, place.on_tilt);
+  bodies.erase(bodies.begin() + static_cast<std::ptrdiff_t>(place.index));
+  return rig;
+}
+
+Rig with_body_moved(Rig rig, const BodyPlace& place, int steps) {
+  auto& bodies = bodies_in(rig, place.on_tilt);
+  const auto to = static_cast<std::ptrdiff_t>(place.index) + steps;
+  if (to < 0 || to >= static_cast<std::ptrdiff_t>(bodies.size())) return rig;
+  std::swap(bodies[place.index], bodies[static_cast<std::size_t>(to)]);
+  return rig;
+}
+
+Rig with_body_carried(Rig rig, const BodyPlace& place, bool on_tilt) {
+  if (place.on_tilt == on_tilt) return rig;
+  Body body = bodies_in(rig, place.on_tilt)[place.index];
+  rig = with_body_removed(std::move(rig), place);
+  bodies_in(rig, on_tilt).push_back(std::move(body));
+  return rig;
+}
+
+Rig with_shape(Rig rig, const BodyPlace& place, std::size_t shape) {
+  bodies_in(rig, place.on_tilt)[place.index].shape = usual_shape(shape);
+  return rig;
+}
+
+Rig blank_rig() {
+  Rig rig;
+  rig.title = "New rig";
+  rig.on_tilt.push_back(usual_body());
+  rig.on_tilt.back().name = "camera";
+  return rig;
+}
+
+}  // namespace gazewright

@@ -1,0 +1,53 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "core/analysis/analysis.h"
+#include "core/analysis/swap.h"
+#include "core/rig/fields.h"
+#include "core/rig/rig.h"
+
+/// Changes of a rig as pure functions: rig in, rig out. The window turns each into one undo step.
+namespace gazewright {
+
+Rig with_quantity(Rig rig, std::string_view path, const Quantity& quantity);
+Rig with_choice(Rig rig, std::string_view path, const std::string& value);
+Rig with_text(Rig rig, std::string_view path, const std::string& text);
+/// A number in the unit that its field is written in already, source and spread dropped: the value
+/// of a drag or a remedy is nobody's measurement.
+Rig with_value(Rig rig, std::string_view path, double value_si);
+
+/// `part` is "pan.stops", "pan.cable", "tilt.stops" or "tilt.cable".
+Presence presence_of(const Rig& rig, std::string_view part);
+Rig with_presence(Rig rig, std::string_view part, Presence presence);
+
+/// @pre the remedy has a path.
+Rig with_remedy(const Rig& rig, const Remedy& remedy);
+
+/// A body by its path, "on_pan[2]" or "on_tilt[0]".
+struct BodyPlace {
+  bool on_tilt = false;
+  std::size_t index = 0;
+  bool operator==(const BodyPlace&) const = default;
+};
+std::optional<BodyPlace> body_place(const Rig& rig, std::string_view path);
+std::string path_of(const BodyPlace& place);
+std::vector<Body>& bodies_in(Rig& rig, bool on_tilt);
+const std::vector<Body>& bodies_in(const Rig& rig, bool on_tilt);
+
+Rig with_new_body(Rig rig, bool on_tilt);
+Rig with_body_doubled(Rig rig, const BodyPlace& place);
+Rig with_body_removed(Rig rig, const BodyPlace& place);
+/// Moves it by `steps` places among its neighbours; stays where there is no such place.
+Rig with_body_moved(Rig rig, const BodyPlace& place, int steps);
+Rig with_body_carried(Rig rig, const BodyPlace& place, bool on_tilt);  ///< goes to the list's end
+
+/// Index of the alternative in Shape: ball, shell, tube, box, point, inertia.
+Rig with_shape(Rig rig, const BodyPlace& place, std::size_t shape);
+
+/// A rig to begin with: everything that has no usual value is missing.
+Rig blank_rig();
+
+}  // namespace gazewright

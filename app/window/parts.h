@@ -1,0 +1,36 @@
+#pragma once
+
+#include <QString>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/rig/rig.h"
+
+/// Parts of a rig as the window shows them: what has a card of its own, and what it is called.
+namespace gazewright {
+
+/// The part whose card holds another part: "pan.loop" is on the card of "pan.drive".
+std::string card_of(std::string_view part);
+
+/// "Pan gearbox", "Camera", "Ball (turns with tilt)".
+QString part_title(const Rig& rig, std::string_view part);
+std::optional<Axis> axis_of_part(std::string_view part);
+
+/// Every part with a card, in the order of the list at the top of the card. A group starts with an
+/// empty path and its heading.
+struct PartEntry {
+  std::string part;
+  QString title;
+};
+std::vector<PartEntry> all_parts(const Rig& rig);
+
+/// Fields on a card: everything under `prefix`, under a heading (empty on the first).
+struct CardSection {
+  QString heading;
+  std::string prefix;
+};
+std::vector<CardSection> card_sections(std::string_view part);
+
+}  // namespace gazewright

@@ -1,0 +1,40 @@
+#include "app/window/places.h"
+
+#include <QCoreApplication>
+#include <QDir>
+
+#ifndef GAZEWRIGHT_SAMPLE_DIR
+#define GAZEWRIGHT_SAMPLE_DIR ""
+#endif
+#ifndef GAZEWRIGHT_HANDBOOK_DIR
+#define GAZEWRIGHT_HANDBOOK_DIR ""
+#endif
+
+namespace gazewright {
+namespace {
+
+/// The first of both folders that is there.
+QString folder(const char* installed, const char* source) {
+  const QDir beside(QCoreApplication::applicationDirPath() +
+                    QStringLiteral("/../share/gazewright/") + QLatin1String(installed));
+  if (beside.exists()) return beside.absolutePath();
+  const QString path = QString::fromUtf8(source);
+  return !path.isEmpty() && QDir(path).exists() ? path : QString();
+}
+
+}  // namespace
+
+QStringList sample_files() {
+  const QString path = folder("sample-rigs", GAZEWRIGHT_SAMPLE_DIR);
+  if (path.isEmpty()) return {};
+  QStringList files;
+  for (const QFileInfo& entry :
+       QDir(path).entryInfoList({QStringLiteral("*.rig.yaml")}, QDir::Files, QDir::Name)) {
+    files << entry.absoluteFilePath();
+  }
+  return files;
+}
+
+QString handbook_folder() { return folder("handbook", GAZEWRIGHT_HANDBOOK_DIR); }
+
+}  // namespace gazewright

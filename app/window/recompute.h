@@ -1,0 +1,58 @@
+#pragma once
+
+#include <QObject>
+#include <array>
+#include <memory>
+#include <optional>
+
+#include "core/analysis/analysis.h"
+#include "core/analysis/sweep.h"
+
+namespace gazewright {
+
+/// Keeps an Analysis and the two ratio sweeps in step with a rig, off the GUI thread. Each change
+/// first gets a quick analysis (no remedies); when nothing newer waits, a full one follows. An
+/// axis' sweep runs again only when something it depends on changed: not for either ratio.
+class Recompute : public QObject {
+  Q_OBJECT
+ public:
+  explicit Recompute(QObject* parent = nullptr);
+  ~Recompute() override;
+
+  void request(const Rig& rig);
+  void setDragging(bool on);  ///< while it is on, full analyses wait
+  bool isBehind() const { return behind_; }
+  bool isFull() const { return full_; }  ///< remedies and swap are in
+  bool isSettled() const;                ///< analysis full and both sweeps in
+
+  /// Never null; the pointer is another after each analysisReady().
+  const std::shared_ptr<const Analysis>& analysis() const { return analysis_; }
+  const Rig& analysedRig() const { return analysed_; }
+  const RatioSweep& sweep(Axis axis) const { return sweeps_[static_cast<std::size_t>(axis)]; }
+  const std::array<RatioSweep, 2>& sweeps() const { return sweeps_; }
+  bool isSweepBehind(Axis axis) const { return sweep_behind_[static_cast<std::size_t>(axis)]; }
+
+ signals:
+  void behindChanged();
+  void analysisReady();
+  void sweepReady(gazewright::Axis axis);
+  void settled();
+
+ private:
+  struct Jobs;
+  void requestSweeps();
+  void analysisDone(const Rig& rig, bool full, const std::shared_ptr<const Analysis>& analysis,
+                    bool isLatest);
+  void sweepDone(Axis axis, const RatioSweep& sweep, bool fine, bool isLatest);
+  void tellWhenSettled();
+
+  Rig wanted_, analysed_;
+  std::array<std::optional<Rig>, 2> swept_;
+  std::shared_ptr<const Analysis> analysis_ = std::make_shared<const Analysis>();
+  std::array<RatioSweep, 2> sweeps_;
+  std::array<bool, 2> sweep_behind_{true, true}, sweep_fine_{false, false};
+  bool behind_ = false, full_ = false, dragging_ = false;
+  std::unique_ptr<Jobs> jobs_;
+};
+
+}  // namespace gazewright

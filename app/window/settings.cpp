@@ -1,0 +1,62 @@
+#include "app/window/settings.h"
+
+#include <QDir>
+#include <QFileInfo>
+#include <QStandardPaths>
+
+namespace gazewright {
+namespace {
+
+constexpr int kRecentFiles = 10;
+
+QString usual_file() {
+  return QStandardPaths::writableLocation(QStandardPaths::GenericConfigLocation) +
+         QStringLiteral("/gazewright/gazewright.ini");
+}
+
+}  // namespace
+
+Settings::Settings(const QString& file)
+    : store_(file.isEmpty() ? usual_file() : file, QSettings::IniFormat) {}
+
+QStringList Settings::recentFiles() const {
+  return store_.value(QStringLiteral("recent")).toStringList();
+}
+
+void Settings::addRecentFile(const QString& file) {
+  QStringList files = recentFiles();
+  const QString whole = QFileInfo(file).absoluteFilePath();
+  files.removeAll(whole);
+  files.prepend(whole);
+  store_.setValue(QStringLiteral("recent"), QStringList(files.mid(0, kRecentFiles)));
+}
+
+void Settings::clearRecentFiles() { store_.remove(QStringLiteral("recent")); }
+
+QString Settings::theme() const {
+  return store_.value(QStringLiteral("theme"), QStringLiteral("desktop")).toString();
+}
+void Settings::setTheme(const QString& theme) { store_.setValue(QStringLiteral("theme"), theme); }
+
+QByteArray Settings::bytes(const QString& key) const {
+  return store_.value(QStringLiteral("layout/") + key).toByteArray();
+}
+void Settings::setBytes(const QString& key, const QByteArray& bytes) {
+  store_.setValue(QStringLiteral("layout/") + key, bytes);
+}
+
+QStringList Settings::plots() const {
+  return store_.value(QStringLiteral("layout/plots")).toStringList();
+}
+void Settings::setPlots(const QStringList& keys) {
+  store_.setValue(QStringLiteral("layout/plots"), keys);
+}
+
+QString Settings::lastFolder() const {
+  const QStringList files = recentFiles();
+  return files.isEmpty() ? QDir::homePath() : QFileInfo(files.front()).absolutePath();
+}
+
+void Settings::forgetLayout() { store_.remove(QStringLiteral("layout")); }
+
+}  // namespace gazewright
