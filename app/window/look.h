@@ -1,0 +1,15 @@
+#pragma once
+
+#include "app/plots/theme.h"
+
+class QApplication;
+class QPalette;
+
+namespace gazewright {
+
+QPalette palette_of(const Theme& theme);
+QString style_sheet_of(const Theme& theme);
+/// Style, palette and style sheet of the whole program.
+void apply_look(const Theme& theme);
+
+}  // namespace gazewright

@@ -1,0 +1,199 @@
+#include "app/window/quantity_field.h"
+
+#include <QComboBox>
+#include <QEvent>
+#include <QGridLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QStyle>
+
+#include "app/window/document.h"
+#include "app/window/edits.h"
+#include "app/window/missing.h"
+#include "app/window/quantity_text.h"
+#include "app/window/widgets.h"
+
+namespace gazewright {
+namespace {
+
+constexpr Source kSources[] = {Source::unstated, Source::measured, Source::datasheet,
+                               Source::estimate, Source::by_default};
+
+QString qstring(std::string_view text) {
+  return QString::fromUtf8(text.data(), qsizetype(text.size()));
+}
+
+}  // namespace
+
+QuantityField::QuantityField(Document& document, std::string path, const FieldInfo& info,
+                             const QString& label, const QString& part, QWidget* parent)
+    : CardRow(parent), document_(document), path_(std::move(path)), info_(info), part_(part) {
+  label_ = new QLabel(label);
+  label_->setWordWrap(true);
+  edit_ = new QLineEdit;
+  edit_->setObjectName(QString::fromStdString(path_));
+  edit_->setAlignment(Qt::AlignRight);
+  edit_->setFixedWidth(fontMetrics().horizontalAdvance(QStringLiteral("0000.0 N·m·s/rad")));
+  edit_->setAccessibleName(part + QStringLiteral(", ") + label);
+  edit_->setAccessibleDescription(help());
+  label_->setBuddy(edit_);
+  source_ =
+      quietCombo({tr("source?"), tr("measured"), tr("datasheet"), tr("estimate"), tr("default")});
+  source_->setAccessibleName(tr("Source of %1").arg(label));
+  source_->setToolTip(tr("Where the value comes from"));
+  spread_ = quietEdit();
+  spread_->setPlaceholderText(QStringLiteral("±"));
+  spread_->setAccessibleName(tr("Spread of %1").arg(label));
+  spread_->setToolTip(tr("How far off the value may be, as a percent or a quantity"));
+  note_ = new QLabel;
+  note_->setWordWrap(true);
+  setKind(note_, "note");
+  setToolTip(QStringLiteral("<p>%1</p>").arg(help().toHtmlEscaped()));
+
+  auto* origin = new QHBoxLayout;
+  origin->setSpacing(2);
+  origin->addWidget(source_);
+  origin->addWidget(spread_, 1);
+  auto* grid = new QGridLayout(this);
+  grid->setContentsMargins(0, 0, 0, 0);
+  grid->setHorizontalSpacing(6);
+  grid->setVerticalSpacing(0);
+  grid->addWidget(label_, 0, 0);
+  grid->addLayout(origin, 1, 0);
+  grid->addWidget(edit_, 0, 1, 2, 1, Qt::AlignVCenter);
+  grid->addWidget(note_, 2, 0, 1, 2);
+  grid->setColumnStretch(0, 1);
+
+  connect(edit_, &QLineEdit::editingFinished, this, &QuantityField::commitValue);
+  connect(spread_, &QLineEdit::editingFinished, this, &QuantityField::commitSpread);
+  connect(source_, &QComboBox::activated, this, &QuantityField::commitSource);
+  for (QWidget* widget : {static_cast<QWidget*>(edit_), static_cast<QWidget*>(spread_),
+                          static_cast<QWidget*>(source_)}) {
+    widget->installEventFilter(this);
+  }
+  refresh();
+}
+
+const Quantity& QuantityField::quantity() const {
+  static const Quantity nothing;
+  const Quantity* at = find_quantity(document_.rig(), path_);
+  return at ? *at : nothing;
+}
+
+QString QuantityField::help() const {
+  QString text = qstring(info_.help);
+  if (const QString range = range_text(info_); !range.isEmpty()) {
+    text += QStringLiteral("\n") + tr("Allowed: %1.").arg(range);
+  }
+  if (info_.may_be_none) text += QStringLiteral(" ") + tr("“none” means no such limit.");
+  if (const QString fallback = fallback_text(info_); !fallback.isEmpty()) {
+    text += QStringLiteral(" ") + tr("Left empty: %1.").arg(fallback);
+  }
+  return text.trimmed();
+}
+
+QString QuantityField::errorText() const { return has_problem_ ? note_->text() : QString(); }
+
+void QuantityField::refresh() {
+  const Quantity& now = quantity();
+  if (!has_problem_) {
+    const QString shown = shown_quantity(now, info_);
+    if (edit_->text() != shown && !edit_->isModified()) edit_->setText(shown);
+    if (!spread_->isModified()) spread_->setText(shown_spread(now, info_));
+  }
+  const QString fallback = fallback_text(info_);
+  edit_->setPlaceholderText(fallback.isEmpty() ? tr("missing") : fallback);
+  edit_->setCursorPosition(0);
+  source_->setCurrentIndex(static_cast<int>(now.source));
+  const bool stated = now.has_value();
+  source_->setEnabled(stated);
+  spread_->setEnabled(stated);
+  if (!stated) source_->setCurrentIndex(fallback.isEmpty() ? 0 : 4);
+  if (!has_problem_) {
+    const bool costs = !stated && !cost_.isEmpty();
+    note_->setText(costs ? cost_ : QString());
+    note_->setVisible(costs);
+  }
+}
+
+void QuantityField::showCost(const Analysis& analysis) {
+  if (info_.fallback || !info_.fallback_text.empty()) return;
+  const QString cost = quantity().has_value() ? QString() : missing_cost(analysis, path_);
+  if (cost == cost_) return;
+  cost_ = cost;
+  refresh();
+}
+
+void QuantityField::commitValue() {
+  if (!edit_->isModified()) return;
+  const auto read = read_typed(edit_->text(), quantity(), info_);
+  if (const auto* problem = std::get_if<UnitProblem>(&read)) {
+    showProblem(edit_, QString::fromStdString(problem->problem + ". " + problem->fix + "."));
+    return;
+  }
+  clearProblem();
+  document_.edit(part_ + QStringLiteral(": ") + label_->text().toLower(),
+                 with_quantity(document_.rig(), path_, std::get<Quantity>(read)));
+  refresh();
+}
+
+void QuantityField::commitSpread() {
+  if (!spread_->isModified()) return;
+  const auto read = read_typed_spread(spread_->text(), quantity(), info_);
+  if (const auto* problem = std::get_if<UnitProblem>(&read)) {
+    showProblem(spread_, QString::fromStdString(problem->problem + ". " + problem->fix + "."));
+    return;
+  }
+  clearProblem();
+  document_.edit(tr("%1: spread of %2").arg(part_, label_->text().toLower()),
+                 with_quantity(document_.rig(), path_, std::get<Quantity>(read)));
+  refresh();
+}
+
+void QuantityField::commitSource(int index) {
+  Quantity changed = quantity();
+  if (!changed.has_value()) return;
+  changed.source = kSources[index];
+  document_.edit(tr("%1: source of %2").arg(part_, label_->text().toLower()),
+                 with_quantity(document_.rig(), path_, changed));
+}
+
+void QuantityField::showProblem(QLineEdit* edit, const QString& problem) {
+  has_problem_ = true;
+  QString text = QStringLiteral("✕ ") + problem;
+  if (const QString range = range_text(info_); edit == edit_ && !range.isEmpty()) {
+    text += QStringLiteral(" ") + tr("Allowed: %1.").arg(range);
+  }
+  const QString kept = shown_quantity(quantity(), info_);
+  text += QStringLiteral(" ") + (kept.isEmpty() ? tr("Still missing.") : tr("Still %1.").arg(kept));
+  note_->setText(text);
+  setKind(note_, "problem");
+  note_->show();
+  setKind(edit, "bad");
+  edit->setAccessibleDescription(text);
+}
+
+void QuantityField::clearProblem() {
+  has_problem_ = false;
+  edit_->setModified(false);
+  spread_->setModified(false);
+  setKind(note_, "note");
+  setKind(edit_, "");
+  setKind(spread_, "quiet");
+  edit_->setAccessibleDescription(help());
+}
+
+bool QuantityField::eventFilter(QObject* watched, QEvent* event) {
+  if (event->type() == QEvent::FocusIn) emit focused(help());
+  if (event->type() == QEvent::KeyPress && watched != source_ &&
+      static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape) {
+    clearProblem();
+    refresh();
+    edit_->selectAll();
+    return true;
+  }
+  return CardRow::eventFilter(watched, event);
+}
+
+}  // namespace gazewright

@@ -1,0 +1,39 @@
+#pragma once
+
+#include <QFrame>
+#include <QLabel>
+#include <QString>
+#include <QStringList>
+
+class QComboBox;
+class QLineEdit;
+class QToolButton;
+class QWidget;
+
+/// Small pieces that cards and panels share. How they look is in look.cpp, by their kind.
+namespace gazewright {
+
+/// Kinds that the style sheet knows: "card", "quiet", "note", "problem", "bad", "heading", "pill".
+void setKind(QWidget* widget, const char* kind);
+
+/// One line that ends in an ellipsis where it does not fit; the tool tip has it whole.
+class ElidedLabel : public QLabel {
+  Q_OBJECT
+ public:
+  ElidedLabel();
+
+ protected:
+  void paintEvent(QPaintEvent* event) override;
+};
+
+/// A combo box that the wheel leaves alone unless it has the focus (scrolling a card must not
+/// change the rig).
+QComboBox* calmCombo(const QStringList& words);
+QComboBox* quietCombo(const QStringList& words);
+QLineEdit* quietEdit();
+QLabel* heading(const QString& text);
+QLabel* quietLabel(const QString& text = {});
+QToolButton* textButton(const QString& text, const QString& help);
+QFrame* cardFrame();
+
+}  // namespace gazewright
