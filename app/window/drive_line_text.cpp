@@ -1,0 +1,186 @@
+#include "app/window/drive_line_text.h"
+
+#include <QCoreApplication>
+#include <cmath>
+
+#include "app/plots/format.h"
+#include "app/window/parts.h"
+#include "core/rig/fields.h"
+
+namespace gazewright {
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("DriveLine", text); }
+
+/// A field as the rig (with defaults) has it, three digits in the field's unit.
+QString field_text(const Rig& rig, const std::string& path) {
+  const Quantity* quantity = find_quantity(rig, path);
+  const FieldInfo* info = find_info(path);
+  if (!quantity || !info || !quantity->si) return tr("missing");
+  return format_value(*quantity->si, info->si_unit, info->unit);
+}
+
+QString figure_text(const Analysis& analysis, const std::string& id, std::string_view unit = {}) {
+  const Figure* figure = analysis.figure(id);
+  if (!figure || !figure->info) return tr("unknown");
+  if (!figure->value) return tr("unknown");
+  if (unit.empty()) unit = reading_unit(*figure->value, figure->info->unit);
+  return format_value(*figure->value, figure->info->si_unit, unit);
+}
+
+/// "±154°", or "−35° … +60°" where it is not symmetric, "no limit" where infinite.
+QString span_text(double centre_rad, const std::optional<double>& span_rad) {
+  if (!span_rad) return tr("unknown");
+  if (std::isinf(*span_rad)) return tr("no limit");
+  const auto degrees = [](double rad) { return format_value(rad, "rad", "deg"); };
+  if (std::abs(centre_rad) < 1e-9) return QStringLiteral("±") + degrees(*span_rad / 2);
+  const auto with_sign = [&](double rad) {
+    return (rad > 0 ? QStringLiteral("+") : QString()) + degrees(rad);
+  };
+  return with_sign(centre_rad - *span_rad / 2) + QStringLiteral(" … ") +
+         with_sign(centre_rad + *span_rad / 2);
+}
+
+TileText supply_tile(const Rig& rig, Axis axis) {
+  TileText text{tr("Supply"), field_text(rig, "supply.voltage"), {}, {}, {}};
+  if (axis == Axis::tilt) {
+    text.lines << tr("shared with pan");
+    return text;
+  }
+  text.lines << tr("up to %1").arg(field_text(rig, "supply.current_limit"))
+             << field_text(rig, "supply.bus_capacitance");
+  return text;
+}
+
+TileText drive_tile(const Rig& rig, const std::string& axis) {
+  return {tr("Drive"),
+          field_text(rig, axis + ".drive.current_limit"),
+          {field_text(rig, axis + ".drive.control_rate"),
+           tr("to %1").arg(field_text(rig, axis + ".loop.speed_limit"))},
+          {},
+          {}};
+}
+
+TileText motor_tile(const Rig& rig, const Analysis& analysis, const std::string& axis) {
+  return {tr("Motor"),
+          field_text(rig, axis + ".motor.speed_constant"),
+          {figure_text(analysis, axis + ".motor.torque_constant", "mN.m/A"),
+           tr("peak %1").arg(figure_text(analysis, axis + ".step.peak_current"))},
+          {},
+          {}};
+}
+
+TileText gearbox_tile(const Rig& rig, const Analysis& analysis, const std::string& axis) {
+  const Quantity* ratio = find_quantity(rig, axis + ".gearbox.ratio");
+  const bool known = ratio && ratio->si;
+  return {tr("Gearbox"),
+          known ? number_text(*ratio->si, 4) + QStringLiteral(" : 1") : tr("ratio missing"),
+          {figure_text(analysis, axis + ".output.torque_stall"),
+           figure_text(analysis, axis + ".output.speed_top", "deg/s")},
+          {},
+          {}};
+}
+
+TileText stops_tile(const Rig& rig, const Analysis& analysis, Axis axis) {
+  const Travel& travel = analysis.of(axis).travel;
+  const Stops& stops = rig.axis(axis).stops;
+  if (stops.presence == Presence::none) {
+    return {tr("Stops"), tr("no stops"), {tr("turns on freely")}, {}, {}};
+  }
+  if (stops.presence == Presence::missing) {
+    return {tr("Stops"), tr("not stated"), {tr("travel unknown")}, {}, {}};
+  }
+  return {tr("Stops"),
+          span_text(travel.centre_rad, travel.stops_rad),
+          {tr("soft %1").arg(span_text(travel.centre_rad, travel.soft_rad)),
+           tr("blind %1")
+               .arg(figure_text(analysis, std::string(name_of(axis)) + ".travel.blind", "deg"))},
+          {},
+          {}};
+}
+
+TileText cable_tile(const Rig& rig, const Analysis& analysis, Axis axis) {
+  const Travel& travel = analysis.of(axis).travel;
+  const Cable& cable = rig.axis(axis).cable;
+  const std::string path = std::string(name_of(axis)) + ".cable.";
+  if (cable.presence == Presence::none) return {tr("Cable"), tr("no cable"), {}, {}, {}};
+  if (cable.presence == Presence::missing) {
+    return {tr("Cable"), tr("not stated"), {tr("travel unknown")}, {}, {}};
+  }
+  const std::string routing = cable.routing.value.empty() ? "twist" : cable.routing.value;
+  const QString how = routing == "twist"
+                          ? tr("twist %1").arg(field_text(rig, path + "twist_rating"))
+                      : routing == "coil" ? tr("clock spring")
+                                          : tr("hanging bend");
+  return {tr("Cable"),
+          span_text(travel.centre_rad, travel.cable_rad),
+          {how, tr("%1 free").arg(field_text(rig, path + "free_length"))},
+          {},
+          {}};
+}
+
+TileText load_tile(const Analysis& analysis, Axis axis) {
+  const std::string name = name_of(axis);
+  TileText text{tr("Load"),
+                figure_text(analysis, name + ".inertia.load"),
+                {tr("rotor %1").arg(figure_text(analysis, name + ".inertia.rotor_reflected"))},
+                {},
+                {}};
+  text.lines << (axis == Axis::pan
+                     ? figure_text(analysis, "mass.total")
+                     : tr("%1 off axis").arg(figure_text(analysis, "tilt.balance.offset")));
+  text.tip =
+      tr("Inertia of the load about the axis; below it the motor's rotor seen through the "
+         "gear, and the mass that moves or how far its centre is off the axis.");
+  return text;
+}
+
+void add_verdicts(std::vector<TilePart>& tiles, const Analysis& analysis) {
+  const auto rank = [](Verdict verdict) {
+    return verdict == Verdict::fails   ? 3
+           : verdict == Verdict::tight ? 2
+                                       : verdict == Verdict::unknown;
+  };
+  for (TilePart& tile : tiles) {
+    for (const Finding& finding : analysis.findings) {
+      if (card_of(finding.part) != tile.part.toStdString()) continue;
+      std::optional<Verdict>& worst = tile.text.worst;
+      if (!worst || rank(finding.verdict) > rank(*worst)) worst = finding.verdict;
+    }
+  }
+}
+
+}  // namespace
+
+Headline headline(const Analysis& analysis, Axis axis) {
+  const std::string name = name_of(axis);
+  const Figure* settle = analysis.figure(name + ".step.settle_time");
+  Headline words{tr("unknown"), tr("move and settle"), {}};
+  if (settle && settle->value) {
+    words.time = format_value(*settle->value, "s", "ms");
+  } else if (settle && !settle->because.empty() && !settle->because.starts_with("needs")) {
+    words.time = tr("never");
+    words.about = tr("settles");
+  }
+  const Figure* gap = analysis.figure(name + ".pointing.gap_px");
+  words.gap = gap && gap->value ? tr("%1 gap").arg(format_value(*gap->value, "1", "px"))
+                                : tr("gap unknown");
+  return words;
+}
+
+std::vector<TilePart> tile_texts(const Rig& rig, const Analysis& analysis, Axis axis) {
+  const Rig full = with_defaults(rig);
+  const std::string name = name_of(axis);
+  const QString at = QString::fromStdString(name) + QStringLiteral(".");
+  std::vector<TilePart> tiles{{QStringLiteral("supply"), supply_tile(full, axis)},
+                              {at + QStringLiteral("drive"), drive_tile(full, name)},
+                              {at + QStringLiteral("motor"), motor_tile(full, analysis, name)},
+                              {at + QStringLiteral("gearbox"), gearbox_tile(full, analysis, name)},
+                              {at + QStringLiteral("stops"), stops_tile(full, analysis, axis)},
+                              {at + QStringLiteral("cable"), cable_tile(full, analysis, axis)},
+                              {at + QStringLiteral("load"), load_tile(analysis, axis)}};
+  add_verdicts(tiles, analysis);
+  return tiles;
+}
+
+}  // namespace gazewright

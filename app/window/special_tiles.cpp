@@ -1,0 +1,82 @@
+#include "app/window/special_tiles.h"
+
+#include <QPainter>
+
+#include "app/window/ratio_scale.h"
+
+namespace gazewright {
+
+HeadlineTile::HeadlineTile(Axis axis, QWidget* parent)
+    : Tile(axis, QStringLiteral("task"), parent) {
+  setObjectName(QString::fromUtf8(name_of(axis)) + QStringLiteral(" headline"));
+}
+
+void HeadlineTile::setHeadline(const Headline& words) {
+  words_ = words;
+  setAccessibleName(axis_word(axis_));
+  setAccessibleDescription(words.time + QStringLiteral(" ") + words.about + QStringLiteral(", ") +
+                           words.gap);
+  setToolTip(
+      tr("From the command until the picture stays within the settle band, and how far the "
+         "backlash lets the picture rock. The task's card says what is wanted."));
+  update();
+}
+
+QSize HeadlineTile::sizeHint() const {
+  return {QFontMetrics(font()).horizontalAdvance(QStringLiteral("move and settle")) + 22,
+          Tile::sizeHint().height() + 8};
+}
+
+void HeadlineTile::paintEvent(QPaintEvent*) {
+  QPainter painter(this);
+  if (hasFocus() || isChecked()) paintFrame(painter);
+  QFont big = font();
+  big.setPointSizeF(font().pointSizeF() * 1.4);
+  big.setBold(true);
+  QFont name = font();
+  name.setBold(true);
+  const QRect inside = rect().adjusted(10, 0, -4, 0);
+  int y = (height() - QFontMetrics(name).height() - QFontMetrics(big).height() -
+           2 * QFontMetrics(smallFont()).height()) /
+          2;
+  const auto line = [&](const QFont& face, const QColor& colour, const QString& text) {
+    const int height = QFontMetrics(face).height();
+    painter.setFont(face);
+    painter.setPen(colour);
+    painter.drawText(QRect(inside.left(), y, inside.width(), height), Qt::AlignVCenter, text);
+    y += height;
+  };
+  line(name, axis_text_colour(theme_, axis_), axis_word(axis_));
+  line(big, dimmed_ ? theme_.quiet : theme_.text, words_.time);
+  line(smallFont(), theme_.quiet, words_.about);
+  line(smallFont(), theme_.quiet, words_.gap);
+}
+
+GearboxTile::GearboxTile(Axis axis, const QString& part, QWidget* parent)
+    : Tile(axis, part, parent), scale_(new RatioScale(axis, this)) {}
+
+QSize GearboxTile::sizeHint() const {
+  const int text =
+      6 + QFontMetrics(smallFont()).lineSpacing() + QFontMetrics(figureFont()).lineSpacing();
+  return {220, text + scale_->sizeHint().height() + 4};
+}
+
+void GearboxTile::resizeEvent(QResizeEvent*) {
+  const int height = scale_->sizeHint().height();
+  scale_->setGeometry(4, this->height() - height - 4, width() - 8, height);
+}
+
+void GearboxTile::paintEvent(QPaintEvent* event) {
+  const TileText whole = text_;
+  text_.lines.clear();
+  Tile::paintEvent(event);
+  text_ = whole;
+  QPainter painter(this);
+  painter.setFont(smallFont());
+  painter.setPen(theme_.quiet);
+  const QRect row(8, 6 + QFontMetrics(smallFont()).lineSpacing(), width() - 16,
+                  QFontMetrics(figureFont()).lineSpacing());
+  painter.drawText(row, Qt::AlignRight | Qt::AlignVCenter, text_.lines.join(QStringLiteral(" · ")));
+}
+
+}  // namespace gazewright
