@@ -1,0 +1,64 @@
+#pragma once
+
+#include <QFrame>
+
+#include "app/plots/drawing.h"
+#include "app/window/pose.h"
+#include "core/travel/travel.h"
+
+class QToolButton;
+
+namespace gazewright {
+
+class DrawingCanvas;
+
+/// The drawing to scale with its choice of view and the two travel dials.
+class DrawingPanel : public QFrame {
+  Q_OBJECT
+ public:
+  explicit DrawingPanel(QWidget* parent = nullptr);
+
+  void setRig(const Rig& rig);
+  void setTravels(const Analysis& analysis);
+  void setPose(const Pose& pose);
+  void setSelected(const std::string& part);
+  void setTheme(const Theme& theme);
+  View view() const;
+  void setView(View view);
+  DrawingCanvas* canvas() const { return canvas_; }
+  QToolButton* placeButton() const { return place_; }  ///< to the card, where they share a place
+
+ signals:
+  void partChosen(const QString& part);
+
+ private:
+  DrawingCanvas* canvas_;
+  std::array<QToolButton*, 3> views_;
+  QToolButton* place_;
+};
+
+/// Where the drawing and the dials are painted.
+class DrawingCanvas : public QWidget {
+  Q_OBJECT
+ public:
+  DrawingCanvas();
+
+  Rig rig;
+  std::array<Travel, 2> travels;
+  Pose pose;
+  View view = View::side;
+  std::optional<BodyRef> selected;
+  Theme theme;
+
+  QRectF drawingRect() const;
+  QRectF dialRect(Axis axis) const;
+
+ signals:
+  void bodyPressed(const QString& part);
+
+ protected:
+  void paintEvent(QPaintEvent* event) override;
+  void mousePressEvent(QMouseEvent* event) override;
+};
+
+}  // namespace gazewright

@@ -1,0 +1,77 @@
+#include "app/window/message_bar.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPlainTextEdit>
+#include <QToolButton>
+#include <algorithm>
+
+#include "app/window/widgets.h"
+
+namespace gazewright {
+
+MessageBar::MessageBar(QWidget* parent) : QFrame(parent), theme_(theme_for(ThemeKind::light)) {
+  setObjectName(QStringLiteral("message bar"));
+  heading_ = new QLabel;
+  heading_->setWordWrap(true);
+  heading_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+  list_ = new QPlainTextEdit;
+  list_->setObjectName(QStringLiteral("problems"));
+  list_->setReadOnly(true);
+  list_->setAccessibleName(tr("Problems of the file"));
+  list_->setFrameShape(QFrame::NoFrame);
+  close_ = textButton(tr("Close"), tr("Hide this message"));
+  connect(close_, &QToolButton::clicked, this, &QWidget::hide);
+  auto* top = new QHBoxLayout;
+  top->addWidget(heading_, 1);
+  top->addWidget(close_, 0, Qt::AlignTop);
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(10, 5, 6, 5);
+  layout->addLayout(top);
+  layout->addWidget(list_);
+  hide();
+}
+
+void MessageBar::showNotice(const QString& text) { present(text, {}, false); }
+void MessageBar::showFault(const QString& text) { present(text, {}, true); }
+
+void MessageBar::showProblems(const QString& heading, const std::vector<Diagnostic>& diagnostics) {
+  QStringList lines;
+  for (const Diagnostic& diagnostic : diagnostics) {
+    lines << QString::fromStdString(to_text(diagnostic)).trimmed();
+  }
+  const bool fault = std::ranges::any_of(diagnostics, [](const Diagnostic& diagnostic) {
+    return diagnostic.weight == Diagnostic::Weight::error;
+  });
+  present(heading, lines.join('\n'), fault);
+}
+
+QString MessageBar::text() const {
+  if (isHidden()) return {};
+  return list_->isHidden() ? heading_->text() : heading_->text() + '\n' + list_->toPlainText();
+}
+
+void MessageBar::present(const QString& heading, const QString& list, bool fault) {
+  fault_ = fault;
+  heading_->setText((fault ? QStringLiteral("✕ ") : QString()) + heading);
+  list_->setPlainText(list);
+  list_->setVisible(!list.isEmpty());
+  const int lines = std::min<int>(static_cast<int>(list.count('\n')) + 1, 8);
+  list_->setFixedHeight(lines * fontMetrics().lineSpacing() + 12);
+  colour();
+  show();
+}
+
+void MessageBar::setTheme(const Theme& theme) {
+  theme_ = theme;
+  colour();
+}
+
+void MessageBar::colour() {
+  const QColor edge = fault_ ? theme_.bad : theme_.control;
+  setStyleSheet(QStringLiteral("gazewright--MessageBar { background: %1; border: 1px solid %2; "
+                               "border-radius: 6px; }")
+                    .arg(theme_.card.name(), edge.name()));
+}
+
+}  // namespace gazewright

@@ -1,0 +1,39 @@
+#pragma once
+
+#include <QFrame>
+#include <vector>
+
+#include "app/plots/theme.h"
+#include "core/files/rig_file.h"
+
+class QLabel;
+class QPlainTextEdit;
+class QToolButton;
+
+namespace gazewright {
+
+/// What happened, in the window and not in a box: one sentence, or all problems of a file.
+class MessageBar : public QFrame {
+  Q_OBJECT
+ public:
+  explicit MessageBar(QWidget* parent = nullptr);
+
+  void showNotice(const QString& text);
+  void showFault(const QString& text);
+  /// Every diagnostic with file, line, column, problem and mend, under one heading.
+  void showProblems(const QString& heading, const std::vector<Diagnostic>& diagnostics);
+  QString text() const;  ///< everything it says; empty while hidden
+  void setTheme(const Theme& theme);
+
+ private:
+  void present(const QString& heading, const QString& list, bool fault);
+  void colour();
+
+  QLabel* heading_;
+  QPlainTextEdit* list_;
+  QToolButton* close_;
+  Theme theme_;
+  bool fault_ = false;
+};
+
+}  // namespace gazewright

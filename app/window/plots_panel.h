@@ -1,0 +1,60 @@
+#pragma once
+
+#include <QWidget>
+#include <vector>
+
+#include "app/plots/plot_view.h"
+
+class QComboBox;
+class QFrame;
+class QGridLayout;
+class QToolButton;
+
+namespace gazewright {
+
+/// Two to six plots at once, each chosen from the list at its top. Their cursors are linked.
+class PlotsPanel : public QWidget {
+  Q_OBJECT
+ public:
+  static constexpr int kFewest = 2, kMost = 6;
+
+  explicit PlotsPanel(QWidget* parent = nullptr);
+
+  std::vector<PlotKind> kinds() const;
+  void setKinds(std::vector<PlotKind> kinds);  ///< double and surplus ones are left out
+  static std::vector<PlotKind> usualKinds();
+  void addPlot();     ///< the first kind that is not shown
+  void removePlot();  ///< the last one
+  /// The input is kept by the caller until the next call.
+  void setInput(const PlotInput& input);
+  void setTheme(const Theme& theme);
+  void setCursor(double time_s);
+  PlotView* plot(PlotKind kind) const;  ///< null where it is not shown
+
+ signals:
+  void cursorMoved(double time_s);
+  void kindsChanged();
+
+ protected:
+  void resizeEvent(QResizeEvent* event) override;
+
+ private:
+  struct Cell {
+    QFrame* frame;
+    QComboBox* choice;
+    QToolButton* remove;
+    PlotView* plot;
+  };
+  Cell makeCell(PlotKind kind);
+  void changeKind(QFrame* frame, PlotKind kind);
+  void lay();
+  int columns() const;
+
+  QGridLayout* grid_;
+  std::vector<Cell> cells_;
+  PlotInput input_;
+  Theme theme_;
+  int columns_ = 0;
+};
+
+}  // namespace gazewright
