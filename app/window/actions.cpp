@@ -1,0 +1,129 @@
+#include "app/window/actions.h"
+
+#include <QCoreApplication>
+#include <QIcon>
+#include <QMenu>
+#include <cassert>
+
+namespace gazewright {
+namespace {
+
+using Key = QKeySequence;
+
+#define TEXT(text) QT_TRANSLATE_NOOP("Actions", text)
+const ActionInfo kTable[] = {
+    {"rig.new", TEXT("&New"), TEXT("Start a rig with everything missing"), "document-new",
+     Key::New},
+    {"rig.open", TEXT("&Open…"), TEXT("Open a rig file"), "document-open", Key::Open},
+    {"rig.save", TEXT("&Save"), TEXT("Write the rig to its file"), "document-save", Key::Save},
+    {"rig.save_as", TEXT("Save &as…"), TEXT("Write the rig to another file"), "document-save-as",
+     Key::UnknownKey, "Ctrl+Shift+S"},
+    {"rig.sheet", TEXT("Design sheet (&PDF)…"), TEXT("Write the sheet to build from"),
+     "document-export", Key::UnknownKey, "Ctrl+E"},
+    {"rig.quit", TEXT("&Quit"), TEXT("Close Gazewright"), "application-exit", Key::Quit, "Ctrl+Q"},
+    {"edit.undo", TEXT("&Undo"), TEXT("Take the last change back"), "edit-undo", Key::Undo},
+    {"edit.redo", TEXT("&Redo"), TEXT("Make the change again"), "edit-redo", Key::UnknownKey,
+     "Ctrl+Shift+Z"},
+    {"edit.remedy", TEXT("Apply a re&medy"), TEXT("Apply a remedy of the selected finding"), "",
+     Key::UnknownKey, "Ctrl+R"},
+    {"edit.body_pan", TEXT("Add a body that turns with &pan only"), TEXT("Add a body to the fork"),
+     "", Key::UnknownKey, ""},
+    {"edit.body_tilt", TEXT("Add a body that turns with &tilt"), TEXT("Add a body to the ball"), "",
+     Key::UnknownKey, ""},
+    {"axis.swap", TEXT("&Swap the gearboxes"), TEXT("Pan gets tilt's gearbox and tilt pan's"), "",
+     Key::UnknownKey, "Ctrl+Shift+G"},
+    {"axis.pan_ratio", TEXT("&Pan ratio"), TEXT("Go to pan's ratio scale"), "", Key::UnknownKey,
+     "Ctrl+1"},
+    {"axis.tilt_ratio", TEXT("&Tilt ratio"), TEXT("Go to tilt's ratio scale"), "", Key::UnknownKey,
+     "Ctrl+2"},
+    {"axis.next", TEXT("&Next part"), TEXT("Show the card of the next part"), "go-next",
+     Key::UnknownKey, "Ctrl+PgDown"},
+    {"axis.previous", TEXT("P&revious part"), TEXT("Show the card of the part before"),
+     "go-previous", Key::UnknownKey, "Ctrl+PgUp"},
+    {"show.place", TEXT("&Card or drawing"),
+     TEXT("Show the other one where both share a place (small windows)"), "", Key::UnknownKey,
+     "F9"},
+    {"show.more", TEXT("&More plots"), TEXT("Show one plot more, six at most"), "", Key::UnknownKey,
+     "Ctrl+Shift+M"},
+    {"show.fewer", TEXT("&Fewer plots"), TEXT("Show one plot less, two at least"), "",
+     Key::UnknownKey, "Ctrl+Shift+L"},
+    {"show.desktop", TEXT("Theme of the &desktop"), TEXT("Light or dark as the desktop is"), "",
+     Key::UnknownKey, "", true},
+    {"show.light", TEXT("&Light"), TEXT("Light ground"), "", Key::UnknownKey, "", true},
+    {"show.dark", TEXT("Dar&k"), TEXT("Dark ground"), "", Key::UnknownKey, "", true},
+    {"show.contrast", TEXT("&High contrast"), TEXT("Strongest contrast"), "", Key::UnknownKey, "",
+     true},
+    {"show.reset", TEXT("&Reset the layout"), TEXT("Sizes and plots as on the first start"), "",
+     Key::UnknownKey, ""},
+    {"help.handbook", TEXT("&Handbook"), TEXT("Formulas, sources and how to"), "help-contents",
+     Key::HelpContents, "F1"},
+    {"help.shortcuts", TEXT("&Keyboard shortcuts"), TEXT("Every shortcut in one list"), "",
+     Key::UnknownKey, "Ctrl+?"},
+    {"help.about", TEXT("&About Gazewright"), TEXT("Version and licences"), "help-about",
+     Key::UnknownKey, ""},
+};
+#undef TEXT
+
+QString translated(const char* text) { return QCoreApplication::translate("Actions", text); }
+
+}  // namespace
+
+std::span<const ActionInfo> action_table() { return kTable; }
+
+Actions::Actions(QWidget* window) {
+  for (const ActionInfo& info : kTable) {
+    auto* action = new QAction(translated(info.text), window);
+    action->setObjectName(QString::fromUtf8(info.id));
+    action->setStatusTip(translated(info.help));
+    action->setToolTip(translated(info.help));
+    if (*info.icon) action->setIcon(QIcon::fromTheme(QString::fromUtf8(info.icon)));
+    QKeySequence key(info.standard);
+    if (key.isEmpty()) key = QKeySequence(QString::fromUtf8(info.shortcut));
+    action->setShortcut(key);
+    action->setCheckable(info.checkable);
+    window->addAction(action);
+    actions_[info.id] = action;
+  }
+}
+
+void Actions::on(const char* id, std::function<void()> run) {
+  QObject::connect((*this)[id], &QAction::triggered, (*this)[id], std::move(run));
+}
+
+QAction* Actions::operator[](const char* id) const {
+  const auto at = actions_.find(id);
+  assert(at != actions_.end());
+  return at->second;
+}
+
+void Actions::addTo(QMenu* menu, std::initializer_list<const char*> ids) const {
+  for (const char* id : ids) {
+    if (*id) {
+      menu->addAction((*this)[id]);
+    } else {
+      menu->addSeparator();
+    }
+  }
+}
+
+QString shortcut_list(const Actions& actions) {
+  QString rows;
+  const auto add = [&](const QString& keys, const QString& what) {
+    rows += QStringLiteral("<tr><td><b>%1</b>&nbsp;&nbsp;</td><td>%2</td></tr>")
+                .arg(keys.toHtmlEscaped(), what.toHtmlEscaped());
+  };
+  for (const ActionInfo& info : kTable) {
+    const QAction* action = actions[info.id];
+    if (action->shortcut().isEmpty()) continue;
+    add(action->shortcut().toString(QKeySequence::NativeText), action->toolTip());
+  }
+  add(translated("Tab, ← →"), translated("from tile to tile of a drive line"));
+  add(translated("Space, Enter"),
+      translated("show the card of the tile; apply the finding's remedy"));
+  add(translated("← →, Page up, Page down"), translated("move a ratio (Shift: fine)"));
+  add(translated("Home"), translated("take the quickest ratio; whole view of a plot"));
+  add(translated("Escape"), translated("bring the last valid entry of a field back"));
+  return QStringLiteral("<table>%1</table>").arg(rows);
+}
+
+}  // namespace gazewright

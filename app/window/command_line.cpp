@@ -1,0 +1,154 @@
+#include "app/window/command_line.h"
+
+#include <QApplication>
+#include <QElapsedTimer>
+#include <QFileInfo>
+#include <QIcon>
+#include <QRegularExpression>
+#include <cstdio>
+#include <variant>
+
+#include "app/window/edits.h"
+#include "app/window/main_window.h"
+#include "gazewright_version.h"
+
+namespace gazewright {
+namespace {
+
+constexpr const char* kUsage =
+    R"(Usage: gazewright [RIG]
+       gazewright --picture FILE.png [--size WxH] [--dark] [--select PART] RIG
+
+Opens the window on a rig file (*.rig.yaml), or on a sample rig when none is named.
+
+  --picture FILE.png  write a picture of the window with the finished analysis and quit;
+                      needs no display
+  --size WxH          size of the picture, 1440x900 unless said otherwise
+  --dark              the picture in dark colours
+  --select PART       whose card the picture shows, for instance tilt.motor or on_tilt[0]
+  --help              this text
+  --version           the version
+
+gazewright-batch gives figures, traces, sweeps and sheets without a window.
+Exit status: 0 done, 2 wrong usage, 3 unreadable or invalid rig or target.
+)";
+
+struct Request {
+  QString rig, picture, select;
+  QSize size{1440, 900};
+  bool dark = false;
+};
+
+int complain(const QString& problem) {
+  std::fprintf(stderr, "gazewright: %s\nTry gazewright --help.\n", qPrintable(problem));
+  return 2;
+}
+
+/// The request, or an exit status where there is nothing more to do.
+std::variant<Request, int> read_arguments(const QStringList& arguments) {
+  Request request;
+  for (qsizetype i = 1; i < arguments.size(); ++i) {
+    const QString& word = arguments[i];
+    if (word == QStringLiteral("--help") || word == QStringLiteral("-h")) {
+      std::fputs(kUsage, stdout);
+      return 0;
+    }
+    if (word == QStringLiteral("--version")) {
+      std::printf("gazewright %s\n", kVersion);
+      return 0;
+    }
+    if (word == QStringLiteral("--dark")) {
+      request.dark = true;
+      continue;
+    }
+    const bool takesValue = word == QStringLiteral("--picture") ||
+                            word == QStringLiteral("--size") || word == QStringLiteral("--select");
+    if (!takesValue && word.startsWith('-')) return complain("unknown option " + word);
+    if (!takesValue) {
+      if (!request.rig.isEmpty()) return complain("one rig at a time, please");
+      request.rig = word;
+      continue;
+    }
+    if (++i >= arguments.size()) return complain(word + " needs a value");
+    if (word == QStringLiteral("--picture")) request.picture = arguments[i];
+    if (word == QStringLiteral("--select")) request.select = arguments[i];
+    if (word == QStringLiteral("--size")) {
+      static const QRegularExpression size(QStringLiteral("^(\\d{3,4})x(\\d{3,4})$"));
+      const auto match = size.match(arguments[i]);
+      if (!match.hasMatch()) return complain("--size wants width x height, for instance 1440x900");
+      request.size = {match.captured(1).toInt(), match.captured(2).toInt()};
+    }
+  }
+  if (!request.picture.isEmpty() && request.rig.isEmpty()) {
+    return complain("--picture needs a rig file");
+  }
+  return request;
+}
+
+void set_up(QApplication& app) {
+  app.setApplicationName(QStringLiteral("gazewright"));
+  app.setApplicationDisplayName(QStringLiteral("Gazewright"));
+  app.setApplicationVersion(QString::fromUtf8(kVersion));
+  app.setDesktopFileName(QStringLiteral("org.gazewright.Gazewright"));
+  app.setWindowIcon(
+      QIcon::fromTheme(QStringLiteral("org.gazewright.Gazewright"),
+                       QIcon(QStringLiteral(":/icons/org.gazewright.Gazewright.svg"))));
+}
+
+int take_picture(const Request& request) {
+  WindowSetup setup;
+  setup.theme = request.dark ? QStringLiteral("dark") : QStringLiteral("light");
+  setup.remember = false;
+  MainWindow window(setup);
+  window.resize(request.size);
+  if (!window.openFile(request.rig)) {
+    for (const Diagnostic& diagnostic : load_rig(request.rig.toStdString()).diagnostics) {
+      std::fprintf(stderr, "%s\n", to_text(diagnostic).c_str());
+    }
+    return 3;
+  }
+  if (!request.select.isEmpty()) window.select(request.select);
+  window.show();
+  QElapsedTimer patience;
+  patience.start();
+  while (!window.recompute().isSettled() && patience.elapsed() < 60000) {
+    QCoreApplication::processEvents(QEventLoop::AllEvents | QEventLoop::WaitForMoreEvents, 100);
+  }
+  QCoreApplication::processEvents();
+  if (window.grab().save(request.picture)) return 0;
+  std::fprintf(stderr,
+               "%s: cannot write the picture; check the folder, its rights and the ending "
+               "(.png)\n",
+               qPrintable(request.picture));
+  return 3;
+}
+
+}  // namespace
+
+int run_window(int argc, char** argv) {
+  QStringList arguments;
+  for (int i = 0; i < argc; ++i) arguments << QString::fromLocal8Bit(argv[i]);
+  const auto read = read_arguments(arguments);
+  if (const int* status = std::get_if<int>(&read)) return *status;
+  const Request& request = std::get<Request>(read);
+  const bool platformSet = qEnvironmentVariableIsSet("QT_QPA_PLATFORM");
+  if (!request.picture.isEmpty() && !platformSet) qputenv("QT_QPA_PLATFORM", "offscreen");
+  if (request.picture.isEmpty() && !platformSet && !qEnvironmentVariableIsSet("DISPLAY") &&
+      !qEnvironmentVariableIsSet("WAYLAND_DISPLAY")) {
+    return complain("there is no display; use --picture, or gazewright-batch for figures");
+  }
+  QApplication app(argc, argv);
+  set_up(app);
+  if (!request.picture.isEmpty()) return take_picture(request);
+  MainWindow window;
+  if (request.rig.isEmpty()) {
+    window.openFirst();
+  } else if (!window.openFile(request.rig)) {
+    window.document().startWith(blank_rig(), false);  // under the list of what to mend
+    window.select(QStringLiteral("rig"));
+  }
+  window.show();
+  return QApplication::exec();
+}
+
+}  // namespace gazewright

@@ -1,0 +1,189 @@
+#include "app/window/main_window.h"
+
+#include <QLabel>
+#include <QMenuBar>
+#include <QResizeEvent>
+#include <QSplitter>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+#include "app/window/card.h"
+#include "app/window/desktop_theme.h"
+#include "app/window/drawing_panel.h"
+#include "app/window/drive_line.h"
+#include "app/window/findings_view.h"
+#include "app/window/look.h"
+#include "app/window/message_bar.h"
+#include "app/window/plots_panel.h"
+#include "app/window/ratio_scale.h"
+
+namespace gazewright {
+namespace {
+constexpr int kNarrow_px = 1400;  // below it, card and drawing share a place
+constexpr int kDimAfter_ms = 80;  // a result that is this late looks stale
+}  // namespace
+
+MainWindow::MainWindow(const WindowSetup& setup)
+    : settings_(setup.settings_file),
+      actions_(this),
+      setup_(setup),
+      desktop_(new DesktopTheme(this)),
+      theme_name_(setup.theme.isEmpty() ? settings_.theme() : setup.theme),
+      theme_(theme_for(ThemeKind::light)) {
+  setAcceptDrops(true);
+  applyTheme();
+  build();
+  buildMenus();
+  connectParts();
+  restoreLayout();
+  applyTheme();
+}
+
+MainWindow::~MainWindow() {
+  // The history is cleared while it goes, when half of the window is gone already.
+  document_.history().disconnect();
+  document_.disconnect();
+  recompute_.disconnect();
+}
+
+void MainWindow::build() {
+  messages_ = new MessageBar;
+  lines_ = {new DriveLine(Axis::pan), new DriveLine(Axis::tilt)};
+  card_ = new Card(document_);
+  drawing_ = new DrawingPanel;
+  plots_ = new PlotsPanel;
+  findings_ = new FindingsView;
+  middle_ = new QSplitter(Qt::Horizontal);
+  for (QWidget* widget : {static_cast<QWidget*>(card_), static_cast<QWidget*>(drawing_),
+                          static_cast<QWidget*>(plots_)}) {
+    middle_->addWidget(widget);
+  }
+  middle_->setChildrenCollapsible(false);
+  middle_->setHandleWidth(6);
+  middle_->setStretchFactor(2, 1);
+  whole_ = new QSplitter(Qt::Vertical);
+  whole_->addWidget(middle_);
+  whole_->addWidget(findings_);
+  whole_->setChildrenCollapsible(false);
+  whole_->setHandleWidth(6);
+  whole_->setStretchFactor(0, 1);
+
+  auto* centre = new QWidget;
+  auto* layout = new QVBoxLayout(centre);
+  layout->setContentsMargins(6, 2, 6, 6);
+  layout->setSpacing(5);
+  layout->addWidget(messages_);
+  for (DriveLine* line : lines_) layout->addWidget(line);
+  layout->addWidget(whole_, 1);
+  setCentralWidget(centre);
+  centre->setFocusPolicy(Qt::ClickFocus);
+  centre->setFocus();
+  badge_ = new QLabel;
+  badge_->setObjectName(QStringLiteral("updating"));
+  badge_->setContentsMargins(8, 2, 12, 2);
+  menuBar()->setCornerWidget(badge_);
+}
+
+void MainWindow::connectParts() {
+  connect(&document_, &Document::rigChanged, this, &MainWindow::rigChanged);
+  connect(&document_, &Document::fileChanged, this, &MainWindow::updateTitle);
+  connect(&recompute_, &Recompute::behindChanged, this, &MainWindow::behindChanged);
+  connect(&recompute_, &Recompute::analysisReady, this, &MainWindow::showAnalysis);
+  connect(&recompute_, &Recompute::sweepReady, this, &MainWindow::showSweep);
+  connect(&recompute_, &Recompute::settled, this, &MainWindow::writeWaitingSheet);
+  for (Axis axis : kAxes) {
+    DriveLine& line = driveLine(axis);
+    connect(&line, &DriveLine::partChosen, this, &MainWindow::select);
+    const RatioScale* scale = line.ratioScale();
+    connect(scale, &RatioScale::dragStarted, this, &MainWindow::startDrag);
+    connect(scale, &RatioScale::dragEnded, this, &MainWindow::endDrag);
+    connect(scale, &RatioScale::ratioMoved, this,
+            [this, axis](double ratio, int dragId) { moveRatio(axis, ratio, dragId); });
+  }
+  connect(card_, &Card::partChosen, this, &MainWindow::select);
+  connect(drawing_, &DrawingPanel::partChosen, this, &MainWindow::select);
+  connect(findings_, &FindingsView::findingChosen, this, &MainWindow::select);
+  connect(findings_, &FindingsView::remedyChosen, this, &MainWindow::applyRemedy);
+  connect(plots_, &PlotsPanel::cursorMoved, this, &MainWindow::setPlotCursor);
+  connect(card_->placeButton(), &QToolButton::clicked, this, &MainWindow::togglePlace);
+  connect(drawing_->placeButton(), &QToolButton::clicked, this, &MainWindow::togglePlace);
+  connect(desktop_, &DesktopTheme::changed, this, &MainWindow::applyTheme);
+  dim_timer_.setSingleShot(true);
+  dim_timer_.setInterval(kDimAfter_ms);
+  connect(&dim_timer_, &QTimer::timeout, this, [this] { dimFigures(true); });
+}
+
+void MainWindow::fitPlace() {
+  narrow_ = width() < kNarrow_px;
+  card_->setVisible(!narrow_ || card_in_place_);
+  drawing_->setVisible(!narrow_ || !card_in_place_);
+  card_->placeButton()->setVisible(narrow_);
+  drawing_->placeButton()->setVisible(narrow_);
+  actions_["show.place"]->setEnabled(narrow_);
+}
+
+void MainWindow::togglePlace() {
+  card_in_place_ = !card_in_place_;
+  fitPlace();
+}
+
+void MainWindow::resizeEvent(QResizeEvent* event) {
+  QMainWindow::resizeEvent(event);
+  if (narrow_ != (event->size().width() < kNarrow_px)) fitPlace();
+}
+
+void MainWindow::restoreLayout() {
+  resize(1440, 900);
+  const int card = fontMetrics().averageCharWidth() * 46;
+  middle_->setSizes({card, card * 4 / 3, 1440 - card * 7 / 3});
+  whole_->setSizes({620, 190});
+  if (setup_.remember) {
+    restoreGeometry(settings_.bytes(QStringLiteral("window")));
+    middle_->restoreState(settings_.bytes(QStringLiteral("middle")));
+    whole_->restoreState(settings_.bytes(QStringLiteral("whole")));
+    std::vector<PlotKind> kinds;
+    for (const QString& key : settings_.plots()) {
+      if (const auto kind = plot_kind(key)) kinds.push_back(*kind);
+    }
+    if (!kinds.empty()) plots_->setKinds(kinds);
+  }
+  fitPlace();
+}
+
+void MainWindow::storeLayout() {
+  if (!setup_.remember) return;
+  settings_.setBytes(QStringLiteral("window"), saveGeometry());
+  settings_.setBytes(QStringLiteral("middle"), middle_->saveState());
+  settings_.setBytes(QStringLiteral("whole"), whole_->saveState());
+  QStringList keys;
+  for (PlotKind kind : plots_->kinds()) keys << plot_key(kind);
+  settings_.setPlots(keys);
+}
+
+void MainWindow::setThemeName(const QString& name) {
+  theme_name_ = name;
+  if (setup_.remember) settings_.setTheme(name);
+  applyTheme();
+}
+
+void MainWindow::applyTheme() {
+  const ThemeKind kind = theme_name_ == QStringLiteral("light")      ? ThemeKind::light
+                         : theme_name_ == QStringLiteral("dark")     ? ThemeKind::dark
+                         : theme_name_ == QStringLiteral("contrast") ? ThemeKind::high_contrast
+                                                                     : desktop_->kind();
+  theme_ = theme_for(kind);
+  apply_look(theme_);
+  if (!centralWidget()) return;  // called once before anything is built, for the palette
+  for (DriveLine* line : lines_) line->setTheme(theme_);
+  card_->setTheme(theme_);
+  drawing_->setTheme(theme_);
+  plots_->setTheme(theme_);
+  findings_->setTheme(theme_);
+  messages_->setTheme(theme_);
+  for (const char* name : {"desktop", "light", "dark", "contrast"}) {
+    const std::string id = std::string("show.") + name;
+    actions_[id.c_str()]->setChecked(theme_name_ == QLatin1String(name));
+  }
+}
+
+}  // namespace gazewright

@@ -1,0 +1,142 @@
+#pragma once
+
+#include <QMainWindow>
+#include <QTimer>
+#include <array>
+#include <memory>
+#include <optional>
+
+#include "app/plots/theme.h"
+#include "app/window/actions.h"
+#include "app/window/document.h"
+#include "app/window/recompute.h"
+#include "app/window/settings.h"
+
+class QLabel;
+class QSplitter;
+
+namespace gazewright {
+
+class Card;
+class DesktopTheme;
+class DrawingPanel;
+class DriveLine;
+class FindingsView;
+class MessageBar;
+class PlotsPanel;
+
+struct WindowSetup {
+  QString settings_file;  ///< empty: the user's own
+  QString theme;          ///< "light", "dark", "contrast", "desktop"; empty: as remembered
+  bool remember = true;   ///< keep layout and recent files when closing
+};
+
+/// The window: one rig, its analysis, and everything that edits it. It shows an Analysis and
+/// computes nothing.
+class MainWindow : public QMainWindow {
+  Q_OBJECT
+ public:
+  explicit MainWindow(const WindowSetup& setup = {});
+  ~MainWindow() override;
+
+  // Files. Faults are told in the message bar; nothing changes then.
+  void openFirst();  ///< the first sample, or a new rig where there is none
+  bool openFile(const QString& file);
+  bool openSample(const QString& file);
+  void newRig();
+  bool saveTo(const QString& file);
+  /// Writes the design sheet as soon as the figures are up to date.
+  void writeSheet(const QString& file);
+
+  void select(const QString& part);
+  QString selected() const { return selected_; }
+  void setThemeName(const QString& name);
+  void setPlotCursor(double time_s);
+
+  Document& document() { return document_; }
+  Recompute& recompute() { return recompute_; }
+  const Actions& actions() const { return actions_; }
+  Card& card() { return *card_; }
+  DrawingPanel& drawing() { return *drawing_; }
+  DriveLine& driveLine(Axis axis) { return *lines_[static_cast<std::size_t>(axis)]; }
+  FindingsView& findings() { return *findings_; }
+  MessageBar& messages() { return *messages_; }
+  PlotsPanel& plots() { return *plots_; }
+  bool showsUpdating() const;  ///< the badge is on
+
+ signals:
+  void sheetWritten(const QString& file);
+
+ protected:
+  void closeEvent(QCloseEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
+  void dragEnterEvent(QDragEnterEvent* event) override;
+  void dropEvent(QDropEvent* event) override;
+
+ private:
+  // main_window.cpp: what there is and where
+  void build();
+  void connectParts();
+  void fitPlace();
+  void togglePlace();
+  void restoreLayout();
+  void storeLayout();
+  void applyTheme();
+  // main_window_results.cpp: from the rig to the screen
+  void rigChanged();
+  void behindChanged();
+  void showAnalysis();
+  void showSweep(Axis axis);
+  void feedPlots();
+  void dimFigures(bool dimmed);
+  void moveRatio(Axis axis, double ratio, int dragId);
+  void startDrag();
+  void endDrag();
+  void applyRemedy(const Remedy& remedy);
+  void stepPart(int by);
+  // main_window_files.cpp: open, save, close
+  bool mayLeaveRig();
+  bool save();
+  bool saveAs();
+  void askOpen();
+  void askSheet();
+  void tellOpened(const QString& file, const std::vector<Diagnostic>& diagnostics, bool opened);
+  void writeWaitingSheet();
+  void updateTitle();
+  // main_window_menus.cpp: what the actions do
+  void buildMenus();
+  void connectRigActions();
+  void connectShowActions();
+  void fillRecent(QMenu* menu);
+  void fillSamples(QMenu* menu);
+  void updateUndoTexts();
+  void addBody(bool on_tilt);
+  void showHandbook();
+  void showShortcuts();
+  void showAbout();
+
+  Document document_;
+  Recompute recompute_;
+  Settings settings_;
+  Actions actions_;
+  WindowSetup setup_;
+  DesktopTheme* desktop_;
+  QString theme_name_;
+  Theme theme_;
+  QString selected_;
+  QString waiting_sheet_;
+  std::shared_ptr<const Analysis> shown_, ghost_;
+  bool dragging_ = false, narrow_ = false, card_in_place_ = true;
+
+  QLabel* badge_;
+  QTimer dim_timer_;
+  MessageBar* messages_;
+  std::array<DriveLine*, 2> lines_;
+  Card* card_;
+  DrawingPanel* drawing_;
+  PlotsPanel* plots_;
+  FindingsView* findings_;
+  QSplitter *middle_, *whole_;
+};
+
+}  // namespace gazewright

@@ -1,0 +1,171 @@
+#include <QActionGroup>
+#include <QDialog>
+#include <QDialogButtonBox>
+#include <QFileInfo>
+#include <QLabel>
+#include <QMenuBar>
+#include <QMessageBox>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+#include "app/window/drive_line.h"
+#include "app/window/edits.h"
+#include "app/window/findings_view.h"
+#include "app/window/handbook.h"
+#include "app/window/main_window.h"
+#include "app/window/message_bar.h"
+#include "app/window/places.h"
+#include "app/window/plots_panel.h"
+#include "app/window/ratio_scale.h"
+#include "gazewright_version.h"
+
+/// The menus, and what each action does.
+namespace gazewright {
+
+void MainWindow::buildMenus() {
+  QMenu* rig = menuBar()->addMenu(tr("&Rig"));
+  actions_.addTo(rig, {"rig.new", "rig.open"});
+  QMenu* samples = rig->addMenu(tr("Open a sa&mple"));
+  QMenu* recent = rig->addMenu(tr("&Recent"));
+  actions_.addTo(rig, {"", "rig.save", "rig.save_as", "", "rig.sheet", "", "rig.quit"});
+  actions_.addTo(menuBar()->addMenu(tr("&Edit")),
+                 {"edit.undo", "edit.redo", "", "edit.remedy", "edit.body_pan", "edit.body_tilt"});
+  actions_.addTo(menuBar()->addMenu(tr("&Axis")), {"axis.pan_ratio", "axis.tilt_ratio", "axis.swap",
+                                                   "", "axis.next", "axis.previous"});
+  actions_.addTo(menuBar()->addMenu(tr("&Show")),
+                 {"show.more", "show.fewer", "show.place", "", "show.desktop", "show.light",
+                  "show.dark", "show.contrast", "", "show.reset"});
+  actions_.addTo(menuBar()->addMenu(tr("&Help")),
+                 {"help.handbook", "help.shortcuts", "", "help.about"});
+  connect(samples, &QMenu::aboutToShow, this, [this, samples] { fillSamples(samples); });
+  connect(recent, &QMenu::aboutToShow, this, [this, recent] { fillRecent(recent); });
+  auto* themes = new QActionGroup(this);
+  for (const char* name : {"desktop", "light", "dark", "contrast"}) {
+    const std::string id = std::string("show.") + name;
+    themes->addAction(actions_[id.c_str()]);
+    actions_.on(id.c_str(), [this, name] { setThemeName(QString::fromUtf8(name)); });
+  }
+  actions_["help.handbook"]->setVisible(!handbook_folder().isEmpty());
+  connectRigActions();
+  connectShowActions();
+  connect(&document_.history(), &QUndoStack::indexChanged, this, &MainWindow::updateUndoTexts);
+  updateUndoTexts();
+}
+
+void MainWindow::connectRigActions() {
+  actions_.on("rig.new", [this] {
+    if (mayLeaveRig()) newRig();
+  });
+  actions_.on("rig.open", [this] { askOpen(); });
+  actions_.on("rig.save", [this] { save(); });
+  actions_.on("rig.save_as", [this] { saveAs(); });
+  actions_.on("rig.sheet", [this] { askSheet(); });
+  actions_.on("rig.quit", [this] { close(); });
+  actions_.on("edit.undo", [this] { document_.history().undo(); });
+  actions_.on("edit.redo", [this] { document_.history().redo(); });
+  actions_.on("edit.remedy", [this] { findings_->applyRemedyOfSelected(); });
+  actions_.on("edit.body_pan", [this] { addBody(false); });
+  actions_.on("edit.body_tilt", [this] { addBody(true); });
+  actions_.on("axis.swap", [this] {
+    document_.edit(tr("swap of the gearboxes"), with_gearboxes_swapped(document_.rig()));
+  });
+}
+
+void MainWindow::connectShowActions() {
+  actions_.on("axis.pan_ratio", [this] { driveLine(Axis::pan).ratioScale()->setFocus(); });
+  actions_.on("axis.tilt_ratio", [this] { driveLine(Axis::tilt).ratioScale()->setFocus(); });
+  actions_.on("axis.next", [this] { stepPart(1); });
+  actions_.on("axis.previous", [this] { stepPart(-1); });
+  actions_.on("show.place", [this] { togglePlace(); });
+  actions_.on("show.more", [this] { plots_->addPlot(); });
+  actions_.on("show.fewer", [this] { plots_->removePlot(); });
+  actions_.on("show.reset", [this] {
+    settings_.forgetLayout();
+    plots_->setKinds(PlotsPanel::usualKinds());
+    restoreLayout();
+  });
+  actions_.on("help.handbook", [this] { showHandbook(); });
+  actions_.on("help.shortcuts", [this] { showShortcuts(); });
+  actions_.on("help.about", [this] { showAbout(); });
+}
+
+void MainWindow::updateUndoTexts() {
+  const QUndoStack& history = document_.history();
+  actions_["edit.undo"]->setEnabled(history.canUndo());
+  actions_["edit.redo"]->setEnabled(history.canRedo());
+  actions_["edit.undo"]->setText(history.canUndo() ? tr("&Undo %1").arg(history.undoText())
+                                                   : tr("&Undo"));
+  actions_["edit.redo"]->setText(history.canRedo() ? tr("&Redo %1").arg(history.redoText())
+                                                   : tr("&Redo"));
+}
+
+void MainWindow::fillRecent(QMenu* menu) {
+  menu->clear();
+  for (const QString& file : settings_.recentFiles()) {
+    QAction* action = menu->addAction(QFileInfo(file).fileName(), this, [this, file] {
+      if (mayLeaveRig()) openFile(file);
+    });
+    action->setToolTip(file);
+    if (!QFileInfo::exists(file)) {
+      action->setText(tr("%1 (not there any more)").arg(QFileInfo(file).fileName()));
+      action->setEnabled(false);
+    }
+  }
+  if (menu->isEmpty()) {
+    menu->addAction(tr("No rig opened yet"))->setEnabled(false);
+    return;
+  }
+  menu->addSeparator();
+  menu->addAction(tr("Forget these"), this, [this] { settings_.clearRecentFiles(); });
+}
+
+void MainWindow::fillSamples(QMenu* menu) {
+  menu->clear();
+  for (const QString& file : sample_files()) {
+    menu->addAction(QFileInfo(file).fileName(), this, [this, file] {
+      if (mayLeaveRig()) openSample(file);
+    });
+  }
+  if (menu->isEmpty()) menu->addAction(tr("No samples found"))->setEnabled(false);
+}
+
+void MainWindow::addBody(bool on_tilt) {
+  const std::size_t count = bodies_in(document_.rig(), on_tilt).size();
+  document_.edit(tr("add a body"), with_new_body(document_.rig(), on_tilt));
+  select(QString::fromStdString(path_of(BodyPlace{on_tilt, count})));
+}
+
+void MainWindow::showHandbook() {
+  auto* handbook = new Handbook(handbook_folder(), this);
+  handbook->setAttribute(Qt::WA_DeleteOnClose);
+  handbook->show();
+}
+
+void MainWindow::showShortcuts() {
+  auto* dialog = new QDialog(this);
+  dialog->setAttribute(Qt::WA_DeleteOnClose);
+  dialog->setWindowTitle(tr("Keyboard shortcuts"));
+  auto* list = new QLabel(shortcut_list(actions_));
+  list->setMargin(12);
+  auto* scroll = new QScrollArea;
+  scroll->setWidget(list);
+  auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
+  connect(buttons, &QDialogButtonBox::rejected, dialog, &QDialog::reject);
+  auto* layout = new QVBoxLayout(dialog);
+  layout->addWidget(scroll);
+  layout->addWidget(buttons);
+  dialog->resize(list->sizeHint().width() + 60, 560);
+  dialog->show();
+}
+
+void MainWindow::showAbout() {
+  QMessageBox::about(
+      this, tr("About Gazewright"),
+      tr("<h3>Gazewright %1</h3><p>Design fast two-axis pan-tilt rigs.</p><p>Free software under "
+         "the GNU General Public License, version 3 or later.</p><p>Built on Qt (LGPL), "
+         "QCustomPlot (GPL), Eigen (MPL), yaml-cpp (MIT) and UDUNITS-2 (BSD-like).</p><p>It sends "
+         "nothing anywhere.</p>")
+          .arg(QString::fromUtf8(kVersion)));
+}
+
+}  // namespace gazewright

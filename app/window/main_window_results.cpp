@@ -1,0 +1,122 @@
+#include <QLabel>
+#include <QMenuBar>
+#include <algorithm>
+
+#include "app/window/card.h"
+#include "app/window/drawing_panel.h"
+#include "app/window/drive_line.h"
+#include "app/window/edits.h"
+#include "app/window/findings_view.h"
+#include "app/window/main_window.h"
+#include "app/window/parts.h"
+#include "app/window/plots_panel.h"
+#include "app/window/ratio_scale.h"
+
+/// From an edit to the screen: the rig goes to Recompute, what comes back goes to every panel.
+namespace gazewright {
+
+void MainWindow::rigChanged() {
+  const Rig& rig = document_.rig();
+  drawing_->setRig(rig);
+  drawing_->setSelected(card_->part());
+  for (DriveLine* line : lines_) line->setRatio(rig);
+  recompute_.request(rig);
+  updateTitle();
+  updateUndoTexts();
+}
+
+void MainWindow::behindChanged() {
+  if (recompute_.isBehind()) {
+    badge_->setText(tr("◌ updating"));
+    dim_timer_.start();
+  } else {
+    badge_->clear();
+    dim_timer_.stop();
+    dimFigures(false);
+  }
+}
+
+bool MainWindow::showsUpdating() const { return !badge_->text().isEmpty(); }
+
+void MainWindow::dimFigures(bool dimmed) {
+  for (DriveLine* line : lines_) line->setDimmed(dimmed);
+  findings_->setDimmed(dimmed);
+}
+
+void MainWindow::showAnalysis() {
+  shown_ = recompute_.analysis();
+  for (DriveLine* line : lines_) line->setResults(recompute_.analysedRig(), *shown_);
+  driveLine(Axis::pan).setRatio(document_.rig());
+  driveLine(Axis::tilt).setRatio(document_.rig());
+  findings_->setFindings(shown_->findings, recompute_.isFull());
+  card_->setAnalysis(*shown_);
+  drawing_->setTravels(*shown_);
+  feedPlots();
+}
+
+void MainWindow::showSweep(Axis axis) {
+  driveLine(axis).setSweep(recompute_.sweep(axis));
+  feedPlots();
+}
+
+void MainWindow::feedPlots() {
+  PlotInput input;
+  input.rig = &recompute_.analysedRig();
+  input.now = shown_.get();
+  input.ghost = ghost_.get();
+  const bool haveSweeps =
+      !recompute_.isSweepBehind(Axis::pan) && !recompute_.isSweepBehind(Axis::tilt);
+  input.sweeps = haveSweeps ? &recompute_.sweeps() : nullptr;
+  input.fixed_scale = dragging_;
+  plots_->setInput(input);
+}
+
+void MainWindow::setPlotCursor(double time_s) {
+  plots_->setCursor(time_s);
+  if (shown_) drawing_->setPose(pose_at(*shown_, time_s));
+}
+
+void MainWindow::moveRatio(Axis axis, double ratio, int dragId) {
+  const std::string path = std::string(name_of(axis)) + ".gearbox.ratio";
+  const QString gearbox = part_title(document_.rig(), std::string(name_of(axis)) + ".gearbox");
+  document_.edit(tr("%1: ratio").arg(gearbox.toLower()), with_value(document_.rig(), path, ratio),
+                 dragId);
+}
+
+void MainWindow::startDrag() {
+  dragging_ = true;
+  ghost_ = shown_;
+  recompute_.setDragging(true);
+}
+
+void MainWindow::endDrag() {
+  dragging_ = false;
+  ghost_.reset();
+  recompute_.setDragging(false);
+  feedPlots();
+}
+
+void MainWindow::applyRemedy(const Remedy& remedy) {
+  document_.edit(tr("remedy “%1”").arg(QString::fromStdString(remedy.text)),
+                 with_remedy(document_.rig(), remedy));
+}
+
+void MainWindow::select(const QString& part) {
+  const std::string card = card_of(part.toStdString());
+  selected_ = QString::fromStdString(card);
+  card_->showPart(part.toStdString());
+  for (DriveLine* line : lines_) line->setSelected(selected_);
+  drawing_->setSelected(card);
+  if (narrow_ && !card_in_place_) togglePlace();
+}
+
+void MainWindow::stepPart(int by) {
+  std::vector<PartEntry> parts = all_parts(document_.rig());
+  std::erase_if(parts, [](const PartEntry& entry) { return entry.part.empty(); });
+  const auto at = std::ranges::find(parts, selected_.toStdString(), &PartEntry::part);
+  const int count = static_cast<int>(parts.size());
+  const int here = at == parts.end() ? 0 : static_cast<int>(at - parts.begin());
+  select(QString::fromStdString(parts[static_cast<std::size_t>((here + by + count) % count)].part));
+}
+
+}  // namespace gazewright

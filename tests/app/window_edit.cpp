@@ -1,0 +1,164 @@
+#include <gtest/gtest.h>
+
+#include <QComboBox>
+#include <QLabel>
+#include <QLocale>
+#include <QToolButton>
+#include <QWheelEvent>
+#include <numbers>
+
+#include "app/window/quantity_text.h"
+#include "tests/app/window_support.h"
+
+namespace gazewright {
+namespace {
+
+using testing::OwlWindow;
+constexpr double kPi = std::numbers::pi;
+
+TEST(WindowEdit, TakesAnyUnitOfTheDimension) {
+  OwlWindow owl;
+  owl.window.select("pan.motor");
+  ASSERT_NE(owl.type("pan.motor.rotor_inertia", "0.0000245 kg.m2"), nullptr);
+  EXPECT_DOUBLE_EQ(*owl.rig().pan.motor.rotor_inertia_kgm2.si, 2.45e-5);
+  owl.type("pan.motor.peak_current", "41000 mA");
+  EXPECT_DOUBLE_EQ(*owl.rig().pan.motor.peak_current_A.si, 41);
+  owl.window.select("pan.gearbox");
+  owl.type("pan.gearbox.backlash", "0.25 deg");
+  EXPECT_NEAR(*owl.rig().pan.gearbox.backlash_rad.si, 0.25 * kPi / 180, 1e-15);
+  EXPECT_EQ(owl.field("pan.gearbox.backlash")->edit()->text(), QString::fromUtf8("0.25°"));
+}
+
+TEST(WindowEdit, TakesABareNumberInTheUnitShown) {
+  OwlWindow owl;
+  owl.window.select("pan.gearbox");
+  owl.type("pan.gearbox.backlash", "8");
+  EXPECT_NEAR(*owl.rig().pan.gearbox.backlash_rad.si, 8.0 / 60 * kPi / 180, 1e-15);
+  EXPECT_EQ(owl.field("pan.gearbox.backlash")->edit()->text(), QString::fromUtf8("8\u202farcmin"));
+}
+
+TEST(WindowEdit, RejectsABadEntryBesideTheFieldAndKeepsTheLastValidOne) {
+  OwlWindow owl;
+  owl.window.select("pan.gearbox");
+  const Rig before = owl.rig();
+  for (const char* bad : {"heavy", "3 kg", "-2", "5000", "nan", "1e999"}) {
+    QuantityField* field = owl.type("pan.gearbox.ratio", bad);
+    ASSERT_NE(field, nullptr);
+    EXPECT_EQ(owl.rig(), before) << bad;
+    EXPECT_FALSE(field->errorText().isEmpty()) << bad;
+    EXPECT_TRUE(field->errorText().contains("Still 18")) << field->errorText().toStdString();
+    EXPECT_TRUE(field->errorText().contains("Allowed: 0.01 to 1000"))
+        << field->errorText().toStdString();
+  }
+  QuantityField* field = owl.field("pan.gearbox.ratio");
+  QTest::keyClick(field->edit(), Qt::Key_Escape);
+  EXPECT_EQ(field->edit()->text(), "18");
+  EXPECT_TRUE(field->errorText().isEmpty());
+}
+
+TEST(WindowEdit, AnEntryThatIsClearedIsMissingAndSaysWhatThatCosts) {
+  OwlWindow owl;
+  ASSERT_TRUE(owl.settle());
+  owl.window.select("tilt.motor");
+  owl.type("tilt.motor.rotor_inertia", " ");
+  EXPECT_FALSE(owl.rig().tilt.motor.rotor_inertia_kgm2.has_value());
+  ASSERT_TRUE(owl.settle());
+  EXPECT_FALSE(owl.window.recompute().analysis()->value("tilt.step.settle_time"));
+  EXPECT_TRUE(owl.window.recompute().analysis()->value("pan.step.settle_time"));
+  QuantityField* field = owl.field("tilt.motor.rotor_inertia");
+  EXPECT_EQ(field->edit()->placeholderText(), "missing");
+  bool told = false;
+  for (const QLabel* label : field->findChildren<QLabel*>()) {
+    told = told || (label->isVisible() && label->text().contains("figures unknown"));
+  }
+  EXPECT_TRUE(told);
+}
+
+TEST(WindowEdit, KeepsSourceAndPercentSpreadWhenTheValueChanges) {
+  OwlWindow owl;
+  owl.window.select("pan.gearbox");
+  owl.type("pan.gearbox.efficiency", "80 %");
+  const Quantity& efficiency = owl.rig().pan.gearbox.efficiency;
+  EXPECT_DOUBLE_EQ(*efficiency.si, 0.8);
+  EXPECT_EQ(efficiency.source, Source::datasheet);
+  EXPECT_NEAR(efficiency.spread_si, 0.04, 1e-12);
+}
+
+TEST(WindowEdit, ReadsTheDecimalCommaOfTheLocale) {
+  const QLocale before;
+  QLocale::setDefault(QLocale(QLocale::German));
+  const FieldInfo& ratio = *find_info("pan.gearbox.ratio");
+  const auto read = read_typed("17,5", Quantity{}, ratio);
+  const auto shown = shown_quantity(std::get<Quantity>(read), ratio);
+  QLocale::setDefault(before);
+  EXPECT_DOUBLE_EQ(*std::get<Quantity>(read).si, 17.5);
+  EXPECT_EQ(std::get<Quantity>(read).written, "17.5");
+  EXPECT_EQ(shown, "17,5");
+}
+
+TEST(WindowEdit, TheWheelOverAComboWithoutTheFocusChangesNothing) {
+  OwlWindow owl;
+  owl.window.select("pan.motor");
+  const Rig before = owl.rig();
+  for (QComboBox* combo : owl.window.card().findChildren<QComboBox*>()) {
+    combo->clearFocus();
+    QWheelEvent wheel(QPointF(3, 3), combo->mapToGlobal(QPointF(3, 3)), {}, QPoint(0, -120),
+                      Qt::NoButton, Qt::NoModifier, Qt::NoScrollPhase, false);
+    QCoreApplication::sendEvent(combo, &wheel);
+  }
+  EXPECT_EQ(owl.rig(), before);
+}
+
+TEST(WindowEdit, EveryFieldOfTheRigIsOnACard) {
+  OwlWindow owl;
+  Rig rig = owl.rig();
+  std::vector<std::string> missing;
+  for (const FieldRef& ref : all_fields(rig)) {
+    const std::string& path = path_of(ref);
+    owl.window.select(QString::fromStdString(path));
+    bool found = false;
+    for (const CardRow* row : owl.window.card().findChildren<CardRow*>()) {
+      found = found || row->objectName() == QString::fromStdString(path + " row");
+    }
+    if (!found) missing.push_back(path);
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+  }
+  EXPECT_TRUE(missing.empty()) << "first: " << missing.front();
+}
+
+TEST(WindowEdit, BodiesAreAddedDoubledAndRemoved) {
+  OwlWindow owl;
+  owl.window.select("tilt.load");
+  const Rig before = owl.rig();
+  const auto press = [&](const char* name) {
+    for (QToolButton* button : owl.window.card().findChildren<QToolButton*>(QLatin1String(name))) {
+      if (button->isVisible()) return button->click();
+    }
+    ADD_FAILURE() << name << " is not there";
+  };
+  press("body.add");
+  ASSERT_EQ(owl.rig().on_tilt.size(), 3u);
+  EXPECT_EQ(owl.window.selected(), "on_tilt[2]");
+  press("body.duplicate");
+  ASSERT_EQ(owl.rig().on_tilt.size(), 4u);
+  EXPECT_EQ(owl.window.selected(), "on_tilt[3]");
+  press("body.remove");
+  press("body.add");
+  EXPECT_EQ(owl.rig().on_tilt.size(), 4u);
+  for (int i = 0; i < 4; ++i) owl.window.document().history().undo();
+  EXPECT_EQ(owl.rig(), before);
+}
+
+TEST(WindowEdit, StopsCanBeTakenAwayAndDescribedAgain) {
+  OwlWindow owl;
+  owl.window.select("pan.stops");
+  ASSERT_NE(owl.field("pan.stops.radius"), nullptr);
+  owl.window.document().edit("none", with_presence(owl.rig(), "pan.stops", Presence::none));
+  QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+  EXPECT_EQ(owl.field("pan.stops.radius"), nullptr);
+  owl.window.document().history().undo();
+  EXPECT_NE(owl.field("pan.stops.radius"), nullptr);
+}
+
+}  // namespace
+}  // namespace gazewright

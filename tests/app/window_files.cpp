@@ -1,0 +1,129 @@
+#include <gtest/gtest.h>
+
+#include <QFileInfo>
+#include <QMessageBox>
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QTimer>
+
+#include "app/window/message_bar.h"
+#include "tests/app/window_support.h"
+
+namespace gazewright {
+namespace {
+
+using testing::OwlWindow;
+
+/// Presses a button of the next question by its text.
+void answer(const QString& text) {
+  QTimer::singleShot(0, [text] {
+    auto* box = qobject_cast<QMessageBox*>(QApplication::activeModalWidget());
+    ASSERT_NE(box, nullptr);
+    for (QAbstractButton* button : box->buttons()) {
+      if (button->text().remove('&') == text) return button->click();
+    }
+    box->reject();
+    FAIL() << "no button " << text.toStdString();
+  });
+}
+
+TEST(WindowFiles, SavedAndReopenedIsTheSameRig) {
+  OwlWindow owl;
+  owl.window.select("pan.gearbox");
+  owl.type("pan.gearbox.backlash", "8 arcmin");
+  owl.type("pan.gearbox.ratio", "14.5");
+  const Rig edited = owl.rig();
+  EXPECT_TRUE(owl.window.isWindowModified());
+  ASSERT_TRUE(owl.window.saveTo(owl.path("copy.rig.yaml")))
+      << owl.window.messages().text().toStdString();
+  EXPECT_FALSE(owl.window.isWindowModified());
+  EXPECT_EQ(owl.window.document().shownName(), "copy.rig.yaml");
+  OwlWindow other;
+  ASSERT_TRUE(other.window.openFile(owl.path("copy.rig.yaml")));
+  EXPECT_EQ(other.rig(), edited);
+}
+
+TEST(WindowFiles, AFileThatIsSavedUnchangedStaysAsItWasWritten) {
+  OwlWindow owl;
+  ASSERT_TRUE(owl.window.saveTo(owl.path("owl.rig.yaml")));
+  EXPECT_EQ(owl.read("owl.rig.yaml"), testing::owl_file_text());
+}
+
+TEST(WindowFiles, UndoAfterSavingMarksTheWindowAndRedoClearsIt) {
+  OwlWindow owl;
+  owl.window.document().edit("edit", with_value(owl.rig(), "supply.voltage", 36));
+  ASSERT_TRUE(owl.window.saveTo(owl.path("owl.rig.yaml")));
+  owl.window.document().history().undo();
+  EXPECT_TRUE(owl.window.isWindowModified());
+  owl.window.document().history().redo();
+  EXPECT_FALSE(owl.window.isWindowModified());
+}
+
+TEST(WindowFiles, SavingToAnImpossiblePlaceLeavesFileAndWindow) {
+  OwlWindow owl;
+  owl.window.document().edit("edit", with_value(owl.rig(), "supply.voltage", 36));
+  const Rig edited = owl.rig();
+  for (const char* place : {"missing/folder/owl.rig.yaml", "owl.rig.yaml/inside.rig.yaml"}) {
+    EXPECT_FALSE(owl.window.saveTo(owl.path(place))) << place;
+    EXPECT_TRUE(owl.window.messages().text().contains("Not saved"));
+    EXPECT_EQ(owl.rig(), edited);
+    EXPECT_TRUE(owl.window.isWindowModified());
+    EXPECT_TRUE(owl.window.isVisible());
+    EXPECT_EQ(owl.window.document().shownName(), "owl.rig.yaml");
+  }
+  EXPECT_FALSE(owl.window.saveTo("/proc/owl.rig.yaml"));
+  EXPECT_EQ(owl.read("owl.rig.yaml"), testing::owl_file_text());
+}
+
+TEST(WindowFiles, ClosingWithUnsavedEditsAsksAndCancelCancels) {
+  OwlWindow owl;
+  owl.window.document().edit("edit", with_value(owl.rig(), "supply.voltage", 36));
+  answer("Cancel");
+  EXPECT_FALSE(owl.window.close());
+  EXPECT_TRUE(owl.window.isVisible());
+  answer("Save");
+  EXPECT_TRUE(owl.window.close());
+  OwlWindow other;
+  ASSERT_TRUE(other.window.openFile(owl.path("owl.rig.yaml")));
+  EXPECT_DOUBLE_EQ(*other.rig().supply.voltage_V.si, 36);
+}
+
+TEST(WindowFiles, DiscardClosesAndKeepsTheOldFile) {
+  OwlWindow owl;
+  owl.window.document().edit("edit", with_value(owl.rig(), "supply.voltage", 36));
+  answer("Discard");
+  EXPECT_TRUE(owl.window.close());
+  EXPECT_EQ(owl.read("owl.rig.yaml"), testing::owl_file_text());
+}
+
+TEST(WindowFiles, AFailedSaveOnClosingKeepsTheWindow) {
+  OwlWindow owl;
+  QFile::remove(owl.path("owl.rig.yaml"));
+  ASSERT_TRUE(QDir().mkdir(owl.path("owl.rig.yaml")));  // a folder where the file was
+  owl.window.document().edit("edit", with_value(owl.rig(), "supply.voltage", 36));
+  answer("Save");
+  EXPECT_FALSE(owl.window.close());
+  EXPECT_TRUE(owl.window.isVisible());
+  EXPECT_TRUE(owl.window.messages().text().contains("Not saved"));
+}
+
+TEST(WindowFiles, TheSheetIsWrittenOnceTheFiguresAreIn) {
+  OwlWindow owl;
+  QSignalSpy written(&owl.window, &MainWindow::sheetWritten);
+  owl.window.writeSheet(owl.path("owl.pdf"));
+  ASSERT_TRUE(owl.settle());
+  ASSERT_TRUE(QTest::qWaitFor([&] { return written.count() == 1; }, 10000))
+      << owl.window.messages().text().toStdString();
+  EXPECT_TRUE(owl.read("owl.pdf").starts_with("%PDF"));
+}
+
+TEST(WindowFiles, ASheetThatCannotBeWrittenIsTold) {
+  OwlWindow owl;
+  ASSERT_TRUE(owl.settle());
+  owl.window.writeSheet(owl.path("missing/owl.pdf"));
+  EXPECT_TRUE(owl.window.messages().text().contains("No sheet written"));
+  EXPECT_FALSE(QFileInfo::exists(owl.path("missing/owl.pdf")));
+}
+
+}  // namespace
+}  // namespace gazewright

@@ -1,0 +1,108 @@
+#include <gtest/gtest.h>
+
+#include <QTableView>
+
+#include "app/window/findings_model.h"
+#include "app/window/findings_view.h"
+#include "tests/app/window_support.h"
+
+namespace gazewright {
+namespace {
+
+using testing::OwlWindow;
+
+Finding finding(const char* id, Verdict verdict) {
+  Finding made;
+  made.id = id;
+  made.what = id;
+  made.verdict = verdict;
+  made.part = "pan.gearbox";
+  return made;
+}
+
+TEST(Findings, AreCountedInWords) {
+  FindingsView view;
+  view.setFindings({finding("a", Verdict::fails), finding("b", Verdict::fails),
+                    finding("c", Verdict::tight), finding("d", Verdict::holds)},
+                   true);
+  EXPECT_EQ(view.summary(), "2 fail, 1 tight, 1 holds");
+}
+
+/// The first finding with a remedy that changes a field.
+int row_with_remedy(const std::vector<Finding>& findings, bool fails) {
+  for (std::size_t row = 0; row < findings.size(); ++row) {
+    const auto& remedies = findings[row].remedies;
+    if (fails && findings[row].verdict != Verdict::fails) continue;
+    if (!remedies.empty() && !remedies[0].path.empty()) return static_cast<int>(row);
+  }
+  return -1;
+}
+
+TEST(Findings, PressingARemedyAppliesItAndUndoTakesItBack) {
+  OwlWindow owl;
+  owl.window.document().edit("hard task", with_value(owl.rig(), "supply.current_limit", 6));
+  ASSERT_TRUE(owl.settle());
+  const std::vector<Finding> findings = owl.window.recompute().analysis()->findings;
+  const int row = row_with_remedy(findings, true);
+  ASSERT_GE(row, 0) << "the owl on 6 A has nothing to mend";
+  const Finding& failing = findings[static_cast<std::size_t>(row)];
+  const Rig before = owl.rig();
+
+  QTableView* table = owl.window.findings().table();
+  const QModelIndex cell = table->model()->index(row, FindingsModel::remedy);
+  table->scrollTo(cell);
+  const QPoint at(table->visualRect(cell).left() + 14, table->visualRect(cell).center().y());
+  QTest::mouseClick(table->viewport(), Qt::LeftButton, {}, at);
+  const Remedy& remedy = failing.remedies[0];
+  EXPECT_EQ(owl.rig(), with_remedy(before, remedy));
+  EXPECT_NE(owl.rig(), before);
+
+  ASSERT_TRUE(owl.settle());
+  for (const Finding& now : owl.window.recompute().analysis()->findings) {
+    if (now.id == failing.id) {
+      EXPECT_NE(now.verdict, Verdict::fails) << remedy.text;
+    }
+  }
+  owl.window.document().history().undo();
+  EXPECT_EQ(owl.rig(), before);
+}
+
+TEST(Findings, SelectingOneShowsThePartsCard) {
+  OwlWindow owl;
+  ASSERT_TRUE(owl.settle());
+  owl.window.select("camera");
+  QTableView* table = owl.window.findings().table();
+  for (int row = 0; row < table->model()->rowCount(); ++row) {
+    table->setCurrentIndex(table->model()->index(row, 0));
+    const std::string part =
+        owl.window.recompute().analysis()->findings[static_cast<std::size_t>(row)].part;
+    owl.window.select(QString::fromStdString(part));
+    const QString wanted = owl.window.selected();
+    owl.window.select("camera");
+    QTest::mouseClick(table->viewport(), Qt::LeftButton, {},
+                      table->visualRect(table->model()->index(row, 2)).center());
+    EXPECT_EQ(owl.window.selected(), wanted) << part;
+  }
+}
+
+TEST(Findings, TheSwapRemedyExchangesTheGearboxes) {
+  OwlWindow owl;
+  const Rig before = owl.rig();
+  Remedy swap;
+  swap.path = "swap";
+  const Rig after = with_remedy(before, swap);
+  EXPECT_EQ(after.pan.gearbox, before.tilt.gearbox);
+  EXPECT_EQ(after.tilt.gearbox, before.pan.gearbox);
+  EXPECT_EQ(with_remedy(after, swap), before);
+}
+
+TEST(Findings, StayInTheOrderOfTheAnalysisAndKeepTheSelection) {
+  FindingsView view;
+  view.setFindings({finding("a", Verdict::fails), finding("b", Verdict::holds)}, true);
+  view.table()->selectRow(0);
+  view.setFindings({finding("b", Verdict::tight), finding("a", Verdict::holds)}, true);
+  EXPECT_EQ(view.table()->currentIndex().row(), 1);
+}
+
+}  // namespace
+}  // namespace gazewright

@@ -1,0 +1,110 @@
+#include <gtest/gtest.h>
+
+#include <QSignalSpy>
+#include <atomic>
+#include <thread>
+
+#include "app/window/newest_wins.h"
+#include "tests/app/window_support.h"
+
+namespace gazewright {
+namespace {
+
+using testing::OwlWindow;
+
+TEST(NewestWins, RunsTheFirstAndTheNewestAndSkipsWhatCameBetween) {
+  std::vector<int> seen;
+  std::atomic<bool> go = false;
+  NewestWins<int, int> job(
+      [&](const int& request, const std::stop_token&) {
+        while (!go) std::this_thread::yield();
+        return request * 10;
+      },
+      [&](const int& request, const int& result, bool isLatest) {
+        EXPECT_EQ(result, request * 10);
+        EXPECT_EQ(isLatest, request == 4);
+        seen.push_back(request);
+      });
+  for (int request = 1; request <= 4; ++request) job.request(request);
+  go = true;
+  ASSERT_TRUE(QTest::qWaitFor([&] { return seen.size() == 2; }, 5000));
+  EXPECT_EQ(seen, (std::vector<int>{1, 4}));
+}
+
+TEST(NewestWins, ADroppedResultNeverArrives) {
+  int results = 0;
+  NewestWins<int, int> job(
+      [](const int& request, const std::stop_token& stop) {
+        while (request == 1 && !stop.stop_requested()) std::this_thread::yield();
+        return request;
+      },
+      [&](const int&, const int& result, bool) {
+        ++results;
+        EXPECT_EQ(result, 2);
+      });
+  job.request(1);
+  job.dropRunning();
+  job.request(2);
+  ASSERT_TRUE(QTest::qWaitFor([&] { return job.isIdle(); }, 5000));
+  EXPECT_EQ(results, 1);
+}
+
+TEST(NewestWins, TheDestructorStopsAndJoins) {
+  std::atomic<bool> ended = false;
+  {
+    NewestWins<int, int> job(
+        [&](const int& request, const std::stop_token& stop) {
+          while (!stop.stop_requested()) std::this_thread::yield();
+          ended = true;
+          return request;
+        },
+        [](const int&, const int&, bool) { FAIL() << "nobody waits for this any more"; });
+    job.request(1);
+  }
+  EXPECT_TRUE(ended);
+}
+
+TEST(Recompute, ARatioDoesNotRepeatTheSweepsAndAVoltageDoes) {
+  OwlWindow owl;
+  ASSERT_TRUE(owl.settle());
+  QSignalSpy sweeps(&owl.window.recompute(), &Recompute::sweepReady);
+  owl.window.document().edit("ratio", with_value(owl.rig(), "pan.gearbox.ratio", 25));
+  ASSERT_TRUE(owl.settle());
+  EXPECT_EQ(sweeps.count(), 0);
+  owl.window.document().edit("voltage", with_value(owl.rig(), "supply.voltage", 36));
+  EXPECT_TRUE(owl.window.recompute().isSweepBehind(Axis::pan));
+  ASSERT_TRUE(owl.settle());
+  EXPECT_GE(sweeps.count(), 2);
+}
+
+TEST(Recompute, AnAxisSweepDoesNotDependOnEitherRatio) {
+  OwlWindow owl;
+  Rig other = with_value(owl.rig(), "pan.gearbox.ratio", 37);
+  other = with_value(other, "tilt.gearbox.ratio", 5);
+  const auto ratios = usual_ratios(12);
+  for (Axis axis : kAxes) {
+    const RatioSweep a = sweep_ratio(owl.rig(), axis, ratios), b = sweep_ratio(other, axis, ratios);
+    EXPECT_EQ(a.shortest_time_s, b.shortest_time_s);
+    EXPECT_EQ(a.settle_time_s, b.settle_time_s);
+    EXPECT_EQ(a.band_least, b.band_least);
+  }
+}
+
+TEST(Recompute, TheAnalysisShownIsTheOneOfTheRig) {
+  OwlWindow owl;
+  for (double ratio : {12.0, 15.0, 22.0, 9.0}) {
+    owl.window.document().edit("ratio", with_value(owl.rig(), "pan.gearbox.ratio", ratio));
+    QCoreApplication::processEvents();
+  }
+  ASSERT_TRUE(owl.settle());
+  EXPECT_EQ(owl.window.recompute().analysedRig(), owl.rig());
+  const Analysis direct = analyse(owl.rig());
+  ASSERT_EQ(direct.figures.size(), owl.window.recompute().analysis()->figures.size());
+  for (std::size_t i = 0; i < direct.figures.size(); ++i) {
+    EXPECT_EQ(direct.figures[i].value, owl.window.recompute().analysis()->figures[i].value)
+        << direct.figures[i].id;
+  }
+}
+
+}  // namespace
+}  // namespace gazewright
