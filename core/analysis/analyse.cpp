@@ -77,6 +77,7 @@ std::optional<double> Analysis::value(std::string_view id) const {
 
 Analysis analyse(const Rig& rig, const AnalyseOptions& options, const std::stop_token& stop) {
   Context context(rig, stop);
+  context.prepare();
   Analysis analysis;
   analysis.figures = compute_figures(context);
   analysis.findings = findings_of(context, rig, options, stop);

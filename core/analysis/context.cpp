@@ -2,8 +2,10 @@
 
 #include <algorithm>
 #include <cmath>
+#include <thread>
 #include <utility>
 
+#include "core/analysis/inputs.h"
 #include "core/rig/fields.h"
 
 namespace gazewright {
@@ -69,6 +71,34 @@ const LoopMargins& Context::speed_margins(Axis axis) {
 
 const LoopMargins& Context::position_margins(Axis axis) {
   return kept(of(axis).position_margins, [&] { return position_loop_margins(model(axis)); });
+}
+
+const std::optional<double>& Context::best_time_ratio(Axis axis) {
+  return kept(of(axis).best_time_ratio,
+              [&] { return gazewright::best_time_ratio(model(axis), move_rad(axis)); });
+}
+
+void Context::prepare() {
+  // What both threads read is made before they start; each then writes only its own axis.
+  std::array<std::array<bool, 3>, 2> there{};
+  for (const Axis axis : kAxes) {
+    model(axis);
+    there[static_cast<std::size_t>(axis)] = {missing(kRigidMove, axis).empty(),
+                                             missing(kLoops, axis).empty(),
+                                             missing(kStep, axis).empty()};
+  }
+  const auto run = [&](Axis axis) {
+    const auto [moves, loops, steps] = there[static_cast<std::size_t>(axis)];
+    prepare(axis, moves, loops, steps);
+  };
+  const std::jthread tilt([&] { run(Axis::tilt); });
+  run(Axis::pan);
+}
+
+void Context::prepare(Axis axis, bool moves, bool loops, bool steps) {
+  if (steps) step(axis);
+  if (moves) fastest(axis), best_time_ratio(axis);
+  if (loops) speed_margins(axis), position_margins(axis);
 }
 
 double Context::move_rad(Axis axis) const {

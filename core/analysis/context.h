@@ -34,6 +34,11 @@ class Context {
   const std::optional<FastestMove>& fastest(Axis axis);
   const LoopMargins& speed_margins(Axis axis);
   const LoopMargins& position_margins(Axis axis);
+  const std::optional<double>& best_time_ratio(Axis axis);
+
+  /// Works out the slow values of both axes at the same time, each on a thread of its own, as far
+  /// as their inputs are there.
+  void prepare();
 
   double move_rad(Axis axis) const;
   double pixels_per_radian() const;  ///< at the picture's centre; NaN where the camera is unknown
@@ -51,7 +56,9 @@ class Context {
     std::optional<SettledStep> step;
     std::optional<std::optional<FastestMove>> fastest;
     std::optional<LoopMargins> speed_margins, position_margins;
+    std::optional<std::optional<double>> best_time_ratio;
   };
+  void prepare(Axis axis, bool moves, bool loops, bool steps);
   PerAxis& of(Axis axis) { return axis_[static_cast<std::size_t>(axis)]; }
   void add_missing(const std::string& path, std::vector<std::string>& missing);
 

@@ -27,7 +27,7 @@ const FigureRow kRows[] = {
       "N in 1…200 that makes shortest_time least", "handbook: motion", kRigidMove},
      Axes::both,
      [](Context& c, Axis a) -> Answer {
-       return {best_time_ratio(c.model(a), c.move_rad(a)), kCannotMove};
+       return {c.best_time_ratio(a), kCannotMove};
      }},
     {{"<axis>.step.rise_time", "Rise time", "s", "ms", "10 to 90 % of the move", kStepSource,
       kStep},

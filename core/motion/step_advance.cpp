@@ -142,7 +142,7 @@ bool SampleAdvance::explicit_sample(AxisState& state, const TorqueLag& lag) {
     const StepResult<2> to = explicit_step(acceleration, at, start_.acceleration, h, last);
     const double error = error_of(to, at);
     const unsigned region = dynamics_.region(end_Nm, to.position, to.speed);
-    if (region != start_.region && error < kHopeless) {
+    if (region != start_.region && error > 1 && error < kHopeless) {
       const double cut = cut_s(at, to, last, lag, done_s, h);
       if (h - cut > kShortestCut * sample_s_) {
         uncut_s = std::max(uncut_s, h);
