@@ -10,6 +10,7 @@ constexpr double kPositionPart = 3e-10;  // of the move, in one step
 constexpr double kSpeedPart_1ps = 3e-7;
 constexpr double kShortestCut = 1e-6;  // of a sample
 constexpr double kHopeless = 1e6;      // error, in tolerances, at which a step shows nothing
+constexpr double kWorthCutting = 0.1;  // error from which a change of region is sought
 constexpr int kMostStiffSteps = 400;
 constexpr double kWorthWhile = 50;  // evaluations in a sample from which the stiff method is tried
 constexpr double kExplicitCost = 6, kStiffCost = 12;  // of a step, in evaluations
@@ -142,7 +143,7 @@ bool SampleAdvance::explicit_sample(AxisState& state, const TorqueLag& lag) {
     const StepResult<2> to = explicit_step(acceleration, at, start_.acceleration, h, last);
     const double error = error_of(to, at);
     const unsigned region = dynamics_.region(end_Nm, to.position, to.speed);
-    if (region != start_.region && error > 1 && error < kHopeless) {
+    if (region != start_.region && error > kWorthCutting && error < kHopeless) {
       const double cut = cut_s(at, to, last, lag, done_s, h);
       if (h - cut > kShortestCut * sample_s_) {
         uncut_s = std::max(uncut_s, h);

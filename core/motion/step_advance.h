@@ -28,9 +28,9 @@ struct LagParts {
 /// Explicit Runge-Kutta steps of order 5 with error control while they are few, L-stable Rosenbrock
 /// steps of order 4 where rates are stiff; the cheaper of both is kept from sample to sample. An
 /// explicit step that leaves the region it began in (a tooth touches, a speed passes zero ...) and
-/// misses the tolerance for it is
-/// cut at that instant. The work in a sample is bounded: after its most steps the explicit method
-/// hands over, and after its own the stiff one goes on with a growing tolerance.
+/// comes near its tolerance is cut at that instant. The work in a sample is bounded: after its most
+/// steps the explicit method hands over, and after its own the stiff one goes on with a growing
+/// tolerance.
 class SampleAdvance {
  public:
   SampleAdvance(const AxisModel& model, double move_rad);
