@@ -12,6 +12,18 @@
 namespace gazewright {
 namespace {
 
+/// The largest shares, and the rest as one where there is no room for all.
+std::vector<InertiaShare> fitting(const std::vector<InertiaShare>& shares, std::size_t room) {
+  if (shares.size() <= room) return shares;
+  std::vector<InertiaShare> shown(shares.begin(), shares.begin() + std::ptrdiff_t(room) - 1);
+  InertiaShare rest{Plots::tr("%1 more").arg(shares.size() - shown.size()), 0, false};
+  for (std::size_t i = shown.size(); i < shares.size(); ++i) {
+    rest.inertia_kgm2 += shares[i].inertia_kgm2;
+  }
+  shown.push_back(rest);
+  return shown;
+}
+
 /// One axis' bars: a heading, then name, bar, number and percent for each share.
 struct Bars {
   QPainter& painter;
@@ -26,10 +38,11 @@ struct Bars {
     painter.drawText(
         QRectF(rect.left(), rect.top(), rect.width(), line), Qt::AlignLeft | Qt::AlignVCenter,
         Plots::tr("%1, %2 in all").arg(axis_word(axis), format_value(sum, "kg.m2", "g.m2")));
-    const auto room = static_cast<std::size_t>(std::max(1.0, rect.height() / line - 1));
+    const auto room = static_cast<std::size_t>(std::max(2.0, rect.height() / line - 1));
     double y = rect.top() + line;
-    for (std::size_t i = 0; i < std::min(room, shares.size()); ++i, y += line) {
-      row({rect.left(), y, rect.width(), line}, axis, shares[i], sum, largest);
+    for (const InertiaShare& share : fitting(shares, room)) {
+      row({rect.left(), y, rect.width(), line}, axis, share, sum, largest);
+      y += line;
     }
   }
 

@@ -54,8 +54,8 @@ std::optional<std::vector<InertiaShare>> inertia_shares(const Rig& rig, Axis axi
     for (const Body& body : rig.on_pan) add(false, body);
   }
   for (const Body& body : rig.on_tilt) add(true, body);
-  shares.push_back({Plots::tr("rotor, through gear"), ratio * ratio * rotor, true});
-  shares.push_back({Plots::tr("gearbox, through gear"), ratio * ratio * gear, true});
+  shares.push_back({Plots::tr("rotor × N²"), ratio * ratio * rotor, true});
+  shares.push_back({Plots::tr("gearbox × N²"), ratio * ratio * gear, true});
   std::stable_sort(shares.begin(), shares.end(), [](const InertiaShare& a, const InertiaShare& b) {
     return a.inertia_kgm2 > b.inertia_kgm2;
   });

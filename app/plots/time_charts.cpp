@@ -25,17 +25,14 @@ Chart time_chart(PlotKind kind, const QString& y_name, const QString& y_unit) {
   return chart;
 }
 
-/// The time that shows the move and some rest after it, of all axes that the plot shows. [ms]
-double shown_time_ms(const PlotInput& input) {
-  double shown = 0;
-  for (const Axis axis : kAxes) {
-    const Trace& step = input.now->of(axis).step;
-    if (!shows(input, axis) || step.time_s.empty()) continue;
-    const auto settle = input.now->value(figure_id(axis, "step.settle_time"));
-    const double end = step.time_s.back() * kMsPerS;
-    shown = std::max(shown, settle ? std::min(end, round_up(*settle * kMsPerS * 1.5)) : end);
-  }
-  return shown;
+/// The time that shows the move of an axis and some rest after it, where it never settles the rise
+/// and what follows. [ms]
+double shown_time_ms(const Analysis& analysis, Axis axis) {
+  const double end = analysis.of(axis).step.time_s.back() * kMsPerS;
+  const auto settle = analysis.value(figure_id(axis, "step.settle_time"));
+  if (settle) return std::min(end, round_up(*settle * kMsPerS * 1.5));
+  const double rise = analysis.value(figure_id(axis, "step.rise_time")).value_or(0);
+  return std::min(end, std::max(600.0, round_up(10 * rise * kMsPerS)));
 }
 
 using Pick = const std::vector<double> Trace::*;
@@ -84,7 +81,12 @@ void finish(Chart& chart, const PlotInput& input) {
   const bool has_ghost = std::any_of(chart.series.begin(), chart.series.end(),
                                      [](const Series& s) { return s.line == Line::ghost; });
   if (has_ghost) chart.legend.append({Plots::tr("before"), {}, Line::ghost});
-  chart.x = {0, shown_time_ms(input)};
+  double shown = 0;
+  for (const Axis axis : kAxes) {
+    if (!shows(input, axis) || input.now->of(axis).step.time_s.empty()) continue;
+    shown = std::max(shown, shown_time_ms(*input.now, axis));
+  }
+  chart.x = {0, shown};
   chart.y = y_range(chart, chart.x);
   chart.y.hi += 0.1 * (chart.y.hi - chart.y.lo);  // for the labels
 }

@@ -127,10 +127,10 @@ void draw_figures(SheetPage& page, const SheetContent& content) {
   }
   draw_table(page,
              {{Plots::tr("Figure"), 2.6, false},
-              {Plots::tr("Pan"), 1, true},
-              {Plots::tr("Tilt"), 1, true},
-              {Plots::tr("Both"), 1, true},
-              {Plots::tr("Formula"), 3.2, false}},
+              {Plots::tr("Pan"), 1.2, true},
+              {Plots::tr("Tilt"), 1.2, true},
+              {Plots::tr("Both"), 0.9, true},
+              {Plots::tr("Formula"), 3, false}},
              rows);
 }
 

@@ -68,9 +68,11 @@ void SheetPage::text(const QRectF& rect, int flags, const QString& text, const T
 }
 
 double SheetPage::textHeight(const QString& text, double width, const TextStyle& style) {
+  // The device's letters may be a little wider than those of the screen that measures them.
+  constexpr double kReserve = 0.98;
   const QFontMetricsF metrics(fine_font(style));
-  return metrics.boundingRect(QRectF(0, 0, width * kFine, 1e6), Qt::TextWordWrap, text).height() /
-         kFine;
+  const QRectF room(0, 0, width * kFine * kReserve, 1e6);
+  return metrics.boundingRect(room, Qt::TextWordWrap, text).height() / kFine;
 }
 
 double SheetPage::textWidth(const QString& text, const TextStyle& style) {

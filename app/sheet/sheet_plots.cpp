@@ -77,6 +77,7 @@ QString conditions(const Rig& rig) {
 }  // namespace
 
 void draw_plots(SheetPage& page, const SheetContent& content) {
+  page.ensure(50 + kPlotHeight);
   page.heading(Plots::tr("Plots and drawing"));
   page.paragraph(conditions(content.rig), {7.5, false, page.theme().quiet});
   PlotInput input{.rig = &content.rig, .now = &content.analysis, .sweeps = content.sweeps};

@@ -71,6 +71,21 @@ TEST(StepChart, SaysWhatIsMissingInsteadOfAnEmptyPlot) {
   EXPECT_TRUE(chart.message.contains("rotor inertia")) << chart.message.toStdString();
 }
 
+TEST(StepChart, SaysThatAnAxisNeverSettlesAndStillShowsTheMove) {
+  Rig rig = the_owl().rig;
+  rig.tilt.gearbox.backlash_rad = si_quantity(0.05);  // far wider than the band
+  const Analysis analysis = analyse(rig, {.remedies = false});
+  ASSERT_FALSE(analysis.value("tilt.step.settle_time"));
+  PlotInput input;
+  input.rig = &rig;
+  input.now = &analysis;
+  const Chart chart = step_chart(input);
+  EXPECT_TRUE(chart.message.isEmpty());
+  ASSERT_EQ(chart.notes.size(), 1);
+  EXPECT_TRUE(chart.notes.front().startsWith("Tilt: ")) << chart.notes.front().toStdString();
+  EXPECT_LE(chart.x.hi, 1000) << "six seconds of rest would squash the move";
+}
+
 TEST(StepChart, KeepsTheOldCurveAsAGhost) {
   PlotInput input = the_owl().input();
   input.ghost = &the_owl().analysis;
