@@ -31,8 +31,7 @@ QPalette palette_of(const Theme& theme) {
   return palette;
 }
 
-QString style_sheet_of(const Theme& theme) {
-  QString sheet = QStringLiteral(R"(
+constexpr char kStyleSheet[] = R"(
 *[kind="card"] { background: %card; border: 1px solid %border; border-radius: 6px; }
 QLabel[kind="heading"] { font-weight: bold; }
 QLabel[kind="note"] { color: %quiet; font-size: %small; }
@@ -81,7 +80,10 @@ QHeaderView::section { background: %card; color: %quiet; border: none; padding: 
   font-size: %small; }
 QTableView { background: %card; border: none; selection-background-color: %band;
   selection-color: %text; }
-)");
+)";
+
+QString style_sheet_of(const Theme& theme) {
+  QString sheet = QString::fromLatin1(kStyleSheet);
   const int points = QApplication::font().pointSize();
   const struct {
     const char* name;
