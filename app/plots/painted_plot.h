@@ -47,7 +47,7 @@ class TravelPlot : public PlotView {
   Theme theme_ = theme_for(ThemeKind::light);
 };
 
-class InertiaPlot : public PlotView {
+class InertiaPlot final : public PlotView {
   Q_OBJECT
 
  public:
