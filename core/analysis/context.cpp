@@ -15,6 +15,9 @@ namespace {
 // (common practice, no source). The settling figure itself stays unknown then.
 constexpr double kBandWithoutCamera = 0.02;
 
+// Below the inertia of any speck of dust; what is less comes from points on the axis.
+constexpr double kLeastInertia_kgm2 = 1e-30;
+
 template <class Value, class Make>
 const Value& kept(std::optional<Value>& place, Make make) {
   if (!place) place.emplace(make());
@@ -123,6 +126,10 @@ std::vector<std::string> Context::missing(std::span<const std::string_view> inpu
     if (axis == Axis::pan) {
       add_missing("on_pan", missing);
       add_missing("tilt.axis_at", missing);
+    }
+    // A point on the axis: nothing could be divided by its inertia.
+    if (missing.empty() && !(model(axis).load.inertia_kgm2 > kLeastInertia_kgm2)) {
+      missing.emplace_back("a size or a place off the axis for what turns (its inertia is 0)");
     }
   }
   return missing;

@@ -42,14 +42,15 @@ inline constexpr auto kAcceleration = joined(joined(kStall, kRotors), kLoadAndCo
 inline constexpr auto kBestAcceleration = joined(joined(kUncappedStall, kRotors), kLoadAndCoulomb);
 
 /// The rigid train of section 5.
-inline constexpr std::array<InputPath, 7> kRigidExtras{"<axis>.motor.phase_inductance",
+inline constexpr std::array<InputPath, 6> kRigidExtras{"<axis>.motor.phase_inductance",
                                                        "<axis>.motor.pole_pairs",
                                                        "<axis>.gearbox.back_efficiency",
                                                        "<axis>.gearbox.drag",
                                                        "<axis>.gearbox.viscous",
-                                                       "<axis>.friction.viscous",
-                                                       "task.<axis>_move"};
-inline constexpr auto kRigidMove = joined(kAcceleration, kRigidExtras);
+                                                       "<axis>.friction.viscous"};
+inline constexpr auto kRigidTrain = joined(kAcceleration, kRigidExtras);
+inline constexpr auto kRigidMove =
+    joined(kRigidTrain, std::array<InputPath, 1>{"task.<axis>_move"});
 
 /// The two-inertia train and its control.
 inline constexpr std::array<InputPath, 3> kResonance{"<load>", "<axis>.gearbox.stiffness",

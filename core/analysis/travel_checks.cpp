@@ -11,7 +11,7 @@ namespace {
 using Way = Lever::Way;
 constexpr auto kCableAndStops = joined(kStopGeometry, kTwist);
 constexpr auto kMoveFits = joined(kUsable, std::array<InputPath, 1>{"task.<axis>_move"});
-constexpr auto kInset = joined(joined(joined(kRigidMove, kTopSpeed), kSoft),
+constexpr auto kInset = joined(joined(joined(kRigidTrain, kTopSpeed), kSoft),
                                std::array<InputPath, 1>{"<axis>.loop.speed_limit"});
 constexpr auto kImpact =
     joined(joined(kStall, kRotors),

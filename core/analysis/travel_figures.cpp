@@ -10,7 +10,7 @@ constexpr const char* kTravel = "geometry of tab and post; handbook: travel";
 constexpr const char* kImpact = "energy balance ½Jω² = ½kφ², Khurmi & Gupta ex. 3.21";
 constexpr const char* kTooWide = "tab or post is wider than twice the stop radius";
 constexpr const char* kNoStops = "there are no stops: it turns without end";
-constexpr auto kBraking = joined(kRigidMove, kTopSpeed);
+constexpr auto kBraking = joined(kRigidTrain, kTopSpeed);
 constexpr auto kStopTorque =
     joined(joined(kStall, kRotors),
            joined(kTopSpeed, std::array<InputPath, 2>{"<load>", "<axis>.stops.stiffness"}));

@@ -130,6 +130,30 @@ TEST(Figures, AMissingInputEmptiesJustWhatNeedsItAndIsNamed) {
   }
 }
 
+TEST(Figures, BrakingFromTopSpeedNeedsNoMove) {
+  Rig rig = owl();
+  rig.task.pan_move_rad = {};
+  const Analysis a = figures_only(rig);
+  EXPECT_EQ(a.value("pan.travel.braking_angle"),
+            figures_only(owl()).value("pan.travel.braking_angle"));
+  EXPECT_FALSE(a.value("pan.move.shortest_time").has_value());
+}
+
+TEST(Figures, APointOnTheTiltAxisLeavesTiltUnknownAndEndsSoon) {
+  Rig rig = owl();
+  Body point = rig.on_tilt.front();
+  point.centre_m = {si_quantity(0), si_quantity(0), si_quantity(0)};
+  point.shape = Point{};
+  rig.on_tilt = {point};
+  const Analysis a = figures_only(rig);
+  for (const char* id : {"tilt.inertia.load", "tilt.step.settle_time", "tilt.loop.resonance"}) {
+    EXPECT_FALSE(a.value(id).has_value()) << id;
+    EXPECT_TRUE(a.figure(id)->because.ends_with("(its inertia is 0)")) << a.figure(id)->because;
+  }
+  EXPECT_TRUE(a.value("pan.step.settle_time").has_value());
+  EXPECT_TRUE(a.value("mass.on_tilt").has_value());
+}
+
 TEST(Figures, AnEmptyRigSaysWhatEachOneNeeds) {
   const Analysis a = figures_only(Rig{});
   for (const Figure& figure : a.figures) {
