@@ -1,0 +1,159 @@
+"""Every figure of section 6 from mass to eye for one rig, from the design alone. SI, None if
+empty."""
+
+import math
+
+import numpy as np
+
+from _loops import Loops
+from _mass import Masses, scan_max
+from _rig_text import value
+from _rigid import Drive, braking_angle, scan_times, shortest_time
+
+TAU = 2 * math.pi
+
+
+def axis_numbers(rig, axis):
+    a, n = rig[axis], {}
+    for part, keys in (("motor", "speed_constant phase_resistance phase_inductance pole_pairs "
+                                 "rotor_inertia peak_current"),
+                       ("drive", "control_rate current_bandwidth modulation_limit"),
+                       ("gearbox",
+                        "ratio efficiency back_efficiency backlash stiffness damping drag "
+                                   "peak_torque input_speed_limit"),
+                       ("friction", "coulomb"),
+                       ("loop",
+                        "position_gain speed_gain speed_integral_gain estimator_bandwidth")):
+        n.update({key: value(a[part][key]) for key in keys.split()})
+    n.update(drive_current_limit=value(a["drive"]["current_limit"]),
+             drive_speed_limit=value(a["drive"]["speed_limit"]),
+             gear_inertia=value(a["gearbox"]["inertia"]), gear_viscous=value(a["gearbox"]["viscous"]),
+             load_viscous=value(a["friction"]["viscous"]), voltage=value(rig["supply"]["voltage"]),
+             supply_current_limit=value(rig["supply"]["current_limit"]), at=a["encoder"]["at"])
+    return n
+
+
+def travel(a):
+    """(between stops, soft, cable, usable) of one axis; inf where there is no limit."""
+    stops = soft = cable = math.inf
+    if a["stops"] != "none":
+        tab, post, r, inset = (value(a["stops"][k]) for k in ("tab_width", "post_width", "radius",
+                                                              "soft_inset"))
+        stops = TAU - 2 * math.asin(tab / 2 / r) - 2 * math.asin(post / 2 / r)
+        soft = max(stops - 2 * inset, 0)
+    if a["cable"] != "none":
+        cable = 2 * value(a["cable"]["twist_rating"]) * value(a["cable"]["free_length"])
+    return stops, soft, cable, min(soft, cable)
+
+
+def usable_range(a):
+    usable = min(travel(a)[3], TAU)
+    centre = 0.0 if a["stops"] == "none" else value(a["stops"]["centre"])
+    return centre - usable / 2, centre + usable / 2
+
+
+def mass_figures(rig, masses):
+    ranges = [usable_range(rig[a]) for a in ("pan", "tilt")]
+    f = {"mass.on_pan": masses.total("on_pan"), "mass.on_tilt": masses.total("on_tilt"),
+         "pan.inertia.load": float(masses.pan_inertia(0.0)), "tilt.inertia.load": masses.tilt_inertia(),
+         "tilt.balance.offset": masses.balance_offset()}
+    f["mass.total"] = f["mass.on_pan"] + f["mass.on_tilt"]
+    f["pan.inertia.load_max"] = scan_max(masses.pan_inertia, ranges[1:], 201)
+    f["pan.inertia.load_min"] = -scan_max(lambda t: -masses.pan_inertia(t), ranges[1:], 201)
+    for axis in ("pan", "tilt"):
+        f[f"{axis}.gravity.torque_max"] = masses.gravity_max(axis, ranges)
+    return f
+
+
+def best_time_ratio(d, move):
+    """Where a scan over 1…200 is least, then a finer one about it: steps of 0.1 %."""
+    ratios = np.geomspace(1, 200, 300)
+    for _ in range(2):
+        times = scan_times(d, move, ratios)
+        k = int(np.argmin(times))
+        if math.isinf(times[k]):
+            return None
+        best = ratios[k]
+        ratios = np.geomspace(ratios[max(k - 1, 0)], ratios[min(k + 1, len(ratios) - 1)], 41)
+    return best
+
+
+def drive_figures(d):
+    rotor = d.ratio**2 * d.motor_inertia
+    return {"inertia.rotor_reflected": rotor, "inertia.ratio": d.inertia / rotor,
+            "motor.torque_constant": d.Kt,
+            "motor.constant": d.Kt / math.sqrt(1.5 * d.phase_resistance), "output.torque_stall": d.torque_stall(),
+            "output.speed_top": d.speed_top(), "output.acceleration_peak": d.peak_acceleration(d.ratio),
+            "ratio.best_acceleration": d.best_acceleration_ratio()}
+
+
+def travel_figures(a, d):
+    stops, soft, cable, usable = travel(a)
+    f = {"travel.stops": stops, "travel.cable": cable, "travel.soft": soft, "travel.usable": usable,
+         "travel.blind": max(TAU - usable, 0)}
+    f["stop.energy"] = f["stop.torque"] = f["homing.candidates"] = None
+    f["homing.spacing"] = TAU / (d.ratio if d.at == "motor" else 1)
+    if a["stops"] != "none":
+        w, J = d.speed_top(), d.load_and_rotor()
+        f["stop.energy"] = J * w * w / 2
+        f["stop.torque"] = w * math.sqrt(value(a["stops"]["stiffness"]) * J) + d.torque_stall()
+        f["homing.candidates"] = math.ceil(stops / f["homing.spacing"])
+    return f
+
+
+def loop_figures(d):
+    """Resonances, first crossover, smallest margins."""
+    loops, rotor = Loops(d), d.ratio**2 * d.motor_inertia
+    f = {"loop.antiresonance": math.sqrt(d.stiffness / d.inertia),
+         "loop.resonance": math.sqrt(d.stiffness / d.inertia + d.stiffness / rotor)}
+    for which, name in ((0, ""), (1, "position_")):
+        crossings, gains = loops.margins(which)
+        f[f"loop.{name}crossover"] = crossings[0][0] if crossings else None
+        f[f"loop.{name}phase_margin"] = min(p for _, p in crossings) if crossings else None
+        f[f"loop.{name}gain_margin"] = min(g for _, g in gains) if gains else None
+    return f
+
+
+def drives(rig, masses):
+    loads = {"pan": float(masses.pan_inertia(0.0)), "tilt": masses.tilt_inertia()}
+    return {axis: Drive(axis_numbers(rig, axis), load, masses.gravity_at_rest(axis))
+            for axis, load in loads.items()}
+
+
+def step_figures(trace, move, band):
+    """Step figures from rows (time, angle, speed, motor angle, current); settle None
+    where it ends outside."""
+    time, angle = trace[:, 0], trace[:, 1]
+
+    def reaches(level):
+        i = int(np.argmax(angle >= level))
+        return time[i - 1] + (level - angle[i - 1]) / (angle[i] - angle[i - 1]) * (time[i] - time[i - 1])
+
+    outside = np.nonzero(np.abs(angle - move) > band)[0]
+    last = outside[-1]
+    settle = None if last == len(angle) - 1 else (time[last], time[last + 1])
+    arrives = angle.max() >= 0.9 * move
+    return {"step.rise_time": reaches(0.9 * move) - reaches(0.1 * move) if arrives else None,
+            "step.overshoot": max(angle.max() / move - 1, 0.0),
+            "step.peak_current": np.abs(trace[:, 4]).max(), "step.peak_speed": np.abs(trace[:,
+                                                                                            2]).max(),
+            "step.settle_time": settle}
+
+
+def all_figures(rig):
+    """Everything but the step, and the drives (for their sizes)."""
+    masses = Masses(rig)
+    f, both = mass_figures(rig, masses), drives(rig, masses)
+    per_rad = value(rig["camera"]["columns"]) / 2 / math.tan(value(rig["camera"]["horizontal_view"]) / 2)
+    f["camera.pixels_per_radian"] = per_rad
+    f["camera.blur_px"] = per_rad * both["pan"].speed_top() * value(rig["camera"]["exposure"])
+    for axis, d in both.items():
+        move = value(rig["task"][axis + "_move"])
+        parts = {**drive_figures(d), **travel_figures(rig[axis], d), **loop_figures(d)}
+        parts["move.shortest_time"] = shortest_time(d, move)
+        # "Full braking": gravity at its rest-pose magnitude pushes on; the handbook says so.
+        parts["travel.braking_angle"] = braking_angle(d, d.speed_top(), abs(float(d.gravity(0.0))))
+        parts["pointing.backlash"] = d.backlash / 2
+        parts["pointing.gap_px"] = d.backlash * per_rad
+        f.update({f"{axis}.{key}": v for key, v in parts.items()})
+    return f, both, per_rad
