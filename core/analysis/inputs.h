@@ -42,12 +42,9 @@ inline constexpr auto kAcceleration = joined(joined(kStall, kRotors), kLoadAndCo
 inline constexpr auto kBestAcceleration = joined(joined(kUncappedStall, kRotors), kLoadAndCoulomb);
 
 /// The rigid train of section 5.
-inline constexpr std::array<InputPath, 6> kRigidExtras{"<axis>.motor.phase_inductance",
-                                                       "<axis>.motor.pole_pairs",
-                                                       "<axis>.gearbox.back_efficiency",
-                                                       "<axis>.gearbox.drag",
-                                                       "<axis>.gearbox.viscous",
-                                                       "<axis>.friction.viscous"};
+inline constexpr std::array<InputPath, 6> kRigidExtras{
+    "<axis>.motor.phase_inductance", "<axis>.motor.pole_pairs", "<axis>.gearbox.back_efficiency",
+    "<axis>.gearbox.drag",           "<axis>.gearbox.viscous",  "<axis>.friction.viscous"};
 inline constexpr auto kRigidTrain = joined(kAcceleration, kRigidExtras);
 inline constexpr auto kRigidMove =
     joined(kRigidTrain, std::array<InputPath, 1>{"task.<axis>_move"});
