@@ -13,15 +13,16 @@ namespace gazewright {
 
 /// Work off the GUI thread: one job runs, one waits, the newest request wins. Results come back in
 /// order on the GUI thread, so that a drag keeps moving; `isLatest` tells whether nothing newer was
-/// asked for. The job owns a copy of its request and a thread; the destructor stops and joins it.
+/// asked for. The job owns a copy of its request; the destructor stops and joins it. Jobs that
+/// share a pool of one thread take turns.
 template <class Request, class Result>
 class NewestWins {
  public:
   using Work = std::function<Result(const Request&, const std::stop_token&)>;
   using Done = std::function<void(const Request&, const Result&, bool isLatest)>;
 
-  NewestWins(Work work, Done done) : work_(std::move(work)), done_(std::move(done)) {
-    pool_.setMaxThreadCount(1);
+  NewestWins(QThreadPool& pool, Work work, Done done)
+      : pool_(pool), work_(std::move(work)), done_(std::move(done)) {
     QObject::connect(&watcher_, &QFutureWatcherBase::finished, &watcher_, [this] { finish(); });
   }
   ~NewestWins() {
@@ -73,13 +74,13 @@ class NewestWins {
     done_(*request, result, isLatest);
   }
 
+  QThreadPool& pool_;
   Work work_;
   Done done_;
   std::optional<Request> waiting_;
   std::shared_ptr<const Request> running_;
   bool dropped_ = false;
   std::stop_source stop_;
-  QThreadPool pool_;
   QFutureWatcher<Result> watcher_;
 };
 

@@ -34,6 +34,7 @@ Rig sweep_key(const Rig& rig) {
 struct Recompute::Jobs {
   explicit Jobs(Recompute& owner)
       : analysis(
+            analysis_pool,
             [](const AnalysisRequest& request, const std::stop_token& stop) {
               return std::make_shared<const Analysis>(
                   analyse(request.rig, {.remedies = request.full}, stop));
@@ -41,20 +42,29 @@ struct Recompute::Jobs {
             [&owner](const AnalysisRequest& request, const SharedAnalysis& result, bool isLatest) {
               owner.analysisDone(request.rig, request.full, result, isLatest);
             }),
-        sweeps{sweepJob(owner, Axis::pan), sweepJob(owner, Axis::tilt)} {}
+        sweeps{sweepJob(owner, Axis::pan), sweepJob(owner, Axis::tilt)} {
+    for (QThreadPool* pool : {&analysis_pool, &sweep_pool}) pool->setMaxThreadCount(1);
+  }
+  ~Jobs() {
+    for (const auto& sweep : sweeps) sweep->dropAll();  // none waits for another one's end
+  }
+  Jobs(const Jobs&) = delete;
+  Jobs& operator=(const Jobs&) = delete;
 
   using SweepJob = NewestWins<SweepRequest, RatioSweep>;
-  static std::unique_ptr<SweepJob> sweepJob(Recompute& owner, Axis axis) {
+  std::unique_ptr<SweepJob> sweepJob(Recompute& owner, Axis axis) {
     return std::make_unique<SweepJob>(
+        sweep_pool,
         [axis](const SweepRequest& request, const std::stop_token& stop) {
-          return sweep_ratio(request.rig, axis, usual_ratios(request.fine ? 120 : 200),
+          return sweep_ratio(request.rig, axis, usual_ratios(request.fine ? 100 : 200),
                              {.settle = request.fine, .threads = 1}, stop);
         },
         [&owner, axis](const SweepRequest& request, const RatioSweep& result, bool isLatest) {
-          owner.sweepDone(axis, result, request.fine, isLatest);
+          owner.sweepDone(axis, request.rig, request.fine, result, isLatest);
         });
   }
 
+  QThreadPool analysis_pool, sweep_pool;  // a thread each, so that a sweep delays no analysis
   NewestWins<AnalysisRequest, SharedAnalysis> analysis;
   std::array<std::unique_ptr<SweepJob>, 2> sweeps;
 };
@@ -73,17 +83,29 @@ void Recompute::request(const Rig& rig) {
   const Rig key = sweep_key(rig);
   for (Axis axis : kAxes) {
     const auto i = static_cast<std::size_t>(axis);
-    if (swept_[i] == key) continue;
-    jobs_->sweeps[i]->dropAll();
-    swept_[i].reset();
-    sweep_behind_[i] = true;
+    sweep_behind_[i] = shown_[i] != key;
+    if (swept_[i] != key) forgetSweep(axis);
   }
   if (!wasBehind) emit behindChanged();
 }
 
 void Recompute::setDragging(bool on) {
   dragging_ = on;
-  if (!on && !behind_ && !full_) jobs_->analysis.request({wanted_, true});
+  if (on) {
+    for (Axis axis : kAxes) {
+      const auto i = static_cast<std::size_t>(axis);
+      if (!sweep_fine_[i]) forgetSweep(axis);  // the processor is wanted for the drag
+    }
+    return;
+  }
+  if (!behind_ && !full_) jobs_->analysis.request({wanted_, true});
+  if (!behind_) requestSweeps();
+}
+
+void Recompute::forgetSweep(Axis axis) {
+  const auto i = static_cast<std::size_t>(axis);
+  jobs_->sweeps[i]->dropAll();
+  swept_[i].reset();
 }
 
 bool Recompute::isSettled() const {
@@ -102,7 +124,7 @@ void Recompute::analysisDone(const Rig& rig, bool full, const SharedAnalysis& an
   if (wasBehind != behind_) emit behindChanged();
   if (!isLatest) return;
   if (!full && !dragging_) jobs_->analysis.request({wanted_, true});
-  requestSweeps();
+  if (!dragging_) requestSweeps();
   tellWhenSettled();
 }
 
@@ -117,10 +139,12 @@ void Recompute::requestSweeps() {
   }
 }
 
-void Recompute::sweepDone(Axis axis, const RatioSweep& sweep, bool fine, bool isLatest) {
+void Recompute::sweepDone(Axis axis, const Rig& key, bool fine, const RatioSweep& sweep,
+                          bool isLatest) {
   if (!isLatest) return;
   const auto i = static_cast<std::size_t>(axis);
   sweeps_[i] = sweep;
+  shown_[i] = key;
   sweep_behind_[i] = false;
   sweep_fine_[i] = fine;
   emit sweepReady(axis);

@@ -20,7 +20,7 @@ class Recompute : public QObject {
   ~Recompute() override;
 
   void request(const Rig& rig);
-  void setDragging(bool on);  ///< while it is on, full analyses wait
+  void setDragging(bool on);  ///< while it is on, full analyses and sweeps wait
   bool isBehind() const { return behind_; }
   bool isFull() const { return full_; }  ///< remedies and swap are in
   bool isSettled() const;                ///< analysis full and both sweeps in
@@ -41,13 +41,14 @@ class Recompute : public QObject {
  private:
   struct Jobs;
   void requestSweeps();
+  void forgetSweep(Axis axis);
   void analysisDone(const Rig& rig, bool full, const std::shared_ptr<const Analysis>& analysis,
                     bool isLatest);
-  void sweepDone(Axis axis, const RatioSweep& sweep, bool fine, bool isLatest);
+  void sweepDone(Axis axis, const Rig& key, bool fine, const RatioSweep& sweep, bool isLatest);
   void tellWhenSettled();
 
   Rig wanted_, analysed_;
-  std::array<std::optional<Rig>, 2> swept_;
+  std::array<std::optional<Rig>, 2> swept_, shown_;  ///< keys of the sweep asked for, and shown
   std::shared_ptr<const Analysis> analysis_ = std::make_shared<const Analysis>();
   std::array<RatioSweep, 2> sweeps_;
   std::array<bool, 2> sweep_behind_{true, true}, sweep_fine_{false, false};

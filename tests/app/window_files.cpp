@@ -111,15 +111,15 @@ TEST(WindowFiles, TheSheetIsWrittenOnceTheFiguresAreIn) {
   OwlWindow owl;
   QSignalSpy written(&owl.window, &MainWindow::sheetWritten);
   owl.window.writeSheet(owl.path("owl.pdf"));
-  ASSERT_TRUE(owl.settle());
-  ASSERT_TRUE(QTest::qWaitFor([&] { return written.count() == 1; }, 10000))
+  ASSERT_TRUE(owl.sweep());
+  ASSERT_TRUE(QTest::qWaitFor([&] { return written.count() == 1; }, testing::kPatience_ms))
       << owl.window.messages().text().toStdString();
   EXPECT_TRUE(owl.read("owl.pdf").starts_with("%PDF"));
 }
 
 TEST(WindowFiles, ASheetThatCannotBeWrittenIsTold) {
   OwlWindow owl;
-  ASSERT_TRUE(owl.settle());
+  ASSERT_TRUE(owl.sweep());
   owl.window.writeSheet(owl.path("missing/owl.pdf"));
   EXPECT_TRUE(owl.window.messages().text().contains("No sheet written"));
   EXPECT_FALSE(QFileInfo::exists(owl.path("missing/owl.pdf")));

@@ -64,7 +64,7 @@ TEST(RatioScale, DraggingTheHandleMovesTheStepPlotAndIsOneUndoStep) {
 
 TEST(RatioScale, MovesByKeysWithoutDragging) {
   OwlWindow owl;
-  ASSERT_TRUE(owl.settle());
+  ASSERT_TRUE(owl.sweep());
   RatioScale* scale = owl.window.driveLine(Axis::tilt).ratioScale();
   scale->setFocus();
   QTest::keyClick(scale, Qt::Key_Right);

@@ -15,7 +15,9 @@ using testing::OwlWindow;
 TEST(NewestWins, RunsTheFirstAndTheNewestAndSkipsWhatCameBetween) {
   std::vector<int> seen;
   std::atomic<bool> go = false;
+  QThreadPool pool;
   NewestWins<int, int> job(
+      pool,
       [&](const int& request, const std::stop_token&) {
         while (!go) std::this_thread::yield();
         return request * 10;
@@ -27,13 +29,15 @@ TEST(NewestWins, RunsTheFirstAndTheNewestAndSkipsWhatCameBetween) {
       });
   for (int request = 1; request <= 4; ++request) job.request(request);
   go = true;
-  ASSERT_TRUE(QTest::qWaitFor([&] { return seen.size() == 2; }, 5000));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return seen.size() == 2; }, testing::kPatience_ms));
   EXPECT_EQ(seen, (std::vector<int>{1, 4}));
 }
 
 TEST(NewestWins, ADroppedResultNeverArrives) {
   int results = 0;
+  QThreadPool pool;
   NewestWins<int, int> job(
+      pool,
       [](const int& request, const std::stop_token& stop) {
         while (request == 1 && !stop.stop_requested()) std::this_thread::yield();
         return request;
@@ -45,14 +49,16 @@ TEST(NewestWins, ADroppedResultNeverArrives) {
   job.request(1);
   job.dropRunning();
   job.request(2);
-  ASSERT_TRUE(QTest::qWaitFor([&] { return job.isIdle(); }, 5000));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return job.isIdle(); }, testing::kPatience_ms));
   EXPECT_EQ(results, 1);
 }
 
 TEST(NewestWins, TheDestructorStopsAndJoins) {
   std::atomic<bool> ended = false;
   {
+    QThreadPool pool;
     NewestWins<int, int> job(
+        pool,
         [&](const int& request, const std::stop_token& stop) {
           while (!stop.stop_requested()) std::this_thread::yield();
           ended = true;
@@ -66,15 +72,28 @@ TEST(NewestWins, TheDestructorStopsAndJoins) {
 
 TEST(Recompute, ARatioDoesNotRepeatTheSweepsAndAVoltageDoes) {
   OwlWindow owl;
-  ASSERT_TRUE(owl.settle());
+  ASSERT_TRUE(owl.sweep());
   QSignalSpy sweeps(&owl.window.recompute(), &Recompute::sweepReady);
   owl.window.document().edit("ratio", with_value(owl.rig(), "pan.gearbox.ratio", 25));
-  ASSERT_TRUE(owl.settle());
+  ASSERT_TRUE(owl.sweep());
   EXPECT_EQ(sweeps.count(), 0);
   owl.window.document().edit("voltage", with_value(owl.rig(), "supply.voltage", 36));
   EXPECT_TRUE(owl.window.recompute().isSweepBehind(Axis::pan));
-  ASSERT_TRUE(owl.settle());
+  ASSERT_TRUE(owl.sweep());
   EXPECT_GE(sweeps.count(), 2);
+}
+
+TEST(Recompute, SweepsWaitForTheEndOfADragAndComeThen) {
+  OwlWindow owl;
+  Recompute& recompute = owl.window.recompute();
+  recompute.setDragging(true);
+  ASSERT_TRUE(owl.analysed());
+  QCoreApplication::processEvents();
+  EXPECT_FALSE(recompute.isFull());
+  EXPECT_TRUE(recompute.sweep(Axis::pan).ratio.empty());
+  recompute.setDragging(false);
+  ASSERT_TRUE(owl.sweep());
+  EXPECT_FALSE(recompute.sweep(Axis::pan).ratio.empty());
 }
 
 TEST(Recompute, AnAxisSweepDoesNotDependOnEitherRatio) {

@@ -55,6 +55,10 @@ task: {pan_move: 40 deg, tilt_move: 25 deg, within: 160 ms, settle_band: 4, targ
 )";
 }
 
+/// How long a test waits for work to end before it calls it hung. Sanitizers slow the work
+/// thirtyfold.
+inline constexpr int kPatience_ms = 300'000;
+
 /// The real window on the owl, in a folder of its own.
 class OwlWindow {
  public:
@@ -76,12 +80,18 @@ class OwlWindow {
     if (!file.open(QIODevice::ReadOnly)) qFatal("cannot read %s", name);
     return file.readAll().toStdString();
   }
-  /// Waits until analysis, remedies and sweeps are in.
+  /// Waits until figures, findings and remedies are those of the rig.
   bool settle() {
-    return QTest::qWaitFor([this] { return window.recompute().isSettled(); }, 30000);
+    return QTest::qWaitFor(
+        [this] { return !window.recompute().isBehind() && window.recompute().isFull(); },
+        kPatience_ms);
+  }
+  /// The same with both ratio sweeps.
+  bool sweep() {
+    return QTest::qWaitFor([this] { return window.recompute().isSettled(); }, kPatience_ms);
   }
   bool analysed() {
-    return QTest::qWaitFor([this] { return !window.recompute().isBehind(); }, 30000);
+    return QTest::qWaitFor([this] { return !window.recompute().isBehind(); }, kPatience_ms);
   }
   const Rig& rig() { return window.document().rig(); }
   QuantityField* field(const char* at) {
