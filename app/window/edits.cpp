@@ -131,6 +131,7 @@ const std::vector<Body>& bodies_in(const Rig& rig, bool on_tilt) {
 }
 
 Rig with_new_body(Rig rig, bool on_tilt) {
+  if (!on_tilt) rig.on_pan_is_bare = false;
   bodies_in(rig, on_tilt).push_back(usual_body());
   return rig;
 }
@@ -161,6 +162,7 @@ Rig with_body_carried(Rig rig, const BodyPlace& place, bool on_tilt) {
   if (place.on_tilt == on_tilt) return rig;
   Body body = bodies_in(rig, place.on_tilt)[place.index];
   rig = with_body_removed(std::move(rig), place);
+  if (!on_tilt) rig.on_pan_is_bare = false;
   bodies_in(rig, on_tilt).push_back(std::move(body));
   return rig;
 }

@@ -143,6 +143,7 @@ void Context::add_missing(const std::string& path, std::vector<std::string>& mis
       if (quantity != nullptr && !quantity->quantity->has_value()) paths.insert(quantity->path);
     }
     if (rig_.on_tilt.empty()) paths.insert("on_tilt");
+    if (rig_.on_pan.empty() && !rig_.on_pan_is_bare) paths.insert("on_pan");
     for (const Axis a : kAxes) {
       const AxisParts& parts = rig_.axis(a);
       if (parts.stops.presence == Presence::missing) paths.insert(for_axis("<axis>.stops", a));

@@ -82,8 +82,10 @@ std::string why_never_settles(Context& context, Axis axis) {
   if (*most - *least > 2 * context.band_rad()) {
     return "still swings by ±" + say((*most - *least) / 2, "rad", "deg") + " after " + end;
   }
-  return "still " + say(std::abs(angle.back() - move), "rad", "deg") + " from the target after " +
-         end;
+  const double off_rad = std::abs(angle.back() - move);
+  const bool in_the_gap = off_rad <= 1.05 * model.gear.backlash_rad;
+  return "still " + say(off_rad, "rad", "deg") + " from the target after " + end +
+         (in_the_gap ? ": it rests in the gap of the gearbox" : "");
 }
 
 }  // namespace gazewright

@@ -51,8 +51,7 @@ constexpr Lever kPeakLevers[] = {{"<axis>.drive.current_limit", Way::down, 20},
                                  {"<axis>.gearbox.ratio", Way::down, 10}};
 constexpr Lever kSpeedLevers[] = {{"<axis>.loop.speed_limit", Way::down, 100},
                                   {"<axis>.gearbox.ratio", Way::down, 10}};
-constexpr Lever kGapLevers[] = {{"<axis>.gearbox.backlash", Way::down, 100},
-                                {"task.settle_band", Way::up, 20}};
+constexpr Lever kGapLevers[] = {{"<axis>.gearbox.backlash", Way::down, 100}};
 constexpr Lever kCountLevers[] = {{"<axis>.encoder.bits", Way::up, 3}};
 
 constexpr Check kChecks[] = {

@@ -48,12 +48,22 @@ Compared breakaway(Context& c, Axis a) {
               say(weight, "N.m", "N.m") + ", gearbox drag " + say(drag, "N.m", "N.m")};
 }
 
+/// A loop that never crosses unit gain below half the sample rate is above it all the way, and then
+/// no loop at all, or below it, and then it cannot swing.
+Compared without_crossover(const AxisModel& model, bool speed_crosses) {
+  const double half_rate_radps = M_PI * model.control.control_rate_Hz;
+  const auto gain =
+      speed_crosses ? position_loop(model, half_rate_radps) : speed_loop(model, half_rate_radps);
+  if (std::abs(gain) < 1) return moot("a loop's gain stays below 1: it is slow but cannot swing");
+  return {kWantedPhase_rad, std::nullopt,
+          "a loop's gain is above 1 up to half the sample rate: no sampled loop can hold that",
+          Compared::Outcome::impossible};
+}
+
 Compared phase_margin(Context& c, Axis a) {
   const auto& speed = c.speed_margins(a).phase_margin_rad;
   const auto& position = c.position_margins(a).phase_margin_rad;
-  if (!speed || !position) {
-    return {kWantedPhase_rad, std::nullopt, "a loop has no crossover below half the sample rate"};
-  }
+  if (!speed || !position) return without_crossover(c.model(a), speed.has_value());
   return {kWantedPhase_rad, std::min(*speed, *position),
           "speed loop " + say(*speed, "rad", "deg") + ", position loop " +
               say(*position, "rad", "deg") + "; 45° is common practice"};
@@ -63,7 +73,7 @@ Compared gain_margin(Context& c, Axis a) {
   const auto& speed = c.speed_margins(a).gain_margin;
   const auto& position = c.position_margins(a).gain_margin;
   if (!speed && !position) {
-    return {kWantedGain, std::nullopt, "no phase crossing below half the sample rate"};
+    return moot("the phase never reaches −180° below half the sample rate");
   }
   return {kWantedGain, std::min(speed.value_or(kInfinity), position.value_or(kInfinity)),
           "a factor of 2 (6 dB) is common practice"};

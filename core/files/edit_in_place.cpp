@@ -143,8 +143,8 @@ bool has_same_structure(const Rig& a, const Rig& b) {
     if (a.axis(axis).stops.presence != b.axis(axis).stops.presence ||
         a.axis(axis).cable.presence != b.axis(axis).cable.presence)
       return false;
-  return a.unknown_keys == b.unknown_keys && has_same_bodies(a.on_pan, b.on_pan) &&
-         has_same_bodies(a.on_tilt, b.on_tilt);
+  return a.unknown_keys == b.unknown_keys && a.on_pan_is_bare == b.on_pan_is_bare &&
+         has_same_bodies(a.on_pan, b.on_pan) && has_same_bodies(a.on_tilt, b.on_tilt);
 }
 
 }  // namespace

@@ -66,6 +66,7 @@ std::string laid_out(const Rig& rig) {
           line("stand", rig.stand);
   text += axis_group(rig, "pan", axis_lines(rig, "pan", rig.pan));
   text += axis_group(rig, "tilt", tilt_axis_line(rig) + axis_lines(rig, "tilt", rig.tilt));
+  if (rig.on_pan.empty() && rig.on_pan_is_bare) text += "on_pan: []\n";
   text += body_lines(rig, "on_pan", rig.on_pan) + body_lines(rig, "on_tilt", rig.on_tilt);
   text += line("camera", rig.camera) + line("task", rig.task);
   for (const std::string& piece : unknown_pieces(rig, "")) text += piece + "\n";

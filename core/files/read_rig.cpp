@@ -125,7 +125,11 @@ Reader::Entries top_entries(Reader& reader, Rig& rig) {
           part_entry(reader, "stand", rig.stand),
           {"pan", pan},
           {"tilt", tilt},
-          bodies("on_pan", rig.on_pan),
+          {"on_pan",
+           [&](const YamlNode& node, const std::string& path) {
+             read_bodies(reader, node, path, rig.on_pan);
+             rig.on_pan_is_bare = node.is_list() && node.children.empty();
+           }},
           bodies("on_tilt", rig.on_tilt),
           part_entry(reader, "camera", rig.camera),
           part_entry(reader, "task", rig.task)};

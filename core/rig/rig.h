@@ -163,6 +163,8 @@ struct Rig {
   AxisParts pan, tilt;
   std::array<Quantity, 3> tilt_axis_at_m;  ///< origin of T in P
   std::vector<Body> on_pan, on_tilt;
+  bool on_pan_is_bare = false;  ///< said to carry nothing but the tilt (`on_pan: []`); else an
+                                ///< empty on_pan is missing
   Camera camera;
   Task task;
   std::vector<UnknownKey> unknown_keys;

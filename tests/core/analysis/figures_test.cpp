@@ -157,10 +157,19 @@ TEST(Figures, APointOnTheTiltAxisLeavesTiltUnknownAndEndsSoon) {
 TEST(Figures, AnEmptyRigSaysWhatEachOneNeeds) {
   const Analysis a = figures_only(Rig{});
   for (const Figure& figure : a.figures) {
-    if (figure.id == "mass.on_pan") continue;  // a pan that carries nothing but the tilt is allowed
     EXPECT_FALSE(figure.value.has_value()) << figure.id;
     EXPECT_TRUE(figure.because.starts_with("needs ")) << figure.id << ": " << figure.because;
   }
+}
+
+TEST(Figures, APanThatCarriesNothingMustBeSaid) {
+  Rig rig = owl();
+  rig.on_pan.clear();
+  EXPECT_EQ(figures_only(rig).figure("mass.on_pan")->because, "needs on_pan");
+  EXPECT_FALSE(figures_only(rig).value("pan.step.settle_time").has_value());
+  rig.on_pan_is_bare = true;  // as `on_pan: []` reads
+  EXPECT_EQ(figures_only(rig).value("mass.on_pan"), 0.0);
+  EXPECT_TRUE(figures_only(rig).value("pan.step.settle_time").has_value());
 }
 
 TEST(Figures, ARigThatCannotMoveIsAnAnswer) {

@@ -124,6 +124,19 @@ TEST(Findings, ARigThatCannotMoveFailsAndSaysWhy) {
   EXPECT_TRUE(move->because.starts_with("never settles: cannot move")) << move->because;
 }
 
+TEST(Findings, ALoopWithoutCrossoverEitherHoldsOrFailsButIsNotUnknown) {
+  Rig rig = owl();
+  rig.pan.loop.speed_gain_Nmsprad = si_quantity(1e6);  // above unit gain up to half the sample rate
+  const Analysis wild = analyse(rig, {.remedies = false});
+  EXPECT_FALSE(wild.value("pan.loop.crossover").has_value());
+  EXPECT_EQ(finding(wild, "pan.loop.phase_margin")->verdict, Verdict::fails);
+  rig.pan.loop.speed_gain_Nmsprad = si_quantity(1e-9);
+  rig.pan.loop.speed_integral_gain_Nmprad = si_quantity(0);
+  const Analysis tame = analyse(rig, {.remedies = false});
+  EXPECT_FALSE(tame.value("pan.loop.crossover").has_value());
+  EXPECT_EQ(finding(tame, "pan.loop.phase_margin")->verdict, Verdict::holds);
+}
+
 TEST(Findings, AMissingInputMakesThemUnknownAndIsNamed) {
   Rig rig = owl();
   rig.tilt.gearbox.backlash_rad = {};

@@ -35,6 +35,14 @@ TEST(WriteRig, GivesTheOriginalBackWhereNothingChanged) {
   EXPECT_EQ(write_rig(read(other), other), other);
 }
 
+TEST(WriteRig, KeepsThatPanCarriesNothing) {
+  const Rig bare = read("rig: 1\non_pan: []\n");
+  EXPECT_TRUE(bare.on_pan_is_bare);
+  EXPECT_FALSE(read("rig: 1\n").on_pan_is_bare);
+  EXPECT_EQ(read(write_rig(bare)), bare);
+  EXPECT_EQ(read(write_rig(bare, "rig: 1\n")), bare);
+}
+
 TEST(WriteRig, ReplacesOnlyTheScalarThatChanged) {
   Rig rig = read(kWholeRig);
   rig.supply.voltage_V = entry("supply.voltage", "36 V");
