@@ -30,11 +30,12 @@ class StepRun {
     reserve(rows);
     while (!ended_ && trace_.time_s.size() < rows) {
       if (trace_.time_s.size() % 256 == 0 && stop.stop_requested()) return;
-      const double next_Nm = control_.torque_command_Nm(state_.angle_rad[0], state_.angle_rad[1]);
+      const double next_Nm =
+          control_.torque_command_Nm(state_.angle_rad.motor, state_.angle_rad.load);
       advance_.advance(state_, command_Nm_);
       command_Nm_ = next_Nm;
-      ended_ = !(std::abs(state_.angle_rad[1]) < far_rad_) ||
-               !std::isfinite(state_.speed_radps.sum() + state_.angle_rad.sum());
+      ended_ = !(std::abs(state_.angle_rad.load) < far_rad_) ||
+               !is_finite(state_.speed_radps + state_.angle_rad);
       if (!ended_) add_row();
     }
   }
@@ -51,13 +52,13 @@ class StepRun {
   }
 
   void add_row() {
-    const double motor_radps = state_.speed_radps[0];
+    const double motor_radps = state_.speed_radps.motor;
     const double torque_Nm = advance_.dynamics().acting_torque.at(state_.torque_Nm, motor_radps);
     const double current_A = torque_Nm / drive_.torque_constant_NmpA;
     trace_.time_s.push_back(static_cast<double>(trace_.time_s.size()) / rate_Hz_);
-    trace_.angle_rad.push_back(state_.angle_rad[1]);
-    trace_.speed_radps.push_back(state_.speed_radps[1]);
-    trace_.motor_angle_rad.push_back(state_.angle_rad[0]);
+    trace_.angle_rad.push_back(state_.angle_rad.load);
+    trace_.speed_radps.push_back(state_.speed_radps.load);
+    trace_.motor_angle_rad.push_back(state_.angle_rad.motor);
     trace_.current_A.push_back(current_A);
     trace_.bus_A.push_back(bus_power_W(drive_, current_A, motor_radps) / drive_.bus_voltage_V);
   }

@@ -2,15 +2,11 @@
 
 #include <array>
 
+#include "core/motion/explicit_step.h"
 #include "core/motion/step_dynamics.h"
 
 /// Carries motor and load over one control sample, with as many substeps as the rates ask for.
 namespace gazewright {
-
-struct AxisState {
-  MotorAndLoad angle_rad = MotorAndLoad::Zero(), speed_radps = MotorAndLoad::Zero();
-  double torque_Nm = 0;  ///< T_e: lags the command, not yet clamped to the envelope
-};
 
 /// T_e within a sample: the lag of first order in closed form.
 struct TorqueLag {
@@ -42,14 +38,14 @@ class SampleAdvance {
  private:
   enum Method { kExplicit, kStiff };
   struct Start {  ///< known at the start of an explicit step: the end of the last one
-    MotorAndLoad acceleration = MotorAndLoad::Zero();
+    MotorAndLoad acceleration;
     unsigned region = 0;
     bool known = false;
   };
 
-  double error_of(const StepResult<2>& step, const AxisState& from) const;
-  double cut_s(const AxisState& from, const StepResult<2>& to, const MotorAndLoad& last,
-               const TorqueLag& lag, double done_s, double step_s) const;
+  double error_of(const MotionStep& step, const AxisState& from) const;
+  double cut_s(const AxisState& from, const MotionStep& to, MotorAndLoad last, const TorqueLag& lag,
+               double done_s, double step_s) const;
   bool explicit_sample(AxisState& state, const TorqueLag& lag);
   void stiff_sample(AxisState& state, const TorqueLag& lag);
   void settle_costs(Method used, double cost);
@@ -58,7 +54,7 @@ class SampleAdvance {
   double sample_s_, lag_1ps_;
   LagParts whole_;
   int most_steps_;
-  MotorAndLoad position_tolerance_, speed_tolerance_;
+  MotorAndLoad angle_tolerance_rad_, speed_tolerance_radps_;
   Start start_;
   double step_s_[2];           ///< proposed next step of each method
   double cost_[2] = {0, 100};  ///< evaluations a sample takes, as last seen

@@ -1,16 +1,14 @@
 #pragma once
 
-#include <Eigen/Core>
 #include <algorithm>
 #include <cmath>
 
 #include "core/motion/axis_model.h"
+#include "core/motion/motor_and_load.h"
 #include "core/motion/rosenbrock.h"
 
 /// The equations of motion of design section 5 with their constants worked out beforehand.
 namespace gazewright {
-
-using MotorAndLoad = Eigen::Vector2d;  ///< (motor, output): angles, speeds or accelerations
 
 /// Motor torque within the torque-speed envelope and the gearbox's peak torque.
 class ActingTorque {
@@ -90,43 +88,42 @@ class AxisDynamics {
   }
 
   /// Torque of the teeth on the load. They push and never pull. [N·m]
-  double tooth_torque_Nm(const MotorAndLoad& angle, const MotorAndLoad& speed) const {
-    const double twist = angle[0] * per_ratio_ - angle[1];
+  double tooth_torque_Nm(MotorAndLoad angle, MotorAndLoad speed) const {
+    const double twist = angle.motor * per_ratio_ - angle.load;
     if (std::abs(twist) <= half_gap_rad_) return 0;
     const double windup = twist - std::copysign(half_gap_rad_, twist);
     const double torque = gear_.stiffness_Nmprad * windup +
-                          gear_.damping_Nmsprad * (speed[0] * per_ratio_ - speed[1]);
+                          gear_.damping_Nmsprad * (speed.motor * per_ratio_ - speed.load);
     return torque * twist > 0 ? torque : 0;
   }
 
   /// (dω_m/dt, dω/dt) with the torque T_e that the current loop would give. [rad/s²]
-  MotorAndLoad acceleration(double torque_Nm, const MotorAndLoad& angle,
-                            const MotorAndLoad& speed) const {
+  MotorAndLoad acceleration(double torque_Nm, MotorAndLoad angle, MotorAndLoad speed) const {
     const double tooth = tooth_torque_Nm(angle, speed), at_input = tooth * per_ratio_;
     const double loss =
-        std::abs(at_input) * (tooth * speed[0] >= 0 ? driving_loss_ : back_driving_loss_);
-    const double motor = acting_torque.at(torque_Nm, speed[0]) -
-                         (gear_.drag_Nm + loss) * std::clamp(2 * speed[0], -1.0, 1.0) -
-                         gear_.viscous_Nmsprad * speed[0] - at_input;
-    const double load = tooth - load_.coulomb_Nm * std::clamp(100 * speed[1], -1.0, 1.0) -
-                        load_.viscous_Nmsprad * speed[1] + gravity_Nm(angle[1]);
+        std::abs(at_input) * (tooth * speed.motor >= 0 ? driving_loss_ : back_driving_loss_);
+    const double motor = acting_torque.at(torque_Nm, speed.motor) -
+                         (gear_.drag_Nm + loss) * std::clamp(2 * speed.motor, -1.0, 1.0) -
+                         gear_.viscous_Nmsprad * speed.motor - at_input;
+    const double load = tooth - load_.coulomb_Nm * std::clamp(100 * speed.load, -1.0, 1.0) -
+                        load_.viscous_Nmsprad * speed.load + gravity_Nm(angle.load);
     return {motor * per_rotor_, load * per_load_};
   }
 
   /// A number for the branch of each of the model's case distinctions: gap, teeth in touch,
   /// friction, direction of the motor, envelope. Between changes of it the equations are smooth.
-  unsigned region(double torque_Nm, const MotorAndLoad& angle, const MotorAndLoad& speed) const {
-    const double twist = angle[0] * per_ratio_ - angle[1];
+  unsigned region(double torque_Nm, MotorAndLoad angle, MotorAndLoad speed) const {
+    const double twist = angle.motor * per_ratio_ - angle.load;
     const auto bit = [](bool is, unsigned place) { return static_cast<unsigned>(is) << place; };
     return bit(twist > half_gap_rad_, 0) | bit(twist < -half_gap_rad_, 1) |
-           bit(tooth_torque_Nm(angle, speed) != 0, 2) | bit(speed[0] > 0, 3) |
-           bit(std::abs(speed[0]) > 0.5, 4) | bit(speed[1] > 0, 5) |
-           bit(std::abs(speed[1]) > 0.01, 6) |
-           bit(acting_torque.at(torque_Nm, speed[0]) != torque_Nm, 7);
+           bit(tooth_torque_Nm(angle, speed) != 0, 2) | bit(speed.motor > 0, 3) |
+           bit(std::abs(speed.motor) > 0.5, 4) | bit(speed.load > 0, 5) |
+           bit(std::abs(speed.load) > 0.01, 6) |
+           bit(acting_torque.at(torque_Nm, speed.motor) != torque_Nm, 7);
   }
 
-  AccelerationSlopes<2> slopes(double torque_Nm, double torque_slope_Nmps,
-                               const MotorAndLoad& angle, const MotorAndLoad& speed) const;
+  AccelerationSlopes<2> slopes(double torque_Nm, double torque_slope_Nmps, MotorAndLoad angle,
+                               MotorAndLoad speed) const;
 
   ActingTorque acting_torque;
 
