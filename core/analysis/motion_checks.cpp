@@ -1,5 +1,6 @@
 #include <algorithm>
 #include <cmath>
+#include <complex>
 
 #include "core/analysis/checks.h"
 #include "core/analysis/figures.h"
@@ -48,25 +49,33 @@ Compared breakaway(Context& c, Axis a) {
               say(weight, "N.m", "N.m") + ", gearbox drag " + say(drag, "N.m", "N.m")};
 }
 
-/// A loop that never crosses unit gain below half the sample rate is above it all the way, and then
-/// no loop at all, or below it, and then it cannot swing.
-Compared without_crossover(const AxisModel& model, bool speed_crosses) {
-  const double half_rate_radps = M_PI * model.control.control_rate_Hz;
-  const auto gain =
-      speed_crosses ? position_loop(model, half_rate_radps) : speed_loop(model, half_rate_radps);
-  if (std::abs(gain) < 1) return moot("a loop's gain stays below 1: it is slow but cannot swing");
-  return {kWantedPhase_rad, std::nullopt,
-          "a loop's gain is above 1 up to half the sample rate: no sampled loop can hold that",
-          Compared::Outcome::impossible};
+/// Of one loop. One that never crosses unit gain below half the sample rate is
+/// below it all the way, and cannot swing (infinite), or above it, which no sampled loop can hold
+/// (empty).
+std::optional<double> phase_margin_rad(const LoopMargins& margins, std::complex<double> last_gain) {
+  if (margins.phase_margin_rad || std::abs(last_gain) >= 1) return margins.phase_margin_rad;
+  return kInfinity;
+}
+
+std::string say_phase(double margin_rad) {
+  return std::isinf(margin_rad) ? "no crossover, cannot swing" : say(margin_rad, "rad", "deg");
 }
 
 Compared phase_margin(Context& c, Axis a) {
-  const auto& speed = c.speed_margins(a).phase_margin_rad;
-  const auto& position = c.position_margins(a).phase_margin_rad;
-  if (!speed || !position) return without_crossover(c.model(a), speed.has_value());
-  return {kWantedPhase_rad, std::min(*speed, *position),
-          "speed loop " + say(*speed, "rad", "deg") + ", position loop " +
-              say(*position, "rad", "deg") + "; 45° is common practice"};
+  const double half_rate_radps = M_PI * c.model(a).control.control_rate_Hz;
+  const auto speed = phase_margin_rad(c.speed_margins(a), speed_loop(c.model(a), half_rate_radps));
+  const auto position =
+      phase_margin_rad(c.position_margins(a), position_loop(c.model(a), half_rate_radps));
+  if (!speed || !position)
+    return {kWantedPhase_rad, std::nullopt,
+            std::string(speed ? "position" : "speed") +
+                " loop: gain above 1 up to half the sample rate, which no sampled loop can hold",
+            Compared::Outcome::impossible};
+  const double least_rad = std::min(*speed, *position);
+  if (std::isinf(least_rad)) return moot("the gain of both loops stays below 1: slow, no swing");
+  return {kWantedPhase_rad, least_rad,
+          "speed loop " + say_phase(*speed) + ", position loop " + say_phase(*position) +
+              "; 45° is common practice"};
 }
 
 Compared gain_margin(Context& c, Axis a) {

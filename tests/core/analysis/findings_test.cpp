@@ -127,14 +127,28 @@ TEST(Findings, ARigThatCannotMoveFailsAndSaysWhy) {
 TEST(Findings, ALoopWithoutCrossoverEitherHoldsOrFailsButIsNotUnknown) {
   Rig rig = owl();
   rig.pan.loop.speed_gain_Nmsprad = si_quantity(1e6);  // above unit gain up to half the sample rate
-  const Analysis wild = analyse(rig, {.remedies = false});
+  const Analysis wild = analyse(rig);
   EXPECT_FALSE(wild.value("pan.loop.crossover").has_value());
   EXPECT_EQ(finding(wild, "pan.loop.phase_margin")->verdict, Verdict::fails);
+  for (const Remedy& remedy : finding(wild, "pan.loop.phase_margin")->remedies)
+    EXPECT_NE(remedy.path, "pan.loop.position_gain") << "it cannot mend the speed loop";
   rig.pan.loop.speed_gain_Nmsprad = si_quantity(1e-9);
   rig.pan.loop.speed_integral_gain_Nmprad = si_quantity(0);
   const Analysis tame = analyse(rig, {.remedies = false});
   EXPECT_FALSE(tame.value("pan.loop.crossover").has_value());
   EXPECT_EQ(finding(tame, "pan.loop.phase_margin")->verdict, Verdict::holds);
+}
+
+TEST(Findings, ALoopWithoutCrossoverLeavesThePhaseMarginToTheOther) {
+  Rig rig = owl();
+  rig.pan.loop.speed_integral_gain_Nmprad = si_quantity(0);
+  rig.pan.loop.speed_gain_Nmsprad = si_quantity(1e-4);
+  rig.pan.loop.position_gain_1ps = si_quantity(1e4);
+  const Analysis a = analyse(rig, {.remedies = false});
+  EXPECT_FALSE(a.value("pan.loop.crossover").has_value());
+  const Finding* f = finding(a, "pan.loop.phase_margin");
+  ASSERT_TRUE(f->margin.has_value());
+  EXPECT_NE(f->because.find("speed loop no crossover"), std::string::npos) << f->because;
 }
 
 TEST(Findings, AMissingInputMakesThemUnknownAndIsNamed) {
