@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <span>
 #include <tuple>
 
 #include "core/analysis/analysis.h"
@@ -33,12 +34,17 @@ void sort_by_urgency(std::vector<Finding>& findings) {
   });
 }
 
+bool is_asked(const Check& check, Context& context, Axis axis) {
+  return check.asked_by.empty() || context.missing(std::span(&check.asked_by, 1), axis).empty();
+}
+
 std::vector<Finding> findings_of(Context& context, const Rig& rig, const AnalyseOptions& options,
                                  const std::stop_token& stop) {
   std::vector<Finding> findings;
   for (const Check* check : axis_checks()) {
     for (const Axis axis : kAxes) {
       if (stop.stop_requested()) return findings;
+      if (!is_asked(*check, context, axis)) continue;
       Finding finding = find(*check, context, axis);
       const bool wants_remedy = finding.verdict == Verdict::fails;
       if (options.remedies && wants_remedy) finding.remedies = remedies_of(*check, rig, axis, stop);

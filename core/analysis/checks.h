@@ -44,10 +44,15 @@ struct Check {
   std::span<const Lever> levers;
   Compared (*trial)(Context&, Axis) =
       nullptr;  ///< a cheaper `compare` for the trials of remedies, same sign of margin
+  std::string_view asked_by = {};  ///< field without which the finding is left out: a detail that
+                                   ///< nobody has to enter
 };
 
 std::span<const Check> motion_checks();
 std::span<const Check> travel_checks();
+std::span<const Check> cable_checks();
+std::span<const Check> stop_checks();
+std::span<const Check> homing_checks();
 std::span<const Check> gear_checks();
 /// All checks that each axis has.
 std::vector<const Check*> axis_checks();

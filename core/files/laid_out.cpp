@@ -29,7 +29,8 @@ std::string axis_lines(const Rig& rig, const std::string& path, const AxisParts&
   return line("motor", axis.motor) + line("drive", axis.drive) + line("gearbox", axis.gearbox) +
          line("encoder", axis.encoder) + line("friction", axis.friction) +
          optional_line(rig, path + ".stops", "stops", axis.stops) +
-         optional_line(rig, path + ".cable", "cable", axis.cable) + line("loop", axis.loop);
+         optional_line(rig, path + ".cable", "cable", axis.cable) + line("homing", axis.homing) +
+         line("loop", axis.loop);
 }
 
 std::string axis_group(const Rig& rig, const std::string& path, std::string lines) {

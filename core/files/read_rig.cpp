@@ -84,7 +84,8 @@ Reader::Entries axis_entries(Reader& reader, AxisParts& axis) {
       part_entry(reader, "motor", axis.motor),       part_entry(reader, "drive", axis.drive),
       part_entry(reader, "gearbox", axis.gearbox),   part_entry(reader, "encoder", axis.encoder),
       part_entry(reader, "friction", axis.friction), stops,
-      optional_entry(reader, "cable", axis.cable),   part_entry(reader, "loop", axis.loop)};
+      optional_entry(reader, "cable", axis.cable),   part_entry(reader, "homing", axis.homing),
+      part_entry(reader, "loop", axis.loop)};
 }
 
 Reader::Entries tilt_entries(Reader& reader, Rig& rig) {

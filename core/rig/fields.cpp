@@ -6,6 +6,8 @@
 namespace gazewright {
 namespace {
 
+// Lasting bends of any but polyimide cable: NASA-STD-8739.4, 7.3.21.
+constexpr double kBendDiameters = 10;
 constexpr TextInfo kTitle{"title", "Title", "What the rig is called, on the window and the sheet."};
 constexpr TextInfo kNotes{"notes", "Notes", "Anything to remember about the rig."};
 constexpr TextInfo kBodyName{"name", "Name", "What you call the body."};
@@ -38,6 +40,7 @@ void add_axis(Fields& fields, const std::string& at, AxisParts& axis) {
   add_part(fields, at + ".friction", axis.friction);
   if (axis.stops.presence == Presence::given) add_part(fields, at + ".stops", axis.stops);
   if (axis.cable.presence == Presence::given) add_part(fields, at + ".cable", axis.cable);
+  add_part(fields, at + ".homing", axis.homing);
   add_part(fields, at + ".loop", axis.loop);
 }
 
@@ -120,6 +123,21 @@ void fill_default(const FieldRef& field) {
   }
 }
 
+void fill_with(Quantity& quantity, const std::optional<double>& value_si) {
+  if (!quantity.has_value() && value_si) quantity = si_quantity(*value_si, Source::by_default);
+}
+
+/// Defaults that follow from other fields.
+void fill_following(AxisParts& axis) {
+  if (const auto& efficiency = axis.gearbox.efficiency.si)
+    fill_with(axis.gearbox.back_efficiency, std::max(0.0, 2 - 1 / *efficiency));
+  if (const auto& outer_m = axis.cable.outer_diameter_m.si) {
+    fill_with(axis.cable.thickness_m, *outer_m);
+    fill_with(axis.cable.bend_radius_m, kBendDiameters * *outer_m);
+  }
+  fill_with(axis.homing.park_rad, axis.homing.home_rad.si);
+}
+
 }  // namespace
 
 std::vector<FieldRef> all_fields(Rig& rig) {
@@ -171,12 +189,7 @@ const FieldInfo* find_info(std::string_view path) {
 Rig with_defaults(const Rig& rig) {
   Rig filled = rig;
   for (const FieldRef& field : all_fields(filled)) fill_default(field);
-  for (Axis axis : kAxes) {
-    Gearbox& gearbox = filled.axis(axis).gearbox;
-    if (gearbox.back_efficiency.has_value() || !gearbox.efficiency.has_value()) continue;
-    gearbox.back_efficiency =
-        si_quantity(std::max(0.0, 2 - 1 / *gearbox.efficiency.si), Source::by_default);
-  }
+  for (Axis axis : kAxes) fill_following(filled.axis(axis));
   return filled;
 }
 

@@ -87,7 +87,7 @@ struct PartTable {
   std::span<const ChoiceRow<Part>> choices;
 };
 /// Specialised for Supply, Surroundings, Stand, Motor, Drive, Gearbox, Encoder, Friction, Stops,
-/// Cable, Loop, Camera, Task, Ball, Shell, Tube.
+/// Cable, Homing, Loop, Camera, Task, Ball, Shell, Tube.
 template <class Part>
 const PartTable<Part>& table_of();
 template <>
@@ -110,6 +110,8 @@ template <>
 const PartTable<Stops>& table_of<Stops>();
 template <>
 const PartTable<Cable>& table_of<Cable>();
+template <>
+const PartTable<Homing>& table_of<Homing>();
 template <>
 const PartTable<Loop>& table_of<Loop>();
 template <>

@@ -4,6 +4,20 @@ namespace gazewright {
 using namespace rows;
 
 namespace {
+constexpr std::string_view kKinds[]{"tab", "trailing", "window"};
+constexpr std::string_view kMaterials[]{"unstated", "pla",           "petg",      "asa",
+                                        "nylon",    "polycarbonate", "aluminium", "steel"};
+constexpr ChoiceRow<Stops> kStopChoices[]{
+    {{"kind", "Kind", kKinds,
+      "tab: a tab meets a post, under one turn. trailing: loose tabs between them add a turn each. "
+      "window: the tab moves in a cut-out."},
+     &Stops::kind},
+    {{"material", "Tab material", kMaterials,
+      "What the tab is made of; gives its strength where none is entered. Printed parts: lying "
+      "flat, "
+      "load along the layers."},
+     &Stops::material},
+};
 constexpr QuantityRow<Stops> kStops[]{
     {field("tab_width", "Tab width", kMillimetre, kPositive,
            "Width of the tab that turns with the axis and meets the post; usually 4 to 20 mm."),
@@ -26,35 +40,40 @@ constexpr QuantityRow<Stops> kStops[]{
            "Torque that presses the axis into the stop by an angle; usually 100 to 5000 N.m/rad, "
            "less with rubber."),
      &Stops::stiffness_Nmprad},
-};
-
-constexpr std::string_view kRoutings[]{"twist", "coil", "loop"};
-constexpr QuantityRow<Cable> kCable[]{
-    {field("outer_diameter", "Outer diameter", kMillimetre, kPositive,
-           "Outside of one cable; usually 2 to 8 mm. Measure with a calliper."),
-     &Cable::outer_diameter_m},
-    {defaults_to(1, whole(field("count", "Number of cables", kNumber, {1, 1000},
-                                "How many such cables cross the axis."))),
-     &Cable::count},
-    {field("free_length", "Free length", kMillimetre, kPositive,
-           "Length of cable between the two clamps that takes up the turning; usually 100 to 600 "
-           "mm."),
-     &Cable::free_length_m},
-    {field("bend_radius", "Bend radius", kMillimetre, kPositive,
-           "Smallest radius for moving use; usually 7 to 10 outer diameters. In the cable's data "
-           "sheet."),
-     &Cable::bend_radius_m},
-    {field("twist_rating", "Twist rating", {"rad/m", "deg/m"}, kPositive,
-           "Twist that the cable bears each way per metre of free length; usually 180 to 1080 "
-           "deg/m. In the cable's data "
-           "sheet."),
-     &Cable::twist_rating_radpm},
-};
-constexpr ChoiceRow<Cable> kCableChoices[]{
-    {{"routing", "Routing", kRoutings,
-      "How the cable takes up the turning: twist (along the axis), coil (like a clock spring) or "
-      "loop (a hanging bend)."},
-     &Cable::routing},
+    {defaults_to(1, whole(field("trailers", "Loose tabs", kNumber, {1, 20},
+                                "Kind trailing: how many loose tabs run between tab and post."))),
+     &Stops::trailers},
+    {field("trailer_width", "Loose tab width", kMillimetre, kPositive,
+           "Kind trailing: width of one loose tab along the circle; usually 4 to 20 mm."),
+     &Stops::trailer_width_m},
+    {field("window", "Window", kDegrees, {0, 360 * kDegree_rad, true},
+           "Kind window: angle of the cut-out from face to face; usually 60 to 200 deg."),
+     &Stops::window_rad},
+    {defaults_to(kInfinity,
+                 or_none(field("bumper_travel", "Bumper travel", kDegrees, kPositive,
+                               "How far the stop gives way at its stiffness before it is hard; "
+                               "usually 0.5 to 5 deg, or none."))),
+     &Stops::bumper_travel_rad},
+    {field("hard_stiffness", "Stiffness beyond the bumper", kStiffness, kPositive,
+           "Once the bumper is used up: tab, post and bracket; usually 1000 to 20000 N.m/rad."),
+     &Stops::hard_stiffness_Nmprad},
+    {defaults_to(0.5,
+                 field("rebound", "Rebound", kNumber, {0, 1},
+                       "Speed after the blow over the speed before; about 0.3 for soft rubber, "
+                       "0.5 for plastic, 0.8 for metal.")),
+     &Stops::rebound},
+    {field("tab_height", "Tab height", kMillimetre, kPositive,
+           "From the tab's root to where the post presses, the lever of its bending; usually 4 to "
+           "15 mm."),
+     &Stops::tab_height_m},
+    {field("tab_thickness", "Tab thickness", kMillimetre, kPositive,
+           "Of the tab along the axis; usually 4 to 12 mm."),
+     &Stops::tab_thickness_m},
+    {field(
+         "tab_strength", "Tab strength", {"Pa", "MPa"}, kPositive,
+         "Tensile strength of the tab's material, instead of the one listed for it; usually 20 to "
+         "60 MPa printed."),
+     &Stops::tab_strength_Pa},
 };
 
 constexpr QuantityRow<Loop> kLoop[]{
@@ -85,18 +104,13 @@ constexpr QuantityRow<Loop> kLoop[]{
      &Loop::estimator_bandwidth_Hz},
 };
 
-constexpr PartTable<Stops> kStopsTable{{}, kStops, {}};
-constexpr PartTable<Cable> kCableTable{{}, kCable, kCableChoices};
+constexpr PartTable<Stops> kStopsTable{{}, kStops, kStopChoices};
 constexpr PartTable<Loop> kLoopTable{{}, kLoop, {}};
 }  // namespace
 
 template <>
 const PartTable<Stops>& table_of<Stops>() {
   return kStopsTable;
-}
-template <>
-const PartTable<Cable>& table_of<Cable>() {
-  return kCableTable;
 }
 template <>
 const PartTable<Loop>& table_of<Loop>() {

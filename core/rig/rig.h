@@ -72,6 +72,8 @@ struct Gearbox {
 struct Encoder {
   Choice at;  ///< motor | output
   Quantity bits, error_rad;
+  Quantity magnet_offset_m, magnet_tilt_rad, magnet_gap_m, magnet_diameter_m, magnet_thickness_m,
+      magnet_remanence_T, field_least_T, field_most_T;
   bool operator==(const Encoder&) const = default;
 };
 struct Friction {
@@ -80,16 +82,41 @@ struct Friction {
 };
 struct Stops {
   Presence presence = Presence::missing;
+  Choice kind;  ///< tab | trailing | window
   Quantity tab_width_m, post_width_m, radius_m, centre_rad, soft_inset_rad, stiffness_Nmprad;
+  Quantity trailers, trailer_width_m;  ///< kind trailing: loose tabs between tab and post
+  Quantity window_rad;                 ///< kind window: from face to face
+  Quantity bumper_travel_rad;          ///< after it `hard_stiffness` acts; infinity: never
+  Quantity hard_stiffness_Nmprad, rebound;
+  Choice material;  ///< unstated | pla | petg | asa | nylon | polycarbonate | aluminium | steel
+  Quantity tab_height_m, tab_thickness_m, tab_strength_Pa;
   bool operator==(const Stops&) const = default;
 };
 struct Cable {
   Presence presence = Presence::missing;
   Quantity outer_diameter_m, count;
-  Choice routing;  ///< twist | coil | loop
+  Choice routing;  ///< twist | coil | loop | slip_ring
   Quantity free_length_m, bend_radius_m;
-  Quantity twist_rating_radpm;  ///< each way from the untwisted state
+  Quantity twist_rating_radpm;                        ///< each way from the untwisted state
+  Quantity lay_radius_m, slack_m;                     ///< twist: of the outermost cable's centre
+  Quantity hub_radius_m, wall_radius_m, thickness_m;  ///< coil
+  Quantity anchor_radius_m, moving_radius_m;          ///< loop: the fixed and the turning clamp
+  Quantity torsion_stiffness_Nm2prad, bending_stiffness_Nm2;  ///< of one cable
+  Quantity friction_Nm;                                       ///< of all cables or of the slip ring
+  Quantity conductors, conductor_m, current_A,
+      supply_length_m;  ///< of one cable; diameter of the copper
+  Quantity signal_bandwidth_Hz, ring_circuits, ring_current_A, ring_bandwidth_Hz;
   bool operator==(const Cable&) const = default;
+};
+/// How the axis finds its angle after power-up, and where it rests.
+struct Homing {
+  Choice by;           ///< stop | flag | output | second_encoder
+  Choice keeps_count;  ///< no | yes: the motor's turns through a restart
+  Quantity current_A, speed_radps;
+  Quantity flag_error_rad;                  ///< repeatability of the flag, at the output
+  Quantity second_ratio, second_error_rad;  ///< turns of the second encoder per output turn
+  Quantity home_rad, park_rad;
+  bool operator==(const Homing&) const = default;
 };
 struct Loop {
   Quantity position_gain_1ps, speed_gain_Nmsprad, speed_integral_gain_Nmprad, speed_limit_radps;
@@ -104,6 +131,7 @@ struct AxisParts {
   Friction friction;
   Stops stops;
   Cable cable;
+  Homing homing;
   Loop loop;
   bool operator==(const AxisParts&) const = default;
 };

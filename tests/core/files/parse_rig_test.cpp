@@ -141,7 +141,7 @@ TEST(ParseRig, RefusesTheWrongKindOfThing) {
             "  fix: write for example {voltage: ...}");
   EXPECT_EQ(problems("pan: {stops: maybe}\n"),
             "a.rig.yaml:2:14: error: pan.stops is a text; a map of its fields is due\n"
-            "  fix: write for example {tab_width: ...}");
+            "  fix: write for example {kind: ...}");
   EXPECT_EQ(problems("on_tilt: {name: x}\n"),
             "a.rig.yaml:2:10: error: on_tilt is a map; a list of bodies is due\n"
             "  fix: begin each body with a dash: - {name: ball, mass: 160 g, ...}");

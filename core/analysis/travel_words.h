@@ -1,0 +1,28 @@
+#pragma once
+
+#include <cmath>
+
+#include "core/analysis/figures.h"
+
+/// What the figures of stops, cables and limits share.
+namespace gazewright {
+
+inline constexpr const char* kTravelSource = "geometry; handbook: travel";
+inline constexpr const char* kTooWide = "tab or post is wider than twice the stop radius";
+inline constexpr const char* kNoStops = "there are no stops: it turns without end";
+
+/// A span as an answer: infinity means that nothing limits it.
+inline Answer span(const std::optional<double>& rad, const char* unknown, const char* endless) {
+  if (!rad) return Answer::none(unknown);
+  return std::isinf(*rad) ? Answer::none(endless) : Answer(*rad);
+}
+
+inline bool has_no_stops(Context& c, Axis a) {
+  return c.rig().axis(a).stops.presence == Presence::none;
+}
+
+inline double moving_inertia_kgm2(Context& c, Axis a) {
+  return c.model(a).load.inertia_kgm2 + c.model(a).reflected_inertia_kgm2();
+}
+
+}  // namespace gazewright
