@@ -45,11 +45,13 @@ std::string tilt_axis_line(const Rig& rig) {
   return list.empty() ? "" : "  axis_at: " + list + "\n";
 }
 
-std::string body_lines(const Rig& rig, const std::string& path, const std::vector<Body>& bodies) {
+template <class Item, class PiecesOf>
+std::string list_lines(const Rig& rig, const std::string& path, const std::vector<Item>& items,
+                       PiecesOf pieces_of) {
   std::string lines;
-  for (std::size_t i = 0; i < bodies.size(); ++i) {
-    const std::string body = path + "[" + std::to_string(i) + "]";
-    lines += "  - " + flow_map(4, body_pieces(rig, body, bodies[i])) + "\n";
+  for (std::size_t i = 0; i < items.size(); ++i) {
+    const std::string item = path + "[" + std::to_string(i) + "]";
+    lines += "  - " + flow_map(4, pieces_of(rig, item, items[i])) + "\n";
   }
   return lines.empty() ? "" : path + ":\n" + lines;
 }
@@ -68,7 +70,9 @@ std::string laid_out(const Rig& rig) {
   text += axis_group(rig, "pan", axis_lines(rig, "pan", rig.pan));
   text += axis_group(rig, "tilt", tilt_axis_line(rig) + axis_lines(rig, "tilt", rig.tilt));
   if (rig.on_pan.empty() && rig.on_pan_is_bare) text += "on_pan: []\n";
-  text += body_lines(rig, "on_pan", rig.on_pan) + body_lines(rig, "on_tilt", rig.on_tilt);
+  text += list_lines(rig, "on_pan", rig.on_pan, body_pieces) +
+          list_lines(rig, "on_tilt", rig.on_tilt, body_pieces) +
+          list_lines(rig, "keep_outs", rig.keep_outs, keep_out_pieces);
   text += line("camera", rig.camera) + line("task", rig.task);
   for (const std::string& piece : unknown_pieces(rig, "")) text += piece + "\n";
   return text;

@@ -105,4 +105,18 @@ Pieces body_pieces(const Rig& rig, const std::string& path, const Body& body) {
   return pieces;
 }
 
+Pieces keep_out_pieces(const Rig& rig, const std::string& path, const KeepOut& keep_out) {
+  Pieces pieces;
+  if (!keep_out.name.empty()) pieces.push_back("name: " + yaml_scalar(keep_out.name));
+  const auto add = [&](const std::string& key, const FieldInfo& info,
+                       const std::array<Quantity, 2>& ends) {
+    const std::string list = list_text(rig, path + "." + key, std::array{&info, &info}, ends);
+    if (!list.empty()) pieces.push_back(key + ": " + list);
+  };
+  add("pan", keep_out_pan_info(), keep_out.pan_rad);
+  add("tilt", keep_out_tilt_info(), keep_out.tilt_rad);
+  for (const std::string& piece : unknown_pieces(rig, path)) pieces.push_back(piece);
+  return pieces;
+}
+
 }  // namespace gazewright

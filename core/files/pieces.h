@@ -72,6 +72,9 @@ Pieces part_pieces(const Rig& rig, const std::string& path, const Part& part) {
 /// A body as the pieces of its map.
 Pieces body_pieces(const Rig& rig, const std::string& path, const Body& body);
 
+/// A keep-out as the pieces of its map.
+Pieces keep_out_pieces(const Rig& rig, const std::string& path, const KeepOut& keep_out);
+
 /// A list of quantities such as [0 mm, 62 mm, 85 mm]; empty where all are missing.
 /// @param infos  of each in turn
 std::string list_text(const Rig& rig, const std::string& path,

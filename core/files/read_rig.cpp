@@ -132,6 +132,10 @@ Reader::Entries top_entries(Reader& reader, Rig& rig) {
              rig.on_pan_is_bare = node.is_list() && node.children.empty();
            }},
           bodies("on_tilt", rig.on_tilt),
+          {"keep_outs",
+           [&](const YamlNode& node, const std::string& path) {
+             read_keep_outs(reader, node, path, rig.keep_outs);
+           }},
           part_entry(reader, "camera", rig.camera),
           part_entry(reader, "task", rig.task)};
 }

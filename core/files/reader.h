@@ -90,6 +90,9 @@ Reader::Entries entries_of(Reader& reader, Part& part);
 void read_bodies(Reader& reader, const YamlNode& node, const std::string& path,
                  std::vector<Body>& bodies);
 
+void read_keep_outs(Reader& reader, const YamlNode& node, const std::string& path,
+                    std::vector<KeepOut>& keep_outs);
+
 template <class Part>
 Reader::Entries entries_of(Reader& reader, Part& part) {
   const PartTable<Part>& table = table_of<Part>();

@@ -11,6 +11,7 @@ constexpr double kBendDiameters = 10;
 constexpr TextInfo kTitle{"title", "Title", "What the rig is called, on the window and the sheet."};
 constexpr TextInfo kNotes{"notes", "Notes", "Anything to remember about the rig."};
 constexpr TextInfo kBodyName{"name", "Name", "What you call the body."};
+constexpr TextInfo kKeepOutName{"name", "Name", "What stands there."};
 
 using Fields = std::vector<FieldRef>;
 
@@ -71,10 +72,20 @@ void add_bodies(Fields& fields, const std::string& at, std::vector<Body>& bodies
   }
 }
 
-/// "on_tilt[12].shape.box[0]" -> "on_tilt[].shape.box[0]": which body it is does not matter.
-std::string without_body_index(std::string_view path) {
+void add_keep_outs(Fields& fields, std::vector<KeepOut>& keep_outs) {
+  for (std::size_t i = 0; i < keep_outs.size(); ++i) {
+    const std::string at = "keep_outs[" + std::to_string(i) + "]";
+    fields.push_back(TextRef{at + ".name", &kKeepOutName, &keep_outs[i].name});
+    add_list(fields, at + ".pan", keep_out_pan_info(), keep_outs[i].pan_rad);
+    add_list(fields, at + ".tilt", keep_out_tilt_info(), keep_outs[i].tilt_rad);
+  }
+}
+
+/// "on_tilt[12].shape.box[0]" -> "on_tilt[].shape.box[0]": which body or keep-out it is does not
+/// matter.
+std::string without_index(std::string_view path) {
   std::string general(path);
-  if (!general.starts_with("on_")) return general;
+  if (!general.starts_with("on_") && !general.starts_with("keep_outs[")) return general;
   const auto open = general.find('[');
   const auto close = general.find(']');
   if (open != std::string::npos && close != std::string::npos && open < close)
@@ -96,6 +107,7 @@ Rig rig_with_everything() {
     rig.on_pan.push_back(body);
     rig.on_tilt.push_back(body);
   }
+  rig.keep_outs.emplace_back();
   return rig;
 }
 
@@ -104,7 +116,7 @@ std::map<std::string, const FieldInfo*, std::less<>> infos_by_path() {
   Rig rig = rig_with_everything();
   for (const FieldRef& field : all_fields(rig))
     if (const auto* quantity = std::get_if<QuantityRef>(&field))
-      infos.emplace(without_body_index(quantity->path), quantity->info);
+      infos.emplace(without_index(quantity->path), quantity->info);
   return infos;
 }
 
@@ -153,6 +165,7 @@ std::vector<FieldRef> all_fields(Rig& rig) {
   add_axis(fields, "tilt", rig.tilt);
   add_bodies(fields, "on_pan", rig.on_pan);
   add_bodies(fields, "on_tilt", rig.on_tilt);
+  add_keep_outs(fields, rig.keep_outs);
   add_part(fields, "camera", rig.camera);
   add_part(fields, "task", rig.task);
   return fields;
@@ -182,7 +195,7 @@ const Quantity* find_quantity(const Rig& rig, std::string_view path) {
 
 const FieldInfo* find_info(std::string_view path) {
   static const auto infos = infos_by_path();
-  const auto found = infos.find(without_body_index(path));
+  const auto found = infos.find(without_index(path));
   return found == infos.end() ? nullptr : found->second;
 }
 

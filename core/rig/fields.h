@@ -132,6 +132,8 @@ const FieldInfo& body_centre_info();  ///< one coordinate of a body's centre
 const FieldInfo& box_side_info();
 const FieldInfo& tensor_diagonal_info();
 const FieldInfo& tensor_product_info();
+const FieldInfo& keep_out_pan_info();  ///< one end of a keep-out
+const FieldInfo& keep_out_tilt_info();
 
 /// Every field of the rig in the order of the file; stops and cable only where they are given.
 std::vector<FieldRef> all_fields(Rig& rig);

@@ -102,6 +102,13 @@ constexpr FieldInfo kTensorDiagonal =
 constexpr FieldInfo kTensorProduct = field("inertia", "Product of inertia", kInertia, kAny,
                                            "Tensor element with its sign (minus the integral of x "
                                            "times y over the mass); 0 for symmetric bodies.");
+constexpr Allowed kAnyTurn{-3600 * kDegree_rad, 3600 * kDegree_rad};
+constexpr FieldInfo kKeepOutPan =
+    field("pan", "Pan", kDegrees, kAnyTurn,
+          "Pan angles, from and to, of a window that the camera must stay out of.");
+constexpr FieldInfo kKeepOutTilt =
+    field("tilt", "Tilt", kDegrees, kAnyTurn,
+          "Tilt angles, from and to, of a window that the camera must stay out of.");
 }  // namespace
 
 template <>
@@ -131,5 +138,7 @@ const FieldInfo& body_centre_info() { return kBodyCentre; }
 const FieldInfo& box_side_info() { return kBoxSide; }
 const FieldInfo& tensor_diagonal_info() { return kTensorDiagonal; }
 const FieldInfo& tensor_product_info() { return kTensorProduct; }
+const FieldInfo& keep_out_pan_info() { return kKeepOutPan; }
+const FieldInfo& keep_out_tilt_info() { return kKeepOutTilt; }
 
 }  // namespace gazewright

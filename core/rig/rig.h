@@ -172,6 +172,12 @@ struct Body {
   Shape shape = Point{};
   bool operator==(const Body&) const = default;
 };
+/// A window of pan by tilt that the rig must stay out of, given by hand.
+struct KeepOut {
+  std::string name;
+  std::array<Quantity, 2> pan_rad, tilt_rad;  ///< from, to
+  bool operator==(const KeepOut&) const = default;
+};
 struct Camera {
   Quantity columns, rows, horizontal_view_rad, exposure_s, frame_rate_Hz, delay_s;
   bool operator==(const Camera&) const = default;
@@ -193,6 +199,7 @@ struct Rig {
   std::vector<Body> on_pan, on_tilt;
   bool on_pan_is_bare = false;  ///< said to carry nothing but the tilt (`on_pan: []`); else an
                                 ///< empty on_pan is missing
+  std::vector<KeepOut> keep_outs;
   Camera camera;
   Task task;
   std::vector<UnknownKey> unknown_keys;

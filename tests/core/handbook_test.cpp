@@ -70,11 +70,11 @@ std::string row_of(const FieldRef& field) {
   return row(info.key, "", "text", "–", info.help);
 }
 
-/// Whether the row stands in a table of its part: keys of lists and of bodies are explained in
-/// prose.
+/// Whether the row stands in a table of its part: keys of lists, bodies and keep-outs are
+/// explained in prose.
 bool has_row(const std::string& path) {
   return path.find('.') != std::string::npos && !path.ends_with(']') &&
-         !path.starts_with("tilt.") &&
+         !path.starts_with("tilt.") && !path.starts_with("keep_outs") &&
          (!path.starts_with("on_") || path.find(".shape.") != std::string::npos);
 }
 
@@ -87,6 +87,7 @@ Rig rig_with_all_shapes() {
     rig.on_tilt.emplace_back();
     rig.on_tilt.back().shape = shape;
   }
+  rig.keep_outs.emplace_back();
   return rig;
 }
 

@@ -1,5 +1,7 @@
 #include <gtest/gtest.h>
 
+#include <numbers>
+
 #include "core/files/rig_file.h"
 #include "tests/core/files/whole_rig.h"
 
@@ -51,6 +53,10 @@ TEST(ParseRig, ReadsEverythingARigFileCanSay) {
   ASSERT_EQ(rig.on_tilt.size(), 4u);
   EXPECT_TRUE(std::holds_alternative<Point>(rig.on_tilt[1].shape));
   EXPECT_DOUBLE_EQ(*std::get<Tensor>(rig.on_tilt[3].shape).element_kgm2[5].si, -2e-7);
+  ASSERT_EQ(rig.keep_outs.size(), 1u);
+  EXPECT_EQ(rig.keep_outs[0].name, "lamp post");
+  EXPECT_DOUBLE_EQ(*rig.keep_outs[0].pan_rad[0].si, -20 * std::numbers::pi / 180);
+  EXPECT_EQ(rig.keep_outs[0].tilt_rad[1].written, "60 deg");
   EXPECT_EQ(rig.task.moves_per_minute.si, 40.0);
 }
 
@@ -188,6 +194,29 @@ TEST(ParseRig, RefusesShapesThatNoBodyCanHave) {
   EXPECT_EQ(problems("pan: {stops: {tab_width: 60 mm, radius: 26 mm}}\n"),
             "a.rig.yaml:2:14: error: pan.stops: a tab of 60 mm does not fit on a radius of 26 mm\n"
             "  fix: write a width under twice the radius");
+}
+
+TEST(ParseRig, ChecksKeepOuts) {
+  EXPECT_EQ(problems("keep_outs:\n  - {pan: [15 deg, -20 deg], tilt: [30 deg, 60 deg]}\n"),
+            "a.rig.yaml:3:11: error: keep_outs[0].pan: it ends at -20 deg, below where it begins, "
+            "15 deg\n"
+            "  fix: write the lower angle first: [from, to]");
+  EXPECT_EQ(problems("keep_outs:\n  - {tilt: [1 deg, 0.5 deg]}\n"),
+            "a.rig.yaml:3:12: error: keep_outs[0].tilt: it ends at 0.5 deg, below where it begins, "
+            "1 deg\n"
+            "  fix: write the lower angle first: [from, to]");
+  EXPECT_EQ(problems("keep_outs: {pan: 3}\n"),
+            "a.rig.yaml:2:12: error: keep_outs is a map; a list of keep-outs is due\n"
+            "  fix: begin each with a dash: - {name: lamp post, pan: [-20 deg, 15 deg], tilt: "
+            "[30 deg, 60 deg]}");
+  EXPECT_EQ(problems("keep_outs:\n  - {pan: [3, 4 mm]}\n"),
+            "a.rig.yaml:3:12: error: Pan (keep_outs[0].pan[0]): 3 has no unit; an angle is due\n"
+            "  fix: write for example 3 deg\n"
+            "a.rig.yaml:3:15: error: Pan (keep_outs[0].pan[1]): 4 mm is a length; an angle is due\n"
+            "  fix: write for example 4 deg");
+  EXPECT_EQ(problems("keep_outs:\n  - {pan: 3 deg}\n"),
+            "a.rig.yaml:3:11: error: Pan (keep_outs[0].pan): a text where a list of 2 is due\n"
+            "  fix: write 2 quantities in brackets: [from, to]");
 }
 
 TEST(ParseRig, KeepsUnknownKeysAndAsksWhetherAnotherWasMeant) {

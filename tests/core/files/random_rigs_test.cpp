@@ -26,6 +26,7 @@ class RandomRig {
     rig.on_tilt.resize(below(4));
     for (std::vector<Body>* bodies : {&rig.on_pan, &rig.on_tilt})
       for (Body& body : *bodies) body.shape = shape();
+    rig.keep_outs.resize(below(3));
     for (const FieldRef& field : all_fields(rig))
       std::visit([this](const auto& ref) { fill(ref); }, field);
     drop_what_does_not_fit(rig);
@@ -73,6 +74,10 @@ class RandomRig {
         if (auto* tube = std::get_if<Tube>(&body.shape)) tube->bore_m = {};
         if (auto* tensor = std::get_if<Tensor>(&body.shape)) tensor->element_kgm2[0] = {};
       }
+    for (KeepOut& keep_out : rig.keep_outs) {
+      keep_out.pan_rad[0] = {};
+      keep_out.tilt_rad[1] = {};
+    }
   }
 
   std::mt19937 random_;

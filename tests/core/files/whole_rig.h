@@ -38,6 +38,8 @@ on_tilt:
   - {name: lens, mass: 20 g, centre: [40 mm, 0 mm, 0 mm], shape: point}
   - {name: eye, mass: 20 g, shape: {ball: {diameter: 20 mm}}}
   - {name: board, mass: 20 g, shape: {inertia: [30 g.cm2, 40 g.cm2, 50 g.cm2, 1 g.cm2, 0 g.cm2, -2 g.cm2]}}
+keep_outs:
+  - {name: lamp post, pan: [-20 deg, 15 deg], tilt: [30 deg, 60 deg]}   # by the door
 camera:   {columns: 1280, rows: 720, horizontal_view: 62 deg}
 task:     {pan_move: 40 deg, settle_band: 4, duty: {moves_per_minute: 40}}
 )";

@@ -124,6 +124,26 @@ TEST(WriteRig, LaysTheFileOutAnewWhereTheStructureChanged) {
   EXPECT_EQ(read(text), rig);
 }
 
+TEST(WriteRig, EditsAKeepOutInPlaceAndLaysANewOneOut) {
+  Rig rig = read(kWholeRig);
+  rig.keep_outs[0].pan_rad[1] = entry("keep_outs[0].pan[1]", "18 deg");
+  rig.keep_outs[0].name = "lamp";
+  EXPECT_EQ(write_rig(rig, kWholeRig),
+            with(with(kWhole, "15 deg], tilt", "18 deg], tilt"), "lamp post", "lamp"));
+
+  rig = read("rig: 1\n");
+  rig.keep_outs.resize(2);
+  rig.keep_outs[0].name = "wall";
+  rig.keep_outs[0].tilt_rad = {entry("keep_outs[0].tilt[0]", "-30 deg"), {}};
+  const std::string text = write_rig(rig, "rig: 1\n");
+  EXPECT_EQ(text,
+            "rig: 1\n"
+            "keep_outs:\n"
+            "  - {name: wall, tilt: [-30 deg, null]}\n"
+            "  - {}\n");
+  EXPECT_EQ(read(text), rig);
+}
+
 TEST(WriteRig, ReadsBackAsTheSameRigWhenLaidOutAnew) {
   const Rig rig = read(kWholeRig);
   const std::string text = write_rig(rig);

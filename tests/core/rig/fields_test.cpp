@@ -22,6 +22,7 @@ Rig full_rig() {
     body.shape = shape;
     rig.on_tilt.push_back(body);
   }
+  rig.keep_outs.emplace_back();
   return rig;
 }
 
@@ -32,9 +33,9 @@ TEST(FieldTable, HasAPathOfItsOwnForEveryField) {
     EXPECT_TRUE(paths.insert(path_of(field)).second) << path_of(field) << " is there twice";
   // Counted by hand from the rig file of version 1: 2 texts, 6 + 1 + 5 quantities before the axes;
   // an axis has 2 texts, 10 + 5 + 13 + 10 + 2 + 15 + 23 + 7 + 5 quantities and 6 choices; 3 of
-  // axis_at; six bodies with name, mass and 3 of the centre, their shapes 1 + 2 + 4 + 3 + 0 + 6; 6
-  // of the camera, 6 of the task.
-  EXPECT_EQ(paths.size(), 2u + 12 + 2 * (2 + 90 + 6) + 3 + 6 * 5 + 16 + 12);
+  // axis_at; six bodies with name, mass and 3 of the centre, their shapes 1 + 2 + 4 + 3 + 0 + 6; a
+  // keep-out with its name and two ends each way; 6 of the camera, 6 of the task.
+  EXPECT_EQ(paths.size(), 2u + 12 + 2 * (2 + 90 + 6) + 3 + 6 * 5 + 16 + 5 + 12);
 }
 
 TEST(FieldTable, GivesEveryQuantityALabelHelpAndUnitsThatConvert) {

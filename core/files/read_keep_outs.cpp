@@ -1,0 +1,59 @@
+#include "core/files/reader.h"
+
+namespace gazewright {
+namespace {
+
+constexpr std::size_t kMostKeepOuts = 100;
+
+void check_order(Reader& reader, const YamlNode& node, const std::string& path,
+                 const std::array<Quantity, 2>& ends) {
+  const auto& [from, to] = ends;
+  if (!from.has_value() || !to.has_value() || *from.si <= *to.si) return;
+  reader.error(node,
+               path + ": it ends at " + shortened(to.written) + ", below where it begins, " +
+                   shortened(from.written),
+               "write the lower angle first: [from, to]");
+}
+
+Reader::Entry ends_entry(Reader& reader, std::string key, const FieldInfo& info,
+                         std::array<Quantity, 2>& ends) {
+  return {std::move(key), [&reader, &info, &ends](const YamlNode& node, const std::string& path) {
+            reader.read_list_at(node, path, std::array{&info, &info}, "from, to", ends);
+            check_order(reader, node, path, ends);
+          }};
+}
+
+}  // namespace
+
+void read_keep_outs(Reader& reader, const YamlNode& node, const std::string& path,
+                    std::vector<KeepOut>& keep_outs) {
+  reader.place(path, node);
+  if (node.is_null()) return;
+  if (!node.is_list()) {
+    reader.error(node,
+                 path + " is " + std::string(words_of_kind(node)) + "; a list of keep-outs is due",
+                 "begin each with a dash: - {name: lamp post, pan: [-20 deg, 15 deg], tilt: "
+                 "[30 deg, 60 deg]}");
+    return;
+  }
+  if (node.children.size() > kMostKeepOuts) {
+    reader.error(node,
+                 path + " holds " + std::to_string(node.children.size()) +
+                     " keep-outs; at most 100 are read",
+                 "join those that touch");
+    return;
+  }
+  keep_outs.resize(node.children.size());
+  for (std::size_t i = 0; i < keep_outs.size(); ++i) {
+    KeepOut& keep_out = keep_outs[i];
+    const auto read_name = [&](const YamlNode& at, const std::string& p) {
+      reader.read_text_at(at, p, keep_out.name);
+    };
+    reader.read_map(node.children[i], path + "[" + std::to_string(i) + "]",
+                    {{"name", read_name},
+                     ends_entry(reader, "pan", keep_out_pan_info(), keep_out.pan_rad),
+                     ends_entry(reader, "tilt", keep_out_tilt_info(), keep_out.tilt_rad)});
+  }
+}
+
+}  // namespace gazewright
