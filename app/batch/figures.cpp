@@ -37,19 +37,20 @@ const char* symbol_of(Verdict verdict) {
 
 std::string figure_rows(const Analysis& analysis) {
   std::size_t id_width = 0, value_width = 0;
-  std::vector<Shown> values;
+  std::vector<std::pair<const Figure*, Shown>> rows;
   for (const Figure& figure : analysis.figures) {
-    values.push_back(figure.value ? shown(*figure.value, figure.info->si_unit, figure.info->unit)
-                                  : Shown{"–", ""});
+    if (figure.is_aside) continue;
+    rows.emplace_back(&figure, figure.value
+                                   ? shown(*figure.value, figure.info->si_unit, figure.info->unit)
+                                   : Shown{"–", ""});
     id_width = std::max(id_width, width(figure.id));
-    value_width = std::max(value_width, width(values.back().value));
+    value_width = std::max(value_width, width(rows.back().second.value));
   }
   std::string text;
-  for (std::size_t i = 0; i < values.size(); ++i) {
-    const Figure& figure = analysis.figures[i];
-    text += "  " + padded(figure.id, id_width) + "  " + padded_left(values[i].value, value_width) +
-            ' ' + padded(values[i].unit, 8) + "  " + std::string(figure.info->label);
-    if (!figure.value) text += ": " + one_line(figure.because);
+  for (const auto& [figure, value] : rows) {
+    text += "  " + padded(figure->id, id_width) + "  " + padded_left(value.value, value_width) +
+            ' ' + padded(value.unit, 8) + "  " + std::string(figure->info->label);
+    if (!figure->value) text += ": " + one_line(figure->because);
     text += '\n';
   }
   return text;

@@ -68,7 +68,8 @@ struct FigureLine {
 void add_value(FigureLine& line, const Figure& figure) {
   const QString text = figure.value
                            ? format_value(*figure.value, figure.info->si_unit, figure.info->unit)
-                           : Plots::tr("unknown");
+                       : figure.because.starts_with("needs") ? Plots::tr("unknown")
+                                                             : QStringLiteral("–");
   const auto axis = axis_of(figure.id);
   (axis == Axis::pan ? line.pan : axis == Axis::tilt ? line.tilt : line.both) = text;
   if (!figure.value && !figure.because.empty()) {
@@ -82,7 +83,7 @@ std::vector<FigureLine> lines_of(const Analysis& analysis) {
   std::vector<FigureLine> lines;
   std::map<std::string, std::size_t> at;
   for (const Figure& figure : analysis.figures) {
-    if (figure.info == nullptr) continue;
+    if (figure.info == nullptr || figure.is_aside) continue;
     const std::string key(without_axis(figure.id));
     const auto [place, is_new] = at.emplace(key, lines.size());
     if (is_new) {

@@ -85,6 +85,7 @@ QString part_word(const QString& part) {
       {QStringLiteral("friction"), QT_TRANSLATE_NOOP("Plots", "Friction")},
       {QStringLiteral("stops"), QT_TRANSLATE_NOOP("Plots", "Stops")},
       {QStringLiteral("cable"), QT_TRANSLATE_NOOP("Plots", "Cable")},
+      {QStringLiteral("homing"), QT_TRANSLATE_NOOP("Plots", "Homing")},
       {QStringLiteral("loop"), QT_TRANSLATE_NOOP("Plots", "Loop")},
       {QStringLiteral("camera"), QT_TRANSLATE_NOOP("Plots", "Camera")},
       {QStringLiteral("task"), QT_TRANSLATE_NOOP("Plots", "Task")},
@@ -105,6 +106,12 @@ QString coordinate(const QString& path) {
   return QStringLiteral(" ") + QChar('x' + index);
 }
 
+/// A detail that nobody entered.
+bool is_left_out(const FieldRef& field) {
+  const auto* quantity = std::get_if<QuantityRef>(&field);
+  return quantity != nullptr && quantity->info->detail && !quantity->quantity->has_value();
+}
+
 /// One line per field, in the order of the file; bodies have a table of their own.
 std::vector<InputLine> lines_of(Rig& rig, const Theme& theme) {
   std::vector<InputLine> lines;
@@ -112,7 +119,7 @@ std::vector<InputLine> lines_of(Rig& rig, const Theme& theme) {
   for (const FieldRef& field : all_fields(rig)) {
     QString path = QString::fromStdString(path_of(field));
     if (path.startsWith("on_pan") || path.startsWith("on_tilt")) continue;
-    if (path == "title" || path == "notes") continue;
+    if (path == "title" || path == "notes" || is_left_out(field)) continue;
     const bool pan = path.startsWith("pan."), tilt = path.startsWith("tilt.");
     if (pan || tilt) path = path.mid(path.indexOf('.') + 1);
     const auto [place, is_new] = at.emplace((pan || tilt ? "axis." : "") + path, lines.size());

@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <array>
 #include <cmath>
 
@@ -70,8 +71,10 @@ void draw_tile(SheetPage& page, const QRectF& rect, const Tile& tile) {
   page.text(inside, Qt::AlignLeft | Qt::AlignTop, tile.title, {6.5, false, page.theme().quiet});
   double y = inside.top() + 10;
   for (qsizetype i = 0; i < tile.lines.size(); ++i) {
-    const TextStyle style = i == 0 ? TextStyle{8.5, true, page.theme().text}
-                                   : TextStyle{6.8, false, page.theme().quiet};
+    TextStyle style = i == 0 ? TextStyle{8.5, true, page.theme().text}
+                             : TextStyle{6.8, false, page.theme().quiet};
+    const double needed = SheetPage::textWidth(tile.lines[i], style);
+    style.size_pt *= std::clamp(inside.width() / std::max(needed, 1.0), 0.6, 1.0);
     page.text({inside.left(), y, inside.width(), 12}, Qt::AlignLeft | Qt::AlignVCenter,
               tile.lines[i], style);
     y += i == 0 ? 13 : 10.5;
@@ -81,15 +84,20 @@ void draw_tile(SheetPage& page, const QRectF& rect, const Tile& tile) {
 void draw_drive_line(SheetPage& page, const SheetContent& content, Axis axis) {
   const QRectF row = page.take(kTileHeight);
   page.skip(6);
-  const auto settle = content.analysis.value(std::string(name_of(axis)) + ".step.settle_time");
+  const Figure* settle = content.analysis.figure(std::string(name_of(axis)) + ".step.settle_time");
+  const bool settles = settle != nullptr && settle->value;
+  const bool is_unknown = settle == nullptr || settle->because.starts_with("needs");
   const QColor colour = axis_text_colour(page.theme(), axis);
   page.text({row.left(), row.top(), kHeadline, 14}, Qt::AlignLeft | Qt::AlignVCenter,
             axis_word(axis), {10, true, colour});
   page.text({row.left(), row.top() + 15, kHeadline, 20}, Qt::AlignLeft | Qt::AlignVCenter,
-            settle ? format_value(*settle, "s", "ms") : Plots::tr("unknown"),
-            {settle ? 15.0 : 11.0, true, page.theme().text});
+            settles      ? format_value(*settle->value, "s", "ms")
+            : is_unknown ? Plots::tr("unknown")
+                         : Plots::tr("never"),
+            {settles ? 15.0 : 11.0, true, page.theme().text});
   page.text({row.left(), row.top() + 37, kHeadline, 12}, Qt::AlignLeft | Qt::AlignVCenter,
-            Plots::tr("move and settle"), {6.8, false, page.theme().quiet});
+            settles || is_unknown ? Plots::tr("move and settle") : Plots::tr("settles"),
+            {6.8, false, page.theme().quiet});
   const std::vector<Tile> tiles = tiles_of(content, axis);
   const double width =
       (row.width() - kHeadline - kTileGap * double(tiles.size() - 1)) / double(tiles.size());

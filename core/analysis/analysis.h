@@ -37,6 +37,8 @@ struct Figure {
       value;  ///< SI; always finite; empty: unknown, or an answer that does not exist
   std::string
       because;  ///< why it is empty: "needs pan.motor.rotor_inertia" or "never settles: ..."
+  bool is_aside = false;  ///< empty, and nobody asked: about details that are not entered, or about
+                          ///< another kind of part; lists for people leave it out
 };
 
 enum class Verdict { holds, tight, fails, unknown };

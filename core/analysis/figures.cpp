@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "core/analysis/say.h"
+#include "core/rig/fields.h"
 
 namespace gazewright {
 namespace {
@@ -26,10 +27,16 @@ std::string needs(const std::vector<std::string>& missing) {
   return text;
 }
 
+bool is_detail(const std::string& path) {
+  const FieldInfo* info = find_info(path);
+  return info != nullptr && info->detail;
+}
+
 Figure compute(const FigureRow& row, Context& context, Axis axis) {
-  Figure figure{for_axis(row.info.id, axis), &row.info, std::nullopt, {}};
+  Figure figure{for_axis(row.info.id, axis), &row.info, std::nullopt, {}, false};
   if (const auto missing = context.missing(row.info.inputs, axis); !missing.empty()) {
     figure.because = needs(missing);
+    figure.is_aside = row.is_detail && std::ranges::all_of(missing, is_detail);
     return figure;
   }
   Answer answer = row.compute(context, axis);
@@ -38,6 +45,7 @@ Figure compute(const FigureRow& row, Context& context, Axis axis) {
   }
   figure.value = answer.value;
   figure.because = std::move(answer.because);
+  figure.is_aside = answer.is_aside;
   return figure;
 }
 

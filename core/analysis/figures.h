@@ -15,11 +15,18 @@ namespace gazewright {
 struct Answer {
   std::optional<double> value;
   std::string because;
+  bool is_aside = false;
 
   Answer(double v) : value(v) {}  // NOLINT(google-explicit-constructor)
   Answer(std::optional<double> v, std::string why)
       : value(v), because(v ? std::string() : std::move(why)) {}
   static Answer none(std::string why) { return {std::nullopt, std::move(why)}; }
+  /// Of no interest for this rig: another kind of part, or details that nobody entered.
+  static Answer aside(std::string why) {
+    Answer answer = none(std::move(why));
+    answer.is_aside = true;
+    return answer;
+  }
 };
 
 /// One row of the figure table. `axes` says for which axes `<axis>` stands.
@@ -28,6 +35,7 @@ struct FigureRow {
   FigureInfo info;
   Axes axes;
   Answer (*compute)(Context&, Axis);
+  bool is_detail = false;  ///< left aside where only fields for a closer look are missing
 };
 /// Rows by subject, in the order of design section 6.
 std::span<const FigureRow> mass_figures();

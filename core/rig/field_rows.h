@@ -41,6 +41,11 @@ constexpr FieldInfo whole(FieldInfo info) {
   info.whole = true;
   return info;
 }
+/// A field for a closer look, which nobody has to enter.
+constexpr FieldInfo detail(FieldInfo info) {
+  info.detail = true;
+  return info;
+}
 constexpr FieldInfo or_none(FieldInfo info) {
   info.may_be_none = true;
   return info;

@@ -25,6 +25,7 @@ struct FieldInfo {
   bool above_least = false;                     ///< true: `least` itself is not allowed
   bool may_be_none = false;                     ///< `none` is a value: no such limit (+infinity)
   bool whole = false;                           ///< only whole numbers
+  bool detail = false;  ///< for a closer look: figures that lack only such fields are left aside
   std::optional<double>
       fallback;  ///< documented default, SI; empty: missing makes its figures unknown
   std::string_view fallback_text;  ///< how the default is said where it is not a constant, e.g. "2

@@ -40,39 +40,42 @@ constexpr QuantityRow<Stops> kStops[]{
            "Torque that presses the axis into the stop by an angle; usually 100 to 5000 N.m/rad, "
            "less with rubber."),
      &Stops::stiffness_Nmprad},
-    {defaults_to(1, whole(field("trailers", "Loose tabs", kNumber, {1, 20},
-                                "Kind trailing: how many loose tabs run between tab and post."))),
+    {defaults_to(
+         1, whole(detail(field("trailers", "Loose tabs", kNumber, {1, 20},
+                               "Kind trailing: how many loose tabs run between tab and post.")))),
      &Stops::trailers},
-    {field("trailer_width", "Loose tab width", kMillimetre, kPositive,
-           "Kind trailing: width of one loose tab along the circle; usually 4 to 20 mm."),
+    {detail(field("trailer_width", "Loose tab width", kMillimetre, kPositive,
+                  "Kind trailing: width of one loose tab along the circle; usually 4 to 20 mm.")),
      &Stops::trailer_width_m},
-    {field("window", "Window", kDegrees, {0, 360 * kDegree_rad, true},
-           "Kind window: angle of the cut-out from face to face; usually 60 to 200 deg."),
+    {detail(field("window", "Window", kDegrees, {0, 360 * kDegree_rad, true},
+                  "Kind window: angle of the cut-out from face to face; usually 60 to 200 deg.")),
      &Stops::window_rad},
-    {defaults_to(kInfinity,
-                 or_none(field("bumper_travel", "Bumper travel", kDegrees, kPositive,
-                               "How far the stop gives way at its stiffness before it is hard; "
-                               "usually 0.5 to 5 deg, or none."))),
+    {defaults_to(kInfinity, or_none(detail(field(
+                                "bumper_travel", "Bumper travel", kDegrees, kPositive,
+                                "How far the stop gives way at its stiffness before it is hard; "
+                                "usually 0.5 to 5 deg, or none.")))),
      &Stops::bumper_travel_rad},
-    {field("hard_stiffness", "Stiffness beyond the bumper", kStiffness, kPositive,
-           "Once the bumper is used up: tab, post and bracket; usually 1000 to 20000 N.m/rad."),
+    {detail(field(
+         "hard_stiffness", "Stiffness beyond the bumper", kStiffness, kPositive,
+         "Once the bumper is used up: tab, post and bracket; usually 1000 to 20000 N.m/rad.")),
      &Stops::hard_stiffness_Nmprad},
-    {defaults_to(0.5,
-                 field("rebound", "Rebound", kNumber, {0, 1},
-                       "Speed after the blow over the speed before; about 0.3 for soft rubber, "
-                       "0.5 for plastic, 0.8 for metal.")),
+    {defaults_to(
+         0.5, detail(field("rebound", "Rebound", kNumber, {0, 1},
+                           "Speed after the blow over the speed before; about 0.3 for soft rubber, "
+                           "0.5 for plastic, 0.8 for metal."))),
      &Stops::rebound},
-    {field("tab_height", "Tab height", kMillimetre, kPositive,
-           "From the tab's root to where the post presses, the lever of its bending; usually 4 to "
-           "15 mm."),
+    {detail(field(
+         "tab_height", "Tab height", kMillimetre, kPositive,
+         "From the tab's root to where the post presses, the lever of its bending; usually 4 to "
+         "15 mm.")),
      &Stops::tab_height_m},
-    {field("tab_thickness", "Tab thickness", kMillimetre, kPositive,
-           "Of the tab along the axis; usually 4 to 12 mm."),
+    {detail(field("tab_thickness", "Tab thickness", kMillimetre, kPositive,
+                  "Of the tab along the axis; usually 4 to 12 mm.")),
      &Stops::tab_thickness_m},
-    {field(
+    {detail(field(
          "tab_strength", "Tab strength", {"Pa", "MPa"}, kPositive,
          "Tensile strength of the tab's material, instead of the one listed for it; usually 20 to "
-         "60 MPa printed."),
+         "60 MPa printed.")),
      &Stops::tab_strength_Pa},
 };
 
