@@ -24,6 +24,20 @@ const Value& kept(std::optional<Value>& place, Make make) {
   return *place;
 }
 
+/// What the travel between stops of that kind follows from.
+std::span<const InputPath> stop_geometry(const Stops& stops) {
+  static constexpr std::array<InputPath, 4> kTab{"<axis>.stops.tab_width",
+                                                 "<axis>.stops.post_width", "<axis>.stops.radius",
+                                                 "<axis>.stops.centre"};
+  static constexpr auto kTrailing =
+      joined(kTab, std::array<InputPath, 2>{"<axis>.stops.trailers", "<axis>.stops.trailer_width"});
+  static constexpr std::array<InputPath, 4> kWindow{"<axis>.stops.tab_width", "<axis>.stops.window",
+                                                    "<axis>.stops.radius", "<axis>.stops.centre"};
+  if (stops.kind.value == "trailing") return kTrailing;
+  if (stops.kind.value == "window") return kWindow;
+  return kTab;
+}
+
 bool is_below(std::string_view path, std::string_view part) {
   return path.starts_with(part) &&
          (path.size() == part.size() || path[part.size()] == '.' || path[part.size()] == '[');
@@ -117,6 +131,14 @@ double Context::band_rad() const { return rig_.task.settle_band_px.value() / pix
 std::vector<std::string> Context::missing(std::span<const std::string_view> inputs, Axis axis) {
   std::vector<std::string> missing;
   for (const std::string_view input : inputs) {
+    if (input.ends_with("<stops>")) {
+      const Axis of = input == "pan.<stops>"    ? Axis::pan
+                      : input == "tilt.<stops>" ? Axis::tilt
+                                                : axis;
+      for (const InputPath path : stop_geometry(rig_.axis(of).stops))
+        add_missing(for_axis(path, of), missing);
+      continue;
+    }
     if (input != "<load>") {
       add_missing(for_axis(input, axis), missing);
       continue;

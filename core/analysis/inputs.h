@@ -74,9 +74,8 @@ inline constexpr std::array<InputPath, 3> kPixels{"camera.columns", "camera.hori
 inline constexpr std::array<InputPath, 2> kScale{"camera.columns", "camera.horizontal_view"};
 inline constexpr auto kSettle = joined(kStep, kPixels);
 
-inline constexpr std::array<InputPath, 4> kStopGeometry{
-    "<axis>.stops.tab_width", "<axis>.stops.post_width", "<axis>.stops.radius",
-    "<axis>.stops.centre"};
+/// "<stops>" stands for what the travel between stops of that kind follows from.
+inline constexpr std::array<InputPath, 1> kStopGeometry{"<stops>"};
 inline constexpr std::array<InputPath, 1> kSoftInset{"<axis>.stops.soft_inset"};
 inline constexpr auto kSoft = joined(kStopGeometry, kSoftInset);
 inline constexpr std::array<InputPath, 1> kCable{"<axis>.cable"};

@@ -13,21 +13,14 @@ constexpr sv kOnPan[] = {"on_pan"};
 constexpr sv kOnTilt[] = {"on_tilt"};
 constexpr sv kAllBodies[] = {"on_pan", "on_tilt"};
 constexpr sv kLoad[] = {"<load>"};
-constexpr sv kPanLoadOverTilt[] = {"<load>",
-                                   "tilt.stops.tab_width",
-                                   "tilt.stops.post_width",
-                                   "tilt.stops.radius",
-                                   "tilt.stops.centre",
-                                   "tilt.stops.soft_inset",
-                                   "tilt.cable.twist_rating",
-                                   "tilt.cable.free_length"};
+constexpr sv kPanLoadOverTilt[] = {"<load>", "tilt.<stops>", "tilt.stops.soft_inset",
+                                   "tilt.cable.twist_rating", "tilt.cable.free_length"};
 constexpr sv kRotor[] = {"<axis>.gearbox.ratio", "<axis>.motor.rotor_inertia",
                          "<axis>.gearbox.inertia"};
 constexpr sv kRotorAndLoad[] = {"<load>", "<axis>.gearbox.ratio", "<axis>.motor.rotor_inertia",
                                 "<axis>.gearbox.inertia"};
-constexpr sv kPanTravel[] = {
-    "pan.stops.tab_width",  "pan.stops.post_width",   "pan.stops.radius",     "pan.stops.centre",
-    "pan.stops.soft_inset", "pan.cable.twist_rating", "pan.cable.free_length"};
+constexpr sv kPanTravel[] = {"pan.<stops>", "pan.stops.soft_inset", "pan.cable.twist_rating",
+                             "pan.cable.free_length"};
 constexpr auto kGravity =
     joined(std::to_array(kPanLoadOverTilt),
            joined(std::to_array(kPanTravel),

@@ -21,13 +21,15 @@ Answer blind_sector(Context& c, Axis a) {
 
 const FigureRow kRows[] = {
     {{"<axis>.travel.stops", "Travel between the hard stops", "rad", "deg",
-      "2π − 2·asin(tab/2r) − 2·asin(post/2r)", kTravelSource, kStopGeometry},
+      "with w = 2·asin(width/2r): 2π − w_tab − w_post; n loose tabs: + n·(2π − 2·w_loose); "
+      "window: window − w_tab",
+      kStopSource, kStopGeometry},
      Axes::both,
-     [](Context& c, Axis a) { return span(c.travel(a).stops_rad, kTooWide, kNoStops); }},
+     [](Context& c, Axis a) { return span(c.travel(a).stops_rad, why_no_travel(c, a), kNoStops); }},
     {{"<axis>.travel.soft", "Travel between the soft limits", "rad", "deg", "stops − 2·soft_inset",
       kTravelSource, kSoft},
      Axes::both,
-     [](Context& c, Axis a) { return span(c.travel(a).soft_rad, kTooWide, kNoStops); }},
+     [](Context& c, Axis a) { return span(c.travel(a).soft_rad, why_no_travel(c, a), kNoStops); }},
     {{"<axis>.travel.usable", "Usable travel", "rad", "deg", "the part that all limits leave",
       kTravelSource, kUsable},
      Axes::both,

@@ -8,8 +8,18 @@
 namespace gazewright {
 
 inline constexpr const char* kTravelSource = "geometry; handbook: travel";
+inline constexpr const char* kStopSource = "geometry; handbook: stops";
 inline constexpr const char* kTooWide = "tab or post is wider than twice the stop radius";
 inline constexpr const char* kNoStops = "there are no stops: it turns without end";
+
+/// Why stops of that kind leave no travel.
+inline const char* why_no_travel(Context& c, Axis a) {
+  const std::string& kind = c.rig().axis(a).stops.kind.value;
+  if (kind == "window")
+    return "the tab does not fit into the window, or is wider than twice the stop radius";
+  if (kind == "trailing") return "a tab, loose tab or post is wider than twice the stop radius";
+  return kTooWide;
+}
 
 /// A span as an answer: infinity means that nothing limits it.
 inline Answer span(const std::optional<double>& rad, const char* unknown, const char* endless) {

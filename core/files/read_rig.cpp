@@ -2,6 +2,7 @@
 #include <tuple>
 
 #include "core/files/reader.h"
+#include "core/travel/stops.h"
 
 namespace gazewright {
 namespace {
@@ -60,18 +61,33 @@ Reader::Entry optional_entry(Reader& reader, std::string key, Part& part) {
           }};
 }
 
-/// The tab and the post must fit on the circle on which they meet.
+/// A window must let its tab in.
+void check_window(Reader& reader, const YamlNode& node, const std::string& path,
+                  const Stops& stops) {
+  if (!stops.window_rad.has_value() || !stops.tab_width_m.has_value()) return;
+  const auto tab_rad = angle_taken_rad(*stops.tab_width_m.si, *stops.radius_m.si);
+  if (!tab_rad || *stops.window_rad.si > *tab_rad) return;
+  reader.error(node,
+               path + ": a window of " + shortened(stops.window_rad.written) +
+                   " leaves no room to turn for a tab of " + shortened(stops.tab_width_m.written) +
+                   " on a radius of " + shortened(stops.radius_m.written),
+               "write a wider window, or a narrower tab");
+}
+
+/// Tab, post and what lies between them must fit on the circle on which they meet.
 void check_stops(Reader& reader, const YamlNode& node, const std::string& path,
                  const Stops& stops) {
   if (!stops.radius_m.has_value()) return;
-  for (const auto& [what, width] :
-       {std::pair{"tab", &stops.tab_width_m}, {"post", &stops.post_width_m}}) {
+  for (const auto& [what, width] : {std::pair{"tab", &stops.tab_width_m},
+                                    {"post", &stops.post_width_m},
+                                    {"loose tab", &stops.trailer_width_m}}) {
     if (!width->has_value() || *width->si < 2 * *stops.radius_m.si) continue;
     reader.error(node,
                  path + ": a " + what + " of " + shortened(width->written) +
                      " does not fit on a radius of " + shortened(stops.radius_m.written),
                  "write a width under twice the radius");
   }
+  if (stops.kind.value == "window") check_window(reader, node, path, stops);
 }
 
 Reader::Entries axis_entries(Reader& reader, AxisParts& axis) {

@@ -10,16 +10,43 @@ constexpr double kTurn_rad = 2 * std::numbers::pi;
 
 }  // namespace
 
+std::optional<double> angle_taken_rad(double width_m, double radius_m) {
+  const double half_chord = width_m / (2 * radius_m);
+  if (!(half_chord >= 0 && half_chord <= 1)) return {};
+  return 2 * std::asin(half_chord);
+}
+
 std::optional<double> stop_travel_rad(double tab_width_m, double post_width_m, double radius_m) {
-  const double tab = tab_width_m / (2 * radius_m), post = post_width_m / (2 * radius_m);
-  if (!(tab >= 0 && tab <= 1 && post >= 0 && post <= 1)) return {};
-  return kTurn_rad - 2 * std::asin(tab) - 2 * std::asin(post);
+  const auto tab = angle_taken_rad(tab_width_m, radius_m);
+  const auto post = angle_taken_rad(post_width_m, radius_m);
+  if (!tab || !post) return {};
+  return kTurn_rad - *tab - *post;
+}
+
+std::optional<double> trailing_travel_rad(double tab_width_m, double post_width_m, double radius_m,
+                                          double trailers, double trailer_width_m) {
+  const auto tab_and_post = stop_travel_rad(tab_width_m, post_width_m, radius_m);
+  const auto trailer = angle_taken_rad(trailer_width_m, radius_m);
+  if (!tab_and_post || !trailer) return {};
+  return *tab_and_post + trailers * (kTurn_rad - 2 * *trailer);
+}
+
+std::optional<double> window_travel_rad(double tab_width_m, double window_rad, double radius_m) {
+  const auto tab = angle_taken_rad(tab_width_m, radius_m);
+  if (!tab || !(window_rad >= *tab)) return {};
+  return window_rad - *tab;
 }
 
 std::optional<double> travel_between_stops_rad(const Stops& stops) {
   if (stops.presence == Presence::none) return kInfinity;
-  if (!stops.tab_width_m.si || !stops.post_width_m.si || !stops.radius_m.si) return {};
-  return stop_travel_rad(*stops.tab_width_m.si, *stops.post_width_m.si, *stops.radius_m.si);
+  // A missing value is NaN, which none of these has an answer for.
+  const double tab_m = stops.tab_width_m.value(), radius_m = stops.radius_m.value();
+  if (stops.kind.value == "window")
+    return window_travel_rad(tab_m, stops.window_rad.value(), radius_m);
+  const double post_m = stops.post_width_m.value();
+  if (stops.kind.value != "trailing") return stop_travel_rad(tab_m, post_m, radius_m);
+  return trailing_travel_rad(tab_m, post_m, radius_m, stops.trailers.si.value_or(1),
+                             stops.trailer_width_m.value());
 }
 
 double stop_energy_J(double inertia_kgm2, double speed_radps) {

@@ -7,6 +7,7 @@
 #include <set>
 
 #include "core/analysis/analysis.h"
+#include "core/analysis/checks.h"
 #include "core/files/rig_file.h"
 #include "core/rig/fields.h"
 #include "core/units/units.h"
@@ -121,13 +122,15 @@ TEST(Handbook, EveryFindingIsExplained) {
   const LoadedRig loaded = load_rig(kSource / "sample-rigs/hasty-heron.rig.yaml");
   ASSERT_TRUE(loaded.rig);
   std::set<std::string> ids;
-  for (const Finding& finding : analyse(*loaded.rig).findings) {
-    std::string id = finding.id;
-    if (finding.axis) id.replace(0, id.find('.'), "<axis>");
+  const auto expect_paragraph = [&](const std::string& what, const std::string& id) {
     ids.insert(id);
-    EXPECT_NE(page.find("**" + finding.what + "** (`" + id + "`)"), std::string::npos)
-        << finding.what << " (" << id << ") has no paragraph";
-  }
+    EXPECT_NE(page.find("**" + what + "** (`" + id + "`)"), std::string::npos)
+        << what << " (" << id << ") has no paragraph";
+  };
+  for (const Check* check : axis_checks())
+    expect_paragraph(std::string(check->what), std::string(check->id));
+  for (const Finding& finding : analyse(*loaded.rig).findings)
+    if (!finding.axis) expect_paragraph(finding.what, finding.id);
   const std::regex paragraph("\n\\*\\*[^*]+\\*\\* \\(`([^`]+)`\\)");
   for (std::sregex_iterator at(page.begin(), page.end(), paragraph); at != std::sregex_iterator();
        ++at)

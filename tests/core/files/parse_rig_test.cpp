@@ -194,6 +194,17 @@ TEST(ParseRig, RefusesShapesThatNoBodyCanHave) {
   EXPECT_EQ(problems("pan: {stops: {tab_width: 60 mm, radius: 26 mm}}\n"),
             "a.rig.yaml:2:14: error: pan.stops: a tab of 60 mm does not fit on a radius of 26 mm\n"
             "  fix: write a width under twice the radius");
+  EXPECT_EQ(
+      problems("pan: {stops: {kind: trailing, trailer_width: 60 mm, radius: 26 mm}}\n"),
+      "a.rig.yaml:2:14: error: pan.stops: a loose tab of 60 mm does not fit on a radius of 26 "
+      "mm\n"
+      "  fix: write a width under twice the radius");
+  EXPECT_EQ(
+      problems("pan: {stops: {kind: window, tab_width: 26 mm, radius: 26 mm, window: 60 deg}}\n"),
+      "a.rig.yaml:2:14: error: pan.stops: a window of 60 deg leaves no room to turn for a tab of "
+      "26 "
+      "mm on a radius of 26 mm\n"
+      "  fix: write a wider window, or a narrower tab");
 }
 
 TEST(ParseRig, ChecksKeepOuts) {

@@ -1,0 +1,146 @@
+#include "core/travel/impact.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "core/motion/ramp.h"
+
+namespace gazewright {
+namespace {
+
+constexpr int kBrakingSteps = 200;
+// Steps of the fourth order, 12 a radian of the fastest swing: the peak within 1e-4.
+constexpr double kStepsPerRadian = 12, kMostSteps = 8000;
+constexpr double kLongest_rad = 1.5 * std::numbers::pi;  // of the slow swing: blow and back
+
+/// Load and rotor while the load presses into the stop; angles from touching.
+struct BlowState {
+  double load_rad = 0, rotor_rad = 0, load_radps = 0, rotor_radps = 0;
+};
+
+struct Blow {
+  const StopSpring& stop;
+  const SprungTrain& train;
+  double push_Nm, given_back;  ///< share of the stop's torque on the way out
+
+  double stop_Nm(const BlowState& s) const {
+    if (s.load_rad <= 0) return 0;
+    const double soft = std::min(s.load_rad, stop.bumper_travel_rad);
+    const double beyond = s.load_rad - soft;
+    const double torque =
+        stop.stiffness_Nmprad * soft + (beyond > 0 ? stop.hard_stiffness_Nmprad * beyond : 0);
+    return s.load_radps < 0 ? given_back * torque : torque;
+  }
+  double gear_Nm(const BlowState& s) const {
+    return train.gear_stiffness_Nmprad * (s.rotor_rad - s.load_rad);
+  }
+  BlowState slope(const BlowState& s) const {
+    return {s.load_radps, s.rotor_radps, (gear_Nm(s) - stop_Nm(s)) / train.load_kgm2,
+            (push_Nm - gear_Nm(s)) / train.rotor_kgm2};
+  }
+  static BlowState moved(const BlowState& s, const BlowState& slope, double dt) {
+    return {s.load_rad + dt * slope.load_rad, s.rotor_rad + dt * slope.rotor_rad,
+            s.load_radps + dt * slope.load_radps, s.rotor_radps + dt * slope.rotor_radps};
+  }
+  /// One Runge-Kutta step of order 4.
+  BlowState after(const BlowState& s, double dt) const {
+    const BlowState a = slope(s), b = slope(moved(s, a, dt / 2));
+    const BlowState c = slope(moved(s, b, dt / 2)), d = slope(moved(s, c, dt));
+    return moved(moved(moved(moved(s, a, dt / 6), b, dt / 3), c, dt / 3), d, dt / 6);
+  }
+};
+
+struct Rates {
+  double fast_radps, slow_radps;
+};
+/// The fastest swing of the pressed train, with the stiffer stage, and the slowest, with the
+/// softer.
+Rates rates_of(const StopSpring& stop, const SprungTrain& train) {
+  const double soft = stop.stiffness_Nmprad, gear = train.gear_stiffness_Nmprad;
+  const double hard =
+      std::isinf(stop.bumper_travel_rad) ? soft : std::max(soft, stop.hard_stiffness_Nmprad);
+  const double rotor = gear / train.rotor_kgm2;
+  const auto fast = [&](double stop_Nmprad) {
+    const double load = (stop_Nmprad + gear) / train.load_kgm2;
+    const double half =
+        std::hypot((load - rotor) / 2, gear / std::sqrt(train.load_kgm2 * train.rotor_kgm2));
+    return std::sqrt((load + rotor) / 2 + half);
+  };
+  // The product of both rates from the determinant: nothing cancels.
+  return {fast(hard), std::sqrt(soft / train.load_kgm2 * rotor) / fast(soft)};
+}
+
+}  // namespace
+
+Impact impact_of(const StopSpring& stop, double inertia_kgm2, double speed_radps, double push_Nm) {
+  const double k = stop.stiffness_Nmprad, energy_J = inertia_kgm2 * speed_radps * speed_radps / 2;
+  const double soft_Nm = push_Nm + std::sqrt(push_Nm * push_Nm + 2 * k * energy_J);
+  if (soft_Nm / k <= stop.bumper_travel_rad) return {soft_Nm, soft_Nm / k, false};
+  // What is left at the end of the bumper goes into the second spring, which starts at k·b:
+  // ½h·y² + (k·b − T)·y = E + T·b − ½k·b².
+  const double b = stop.bumper_travel_rad, hard = stop.hard_stiffness_Nmprad;
+  const double against_Nm = k * b - push_Nm;
+  const double left_J = std::max(0.0, energy_J + push_Nm * b - k * b * b / 2);
+  const double root_Nm = std::sqrt(against_Nm * against_Nm + 2 * hard * left_J);
+  return {push_Nm + root_Nm, b + (root_Nm - against_Nm) / hard, true};
+}
+
+double gear_torque_Nm(double stop_torque_Nm, double push_Nm, double load_kgm2, double rotor_kgm2) {
+  return (stop_torque_Nm * rotor_kgm2 + push_Nm * load_kgm2) / (load_kgm2 + rotor_kgm2);
+}
+
+std::optional<SprungImpact> sprung_impact(const StopSpring& stop, const SprungTrain& train,
+                                          double speed_radps, double push_Nm, double rebound) {
+  const auto [fast_radps, slow_radps] = rates_of(stop, train);
+  const double steps = std::ceil(kStepsPerRadian * fast_radps / slow_radps * kLongest_rad);
+  if (!(steps <= kMostSteps)) return std::nullopt;
+  const double dt = kLongest_rad / slow_radps / steps;
+  Blow blow{stop, train, push_Nm, rebound * rebound};
+  const double total_kgm2 = train.load_kgm2 + train.rotor_kgm2;
+  // The push speeds up both before they touch: the gear is wound by the load's share of it.
+  BlowState state{0, push_Nm * train.load_kgm2 / total_kgm2 / train.gear_stiffness_Nmprad,
+                  speed_radps, speed_radps};
+  SprungImpact peak;
+  for (int i = 0; i < static_cast<int>(steps); ++i) {
+    state = blow.after(state, dt);
+    peak.stop_torque_Nm = std::max(peak.stop_torque_Nm, blow.stop_Nm(state));
+    peak.gear_torque_Nm = std::max(peak.gear_torque_Nm, blow.gear_Nm(state));
+  }
+  return peak;
+}
+
+RotorImpact rotors_meet(double first_kgm2, double second_kgm2, double stiffness_Nmprad,
+                        double first_radps, double second_radps) {
+  const double share = second_kgm2 / (first_kgm2 + second_kgm2);
+  const double inertia = first_kgm2 * share;  // of the one body that their difference moves like
+  const double difference = first_radps - second_radps;
+  RotorImpact impact;
+  impact.energy_J = inertia * difference * difference / 2;
+  impact.torque_Nm = std::abs(difference) * std::sqrt(stiffness_Nmprad * inertia);
+  impact.twist_rad = impact.torque_Nm / stiffness_Nmprad;
+  // Their difference turns round, their common momentum stays.
+  impact.first_after_radps = first_radps - 2 * share * difference;
+  impact.second_after_radps = second_radps + 2 * (1 - share) * difference;
+  return impact;
+}
+
+double speed_after_braking_radps(const AxisModel& model, double speed_radps, double angle_rad) {
+  // In ω² over the angle, dω²/dφ = 2·acceleration, which hardly depends on ω: steps of order 4.
+  const double gravity = std::abs(model.load.gravity.at(0));
+  const auto slope = [&](double squared) {
+    const double speed = std::sqrt(std::max(0.0, squared));
+    return 2 *
+           train_acceleration_radps2(model, braking_torque_Nm(model, speed), speed, gravity, 1, 1);
+  };
+  const double step = angle_rad / kBrakingSteps;
+  double squared = speed_radps * speed_radps;
+  for (int i = 0; i < kBrakingSteps && squared > 0; ++i) {
+    const double a = slope(squared), b = slope(squared + step / 2 * a);
+    const double c = slope(squared + step / 2 * b), d = slope(squared + step * c);
+    squared += step / 6 * (a + 2 * b + 2 * c + d);
+  }
+  return std::sqrt(std::max(0.0, squared));
+}
+
+}  // namespace gazewright

@@ -1,0 +1,65 @@
+#pragma once
+
+#include <optional>
+
+#include "core/motion/axis_model.h"
+
+/// Running into a hard stop. Derivations, checks and what is left out:
+/// resources/handbook/stops.md. Inertias and torques at the output, all of them 0 or more.
+namespace gazewright {
+
+/// The stop as a spring of two stages: `stiffness` while the bumper gives way, then
+/// `hard_stiffness`.
+struct StopSpring {
+  double stiffness_Nmprad = 0;
+  double bumper_travel_rad = kInfinity;  ///< infinity: it never bottoms out
+  double hard_stiffness_Nmprad = 0;      ///< used beyond the bumper's travel only
+};
+
+/// How hard and how deep it goes. Torque is what the stop bears.
+struct Impact {
+  double torque_Nm = 0, press_rad = 0;
+  bool bottoms_out = false;
+};
+
+/// The blow of `inertia` at `speed` with a constant torque `push` held right up to the peak:
+/// ½Jω² + T·x = energy of the spring at x. Without a second stage the stop bears
+/// T + √(T² + kJω²). No loss, train rigid. Source: energy balance; Hibbeler, Mechanics of
+/// Materials, ch. 14 (impact).
+/// @pre stiffness > 0, and hard_stiffness > 0 where the bumper's travel is finite.
+Impact impact_of(const StopSpring& stop, double inertia_kgm2, double speed_radps, double push_Nm);
+
+/// What the gearbox carries while the stop at the load bears `stop_torque`: the share that slows
+/// the rotor. Load and rotor slow down together, so it is stop·J_R/J + push·J_L/J. [N·m]
+double gear_torque_Nm(double stop_torque_Nm, double push_Nm, double load_kgm2, double rotor_kgm2);
+
+/// The same with the spring of the gear between rotor and load, integrated over the blow and the
+/// winding of the gear after it: the largest torque in gear and stop. The push acts at the rotor;
+/// where the stop gives way again it presses with rebound² of its torque. No gap, no damping.
+/// Empty where one is so much stiffer than the other that it is not worth the steps (frequencies
+/// more than a hundred times apart): then the rigid train or a hard stop says it.
+/// @param rebound  speed after over speed before, 0 to 1.
+struct SprungImpact {
+  double gear_torque_Nm = 0, stop_torque_Nm = 0;
+};
+struct SprungTrain {
+  double load_kgm2 = 0, rotor_kgm2 = 0, gear_stiffness_Nmprad = 0;
+};
+std::optional<SprungImpact> sprung_impact(const StopSpring& stop, const SprungTrain& train,
+                                          double speed_radps, double push_Nm, double rebound);
+
+/// Two free rotors meet through a spring; speeds after it has sprung back. A hard stop throws the
+/// load back at the rotor, which meets it through the gear. Source: Khurmi & Gupta, Theory of
+/// Machines, ex. 3.21.
+struct RotorImpact {
+  double energy_J = 0, twist_rad = 0, torque_Nm = 0;
+  double first_after_radps = 0, second_after_radps = 0;
+};
+RotorImpact rotors_meet(double first_kgm2, double second_kgm2, double stiffness_Nmprad,
+                        double first_radps, double second_radps);
+
+/// Speed left after braking fully through `angle_rad` from `speed_radps`, gravity at rest pushing
+/// on, as braking_angle_rad does; 0: it stands before. [rad/s]
+double speed_after_braking_radps(const AxisModel& model, double speed_radps, double angle_rad);
+
+}  // namespace gazewright
