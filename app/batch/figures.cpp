@@ -56,6 +56,17 @@ std::string figure_rows(const Analysis& analysis) {
   return text;
 }
 
+std::string plan_rows(const Analysis& analysis) {
+  std::string text;
+  for (const Axis axis : kAxes) {
+    text += std::string("\nHoming plan, ") + name_of(axis) + '\n';
+    int step = 0;
+    for (const std::string& line : analysis.homing[static_cast<std::size_t>(axis)])
+      text += "  " + std::to_string(++step) + ". " + one_line(line) + '\n';
+  }
+  return text;
+}
+
 std::string finding_rows(const Finding& finding) {
   const std::string axis = finding.axis ? name_of(*finding.axis) : "both";
   std::string text = std::string("  ") + symbol_of(finding.verdict) + ' ' +
@@ -80,6 +91,7 @@ std::string figures_table(const Rig& rig, const Analysis& analysis) {
   std::string text = one_line(rig.title) + "\n\nFindings, worst first\n";
   for (const Finding& finding : analysis.findings) text += finding_rows(finding);
   text += "\nFigures\n" + figure_rows(analysis);
+  text += plan_rows(analysis);
   if (!analysis.swap.text.empty())
     text += "\nThe two gearboxes exchanged\n  " + one_line(analysis.swap.text) + '\n';
   return text;

@@ -44,8 +44,15 @@ std::string figures_json(const Rig& rig, const Analysis& analysis) {
   for (const Figure& figure : analysis.figures)
     figures.push_back(json_string(figure.id) + ": " + value_or_null(figure.value));
   for (const Finding& finding : analysis.findings) findings.push_back(object_of(finding));
+  const auto plan = [&](Axis axis) {
+    std::string steps;
+    for (const std::string& step : analysis.homing[static_cast<std::size_t>(axis)])
+      steps += (steps.empty() ? "" : ", ") + json_string(step);
+    return json_string(name_of(axis)) + ": [" + steps + ']';
+  };
   return "{\n  \"rig\": " + json_string(rig.title) + ",\n  \"figures\": {" + lines(figures) +
-         "},\n  \"findings\": [" + lines(findings) + "]\n}\n";
+         "},\n  \"findings\": [" + lines(findings) + "],\n  \"homing\": {" +
+         lines({plan(Axis::pan), plan(Axis::tilt)}) + "}\n}\n";
 }
 
 }  // namespace gazewright::batch

@@ -13,6 +13,7 @@
 #include "app/window/document.h"
 #include "app/window/field_label.h"
 #include "app/window/parts.h"
+#include "app/window/plan_row.h"
 #include "app/window/quantity_field.h"
 #include "app/window/widgets.h"
 
@@ -122,6 +123,7 @@ void Card::rebuild() {
   for (const CardSection& section : card_sections(part_)) {
     addSection(rows, section.heading, section.prefix);
   }
+  if (part_.ends_with(".stops")) addRow(rows, new PlanRow(*axis_of_part(part_)));
   if (part_.ends_with(".load")) {
     auto* list = new BodyList(document_, part_ == "tilt.load");
     connect(list, &BodyList::partChosen, this, &Card::partChosen);

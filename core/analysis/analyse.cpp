@@ -6,6 +6,7 @@
 #include "core/analysis/checks.h"
 #include "core/analysis/curves.h"
 #include "core/analysis/figures.h"
+#include "core/analysis/homing_plan.h"
 #include "core/analysis/swap.h"
 
 namespace gazewright {
@@ -35,6 +36,7 @@ void sort_by_urgency(std::vector<Finding>& findings) {
 }
 
 bool is_asked(const Check& check, Context& context, Axis axis) {
+  if (check.asked_when != nullptr && !check.asked_when(context, axis)) return false;
   return check.asked_by.empty() || context.missing(std::span(&check.asked_by, 1), axis).empty();
 }
 
@@ -94,6 +96,7 @@ Analysis analyse(const Rig& rig, const AnalyseOptions& options, const std::stop_
   sort_by_urgency(analysis.findings);
   for (const Axis axis : kAxes) {
     analysis.curves[static_cast<std::size_t>(axis)] = curves_of(context, axis);
+    analysis.homing[static_cast<std::size_t>(axis)] = homing_plan(context, axis, analysis.findings);
   }
   return analysis;
 }

@@ -95,6 +95,7 @@ struct Analysis {
   std::vector<Finding> findings;  ///< sorted: fails, tight, unknown, holds; by margin within
   std::array<AxisCurves, 2> curves;
   Swap swap;
+  std::array<std::vector<std::string>, 2> homing;  ///< the homing plan by Axis, a sentence a step
 
   const AxisCurves& of(Axis axis) const { return curves[static_cast<std::size_t>(axis)]; }
   const Figure* figure(std::string_view id) const;         ///< null where there is no such figure

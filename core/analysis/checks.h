@@ -46,6 +46,7 @@ struct Check {
       nullptr;  ///< a cheaper `compare` for the trials of remedies, same sign of margin
   std::string_view asked_by = {};  ///< field without which the finding is left out: a detail that
                                    ///< nobody has to enter
+  bool (*asked_when)(Context&, Axis) = nullptr;  ///< else: whether it is worth a line in this rig
 };
 
 std::span<const Check> motion_checks();
@@ -53,6 +54,7 @@ std::span<const Check> travel_checks();
 std::span<const Check> cable_checks();
 std::span<const Check> stop_checks();
 std::span<const Check> homing_checks();
+std::span<const Check> encoder_checks();
 std::span<const Check> gear_checks();
 /// All checks that each axis has.
 std::vector<const Check*> axis_checks();

@@ -1,5 +1,6 @@
 #include "core/travel/homing.h"
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 
@@ -16,6 +17,32 @@ double homing_candidates(double travel_rad, double ratio) {
   // A travel that is a whole number of spacings but for rounding counts as that number.
   constexpr double kRounding = 1e-12;
   return std::ceil(travel_rad / homing_spacing_rad(ratio) * (1 - kRounding));
+}
+
+double moving_torque_Nm(const Resistance& resistance, double speed_radps) {
+  return resistance.coulomb_Nm + resistance.cable_Nm + resistance.gravity_Nm + resistance.drag_Nm +
+         resistance.viscous_Nmsprad * speed_radps;
+}
+
+double largest_gravity_Nm(const GravityCurve& gravity, double least_rad, double most_rad) {
+  double largest = std::max(std::abs(gravity.at(least_rad)), std::abs(gravity.at(most_rad)));
+  // Extremes of A·cos q + B·sin q + C lie half a turn apart, at the phase and opposite of it.
+  const double phase = std::atan2(gravity.sin_Nm, gravity.cos_Nm);
+  const double first = phase + std::ceil((least_rad - phase) / std::numbers::pi) * std::numbers::pi;
+  for (const double extreme : {first, first + std::numbers::pi}) {
+    if (extreme <= most_rad) largest = std::max(largest, std::abs(gravity.at(extreme)));
+  }
+  return largest;
+}
+
+PushWindow push_window(const PushLimits& limits) {
+  return {limits.moving_Nm / limits.torque_per_ampere_NmpA,
+          std::min((limits.gentle_Nm - limits.blow_Nm) / limits.torque_per_ampere_NmpA,
+                   limits.current_A)};
+}
+
+double homing_time_s(double travel_rad, double speed_radps, bool by_stop) {
+  return travel_rad / speed_radps + (by_stop ? kStallTime_s : 0);
 }
 
 }  // namespace gazewright

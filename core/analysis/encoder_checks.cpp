@@ -1,0 +1,85 @@
+#include "core/analysis/checks.h"
+#include "core/analysis/magnet_values.h"
+#include "core/analysis/say.h"
+
+namespace gazewright {
+namespace {
+
+using Way = Lever::Way;
+constexpr auto kLeast = joined(kMagnet, std::array<InputPath, 1>{"<axis>.encoder.field_least"});
+constexpr auto kMost = joined(kMagnet, std::array<InputPath, 1>{"<axis>.encoder.field_most"});
+constexpr auto kError =
+    joined(kMagnet, std::array<InputPath, 3>{"<axis>.encoder.magnet_offset",
+                                             "<axis>.encoder.magnet_tilt", "<axis>.encoder.error"});
+
+std::string at_gap(Context& c, Axis a) {
+  return "on the magnet's axis, " + say(c.rig().axis(a).encoder.magnet_gap_m.value(), "m", "mm") +
+         " off its face";
+}
+
+Compared field_least(Context& c, Axis a) {
+  return {c.rig().axis(a).encoder.field_least_T.value(), magnet_field_at_sensor_T(c, a),
+          at_gap(c, a)};
+}
+
+Compared field_most(Context& c, Axis a) {
+  return {magnet_field_at_sensor_T(c, a), c.rig().axis(a).encoder.field_most_T.value(),
+          at_gap(c, a)};
+}
+
+Compared error(Context& c, Axis a) {
+  const double stated = c.rig().axis(a).encoder.error_rad.value();
+  const auto error = magnet_error_rad(c, a);
+  if (!error)
+    return {std::nullopt, stated, "the sensor is more than half the magnet's radius off its axis",
+            Compared::Outcome::impossible};
+  return {*error, stated, "what offset and tilt bend the reading by, against the encoder's error"};
+}
+
+constexpr Lever kLeastLevers[] = {{"<axis>.encoder.magnet_gap", Way::down, 10},
+                                  {"<axis>.encoder.magnet_thickness", Way::up, 4}};
+constexpr Lever kMostLevers[] = {{"<axis>.encoder.magnet_gap", Way::up, 10},
+                                 {"<axis>.encoder.magnet_thickness", Way::down, 4}};
+constexpr Lever kErrorLevers[] = {{"<axis>.encoder.magnet_offset", Way::down, 100},
+                                  {"<axis>.encoder.magnet_tilt", Way::down, 100},
+                                  {"<axis>.encoder.magnet_diameter", Way::up, 4},
+                                  {"<axis>.encoder.error", Way::up, 20}};
+
+const Check kChecks[] = {
+    {.id = "<axis>.encoder.field_least",
+     .what = "Field strong enough for the encoder",
+     .goal = "would make the field strong enough",
+     .part = "<axis>.encoder",
+     .si_unit = "T",
+     .unit = "mT",
+     .inputs = kLeast,
+     .compare = field_least,
+     .levers = kLeastLevers,
+     .asked_by = "<axis>.encoder.field_least"},
+    {.id = "<axis>.encoder.field_most",
+     .what = "Field weak enough for the encoder",
+     .goal = "would make the field weak enough",
+     .part = "<axis>.encoder",
+     .si_unit = "T",
+     .unit = "mT",
+     .inputs = kMost,
+     .compare = field_most,
+     .levers = kMostLevers,
+     .asked_by = "<axis>.encoder.field_most"},
+    {.id = "<axis>.encoder.magnet",
+     .what = "Magnet centred within the encoder's error",
+     .goal = "would keep the magnet within the encoder's error",
+     .part = "<axis>.encoder",
+     .si_unit = "rad",
+     .unit = "deg",
+     .inputs = kError,
+     .compare = error,
+     .levers = kErrorLevers,
+     .asked_by = "<axis>.encoder.magnet_offset"},
+};
+
+}  // namespace
+
+std::span<const Check> encoder_checks() { return kChecks; }
+
+}  // namespace gazewright

@@ -1,0 +1,45 @@
+#include "core/analysis/figures.h"
+#include "core/analysis/magnet_values.h"
+
+namespace gazewright {
+namespace {
+
+constexpr const char* kSource = "surface charge of a uniform magnet; handbook: homing";
+constexpr std::array<InputPath, 2> kRim{"<axis>.encoder.magnet_offset",
+                                        "<axis>.encoder.magnet_diameter"};
+constexpr std::array<InputPath, 5> kOffAxis{
+    "<axis>.encoder.magnet_gap", "<axis>.encoder.magnet_diameter",
+    "<axis>.encoder.magnet_thickness", "<axis>.encoder.magnet_offset",
+    "<axis>.encoder.magnet_tilt"};
+
+Answer magnet_error(Context& c, Axis a) {
+  return {magnet_error_rad(c, a), "the sensor is more than half the magnet's radius off its axis"};
+}
+
+Answer eccentricity(Context& c, Axis a) {
+  const Encoder& encoder = c.rig().axis(a).encoder;
+  return eccentricity_error_rad(encoder.magnet_offset_m.value(),
+                                encoder.magnet_diameter_m.value() / 2);
+}
+
+const FigureRow kRows[] = {
+    {{"<axis>.encoder.field", "Field at the encoder's sensor", "T", "mT",
+      "(Br/4)·((z + L)/√((z + L)² + R²) − z/√(z² + R²))", kSource, kMagnet},
+     Axes::both,
+     [](Context& c, Axis a) -> Answer { return magnet_field_at_sensor_T(c, a); }},
+    {{"<axis>.encoder.magnet_error", "Angle error from the magnet's offset and tilt", "rad", "deg",
+      "half the range of field direction less angle over a turn, worst tilt direction", kSource,
+      kOffAxis},
+     Axes::both,
+     magnet_error},
+    {{"<axis>.encoder.eccentricity", "Error of the same offset, read at the magnet's rim", "rad",
+      "deg", "offset/R, as of a ring or scale", "geometry: ±e/R; handbook: homing", kRim},
+     Axes::both,
+     eccentricity},
+};
+
+}  // namespace
+
+std::span<const FigureRow> encoder_figures() { return kRows; }
+
+}  // namespace gazewright

@@ -1,0 +1,92 @@
+#include "core/analysis/homing_values.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/analysis/travel_words.h"
+
+namespace gazewright {
+
+HomingBy homing_by(Context& c, Axis a) {
+  if (c.model(a).control.encoder_at_output) return HomingBy::output;
+  const std::string& by = c.rig().axis(a).homing.by.value;
+  if (by == "flag") return HomingBy::flag;
+  if (by == "output") return HomingBy::output;
+  return by == "second_encoder" ? HomingBy::second_encoder : HomingBy::stop;
+}
+
+bool keeps_count(Context& c, Axis a) { return c.rig().axis(a).homing.keeps_count.value == "yes"; }
+
+double encoder_turns(Context& c, Axis a) {
+  return c.model(a).control.encoder_at_output ? 1 : c.model(a).gear.ratio;
+}
+
+double homing_speed_radps(Context& c, Axis a) {
+  return c.rig().axis(a).homing.speed_radps.si.value_or(kUsualHomingSpeed_radps);
+}
+
+std::optional<double> searched_rad(Context& c, Axis a) {
+  const auto& stops = c.travel(a).stops_rad;
+  if (!stops) return std::nullopt;
+  return std::isinf(*stops) ? 2 * M_PI : *stops;
+}
+
+double torque_per_ampere_NmpA(Context& c, Axis a) {
+  const AxisModel& model = c.model(a);
+  return model.gear.efficiency * model.gear.ratio * model.drive.torque_constant_NmpA;
+}
+
+double moving_torque_Nm(Context& c, Axis a) {
+  const AxisModel& model = c.model(a);
+  const double through = model.gear.efficiency * model.gear.ratio;
+  const double reach = searched_rad(c, a).value_or(2 * M_PI) / 2, centre = c.travel(a).centre_rad;
+  const Resistance resistance{
+      .coulomb_Nm = model.load.coulomb_Nm,
+      .cable_Nm = c.rig().axis(a).cable.friction_Nm.si.value_or(0),  // missing: see kMoving
+      .gravity_Nm = largest_gravity_Nm(model.load.gravity, centre - reach, centre + reach),
+      .drag_Nm = through * model.gear.drag_Nm,
+      .viscous_Nmsprad =
+          model.load.viscous_Nmsprad + through * model.gear.ratio * model.gear.viscous_Nmsprad};
+  return moving_torque_Nm(resistance, homing_speed_radps(c, a));
+}
+
+double stop_blow_Nm(Context& c, Axis a) {
+  if (has_no_stops(c, a)) return 0;
+  return stop_torque_Nm(moving_inertia_kgm2(c, a), homing_speed_radps(c, a),
+                        c.rig().axis(a).stops.stiffness_Nmprad.value(), 0);
+}
+
+double gentle_torque_Nm(Context& c, Axis a) {
+  const double peak = c.model(a).gear.peak_torque_Nm;
+  return std::min(c.rig().axis(a).gearbox.rated_torque_Nm.si.value_or(peak), peak);
+}
+
+PushWindow push_window(Context& c, Axis a) {
+  return push_window({.torque_per_ampere_NmpA = torque_per_ampere_NmpA(c, a),
+                      .moving_Nm = moving_torque_Nm(c, a),
+                      .blow_Nm = stop_blow_Nm(c, a),
+                      .gentle_Nm = gentle_torque_Nm(c, a),
+                      .current_A = c.model(a).drive.current_limit_A});
+}
+
+double stop_unsure_rad(Context& c, Axis a) {
+  const AxisModel& model = c.model(a);
+  const double push =
+      model.load.coulomb_Nm + model.gear.efficiency * model.gear.ratio * model.gear.drag_Nm;
+  const double stiffness = c.rig().axis(a).stops.stiffness_Nmprad.value();
+  return model.gear.backlash_rad / 2 + push * (1 / stiffness + 1 / model.gear.stiffness_Nmprad);
+}
+
+double flag_unsure_rad(Context& c, Axis a) {
+  return c.rig().axis(a).homing.flag_error_rad.value() + c.model(a).gear.backlash_rad / 2;
+}
+
+std::optional<Compared> lacking(Context& c, Axis a, std::span<const InputPath> inputs) {
+  const auto missing = c.missing(inputs, a);
+  if (missing.empty()) return std::nullopt;
+  std::string because = "needs ";
+  for (std::size_t i = 0; i < missing.size(); ++i) because += (i == 0 ? "" : ", ") + missing[i];
+  return Compared{std::nullopt, std::nullopt, std::move(because)};
+}
+
+}  // namespace gazewright
