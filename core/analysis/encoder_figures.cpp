@@ -26,16 +26,19 @@ const FigureRow kRows[] = {
     {{"<axis>.encoder.field", "Field at the encoder's sensor", "T", "mT",
       "(Br/4)·((z + L)/√((z + L)² + R²) − z/√(z² + R²))", kSource, kMagnet},
      Axes::both,
-     [](Context& c, Axis a) -> Answer { return magnet_field_at_sensor_T(c, a); }},
+     [](Context& c, Axis a) -> Answer { return magnet_field_at_sensor_T(c, a); },
+     true},
     {{"<axis>.encoder.magnet_error", "Angle error from the magnet's offset and tilt", "rad", "deg",
       "half the range of field direction less angle over a turn, worst tilt direction", kSource,
       kOffAxis},
      Axes::both,
-     magnet_error},
+     magnet_error,
+     true},
     {{"<axis>.encoder.eccentricity", "Error of the same offset, read at the magnet's rim", "rad",
       "deg", "offset/R, as of a ring or scale", "geometry: ±e/R; handbook: homing", kRim},
      Axes::both,
-     eccentricity},
+     eccentricity,
+     true},
 };
 
 }  // namespace

@@ -64,8 +64,8 @@ Answer most_speed(Context& c, Axis a) {
 
 Answer time(Context& c, Axis a) {
   const HomingBy by = homing_by(c, a);
-  if (by == HomingBy::output) return Answer::none(kNoMove);
-  if (by == HomingBy::second_encoder) return Answer::none("needs no move: two encoders are read");
+  if (by == HomingBy::output) return Answer::aside(kNoMove);
+  if (by == HomingBy::second_encoder) return Answer::aside("needs no move: two encoders are read");
   const auto searched = searched_rad(c, a);
   if (!searched) return Answer::none(kTooWide);
   if (by == HomingBy::stop && has_no_stops(c, a)) return Answer::none(kNoStops);
@@ -84,11 +84,13 @@ const FigureRow kRows[] = {
     {{"<axis>.homing.vernier_range", "Angle after which both encoders repeat", "rad", "deg",
       "2π·q/gcd(p, s), turns p/q and s/q per output turn; else 2π/|N − N₂|", kSource, kVernier},
      Axes::both,
-     vernier_range},
+     vernier_range,
+     true},
     {{"<axis>.homing.vernier_room", "Error that the second encoder may have in all", "rad", "deg",
       "½·min|k·N₂/N − nearest whole|·2π, k = 1 … travel/spacing", kSource, kVernier},
      Axes::both,
-     vernier_room},
+     vernier_room,
+     true},
     {{"<axis>.homing.current_least", "Homing current that beats friction", "A", "A",
       "(friction + cable + gravity + drag at the homing speed)/(η·N·Kt)", kWindow, kMoving},
      Axes::both,
@@ -103,15 +105,18 @@ const FigureRow kRows[] = {
     {{"<axis>.homing.push", "Push at the homing current", "N.m", "N.m", "η·N·Kt·i",
       "torque constant; handbook: homing", kPush},
      Axes::both,
-     [](Context& c, Axis a) -> Answer { return push_Nm(c, a); }},
+     [](Context& c, Axis a) -> Answer { return push_Nm(c, a); },
+     true},
     {{"<axis>.homing.contact", "Torque on the stop when homing", "N.m", "N.m",
       "η·N·Kt·i + ω·√(k·J)", "energy balance ½Jω² = ½kφ²; handbook: homing", kContact},
      Axes::both,
-     contact},
+     contact,
+     true},
     {{"<axis>.homing.speed_most", "Homing speed that spares the gearbox", "rad/s", "deg/s",
       "(min(rated, peak) − η·N·Kt·i)/√(k·J)", "energy balance; handbook: homing", kContact},
      Axes::both,
-     most_speed},
+     most_speed,
+     true},
     {{"<axis>.homing.time", "Time to find the stop or flag from the far end", "s", "s",
       "travel/speed, for a stop 0.2 s more; 30 deg/s where no speed is entered", kWindow,
       kStopGeometry},

@@ -5,6 +5,7 @@ import math
 
 import numpy as np
 
+from _homing import encoder_figures, homing_figures
 from _loops import Loops
 from _mass import Masses, scan_max
 from _rig_text import value
@@ -149,7 +150,9 @@ def all_figures(rig):
     f["camera.blur_px"] = per_rad * both["pan"].speed_top() * value(rig["camera"]["exposure"])
     for axis, d in both.items():
         move = value(rig["task"][axis + "_move"])
-        parts = {**drive_figures(d), **travel_figures(rig[axis], d), **loop_figures(d)}
+        parts = {**drive_figures(d), **travel_figures(rig[axis], d), **loop_figures(d),
+                 **homing_figures(rig[axis], d, masses.gravity_at_rest(axis), travel(rig[axis])[0]),
+                 **encoder_figures(rig[axis]["encoder"])}
         parts["move.shortest_time"] = shortest_time(d, move)
         # "Full braking": gravity at its rest-pose magnitude pushes on; the handbook says so.
         parts["travel.braking_angle"] = braking_angle(d, d.speed_top(), abs(float(d.gravity(0.0))))

@@ -28,6 +28,10 @@ TOLERANCES = {
     # The scan's last grid is 1e-9 rad wide, and the error goes with its square; the turned sums
     # cancel for a balanced load.
     "gravity.torque_max": 1e-8, "balance.offset": 1e-8,
+    "homing.current_least": 1e-8,
+    # The program looks at 48 angles of a turn and five directions of the tilt: of a wave of two per
+    # turn the peak is missed by up to 1 - cos(7.5 deg).
+    "encoder.magnet_error": 9e-3,
     # A flat top: the search cannot tell below the root of 1e-16.
     "ratio.best_acceleration": 1e-7,
     # LSODA works across the kinks of friction and envelope; at rtol 1e-8 that costs up to 3e-6.
