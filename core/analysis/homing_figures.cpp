@@ -20,7 +20,7 @@ Answer homing_spacing(Context& c, Axis a) { return homing_spacing_rad(encoder_tu
 
 Answer candidates(Context& c, Axis a) {
   const auto& stops = c.travel(a).stops_rad;
-  if (!stops) return Answer::none(kTooWide);
+  if (!stops) return Answer::none(why_no_travel(c, a));
   if (std::isinf(*stops)) return Answer::none(kNoStops);
   return homing_candidates(*stops, encoder_turns(c, a));
 }
@@ -31,7 +31,7 @@ Answer vernier_range(Context& c, Axis a) {
 
 Answer vernier_room(Context& c, Axis a) {
   const auto searched = searched_rad(c, a);
-  if (!searched) return Answer::none("the travel between the stops is not known");
+  if (!searched) return Answer::none(why_no_travel(c, a));
   const auto separation = vernier_separation_rad(
       encoder_turns(c, a), c.rig().axis(a).homing.second_ratio.value(), *searched);
   if (!separation) return Answer::none("the first encoder alone tells the angles apart");
@@ -67,18 +67,18 @@ Answer time(Context& c, Axis a) {
   if (by == HomingBy::output) return Answer::aside(kNoMove);
   if (by == HomingBy::second_encoder) return Answer::aside("needs no move: two encoders are read");
   const auto searched = searched_rad(c, a);
-  if (!searched) return Answer::none(kTooWide);
+  if (!searched) return Answer::none(why_no_travel(c, a));
   if (by == HomingBy::stop && has_no_stops(c, a)) return Answer::none(kNoStops);
   return homing_time_s(*searched, homing_speed_radps(c, a), by == HomingBy::stop);
 }
 
 const FigureRow kRows[] = {
     {{"<axis>.homing.spacing", "Angle between equal encoder readings", "rad", "deg",
-      "2π/N, encoder at the motor; 2π at the output", "geometry; handbook: travel", kRatio},
+      "2π/N, encoder at the motor; 2π at the output", "geometry; handbook: homing", kRatio},
      Axes::both,
      homing_spacing},
     {{"<axis>.homing.candidates", "Output angles that fit one reading", "1", "1",
-      "⌈travel between stops / spacing⌉", "geometry; handbook: travel", kHoming},
+      "⌈travel between stops / spacing⌉", "geometry; handbook: homing", kHoming},
      Axes::both,
      candidates},
     {{"<axis>.homing.vernier_range", "Angle after which both encoders repeat", "rad", "deg",

@@ -25,8 +25,8 @@ const std::array<Eigen::Vector2d, kRimPoints>& rim_directions() {
   return directions;
 }
 
-// Directions in which the magnet stands while it turns before the sensor, and of the tilt against
-// the offset; the rest follows by symmetry.
+// Directions in which the magnet stands while it turns before the sensor, and of the tilt's axis
+// from across the offset one way to across it the other; the rest is their mirror image.
 constexpr std::size_t kTurns = 48;
 constexpr int kTilts = 4;
 
@@ -84,7 +84,7 @@ double magnet_angle_error_rad(const DiscMagnet& magnet, double gap_m, double off
   const auto fields = fields_of_a_turn(magnet, gap_m, offset_m);
   double worst = 0;
   for (int i = 0; i <= kTilts; ++i) {
-    const double direction = kPi * i / kTilts;
+    const double direction = kPi * i / kTilts - kPi / 2;
     const Eigen::AngleAxisd tilted(tilt_rad, Vector3d(std::cos(direction), std::sin(direction), 0));
     worst = std::max(
         worst, half_range_rad(fields, tilted * Vector3d::UnitX(), tilted * Vector3d::UnitY()));
