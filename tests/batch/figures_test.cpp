@@ -26,7 +26,7 @@ TEST(BatchFigures, JsonCarriesEveryFigureToTheLastDigit) {
     const LoadedRig loaded = load_rig(sample(name));
     ASSERT_TRUE(loaded.rig);
     const Analysis analysis = analyse(*loaded.rig);
-    EXPECT_EQ(json.keys, (std::vector<std::string>{"rig", "figures", "findings"}));
+    EXPECT_EQ(json.keys, (std::vector<std::string>{"rig", "figures", "findings", "homing"}));
     EXPECT_EQ(json.at("rig").string(), loaded.rig->title);
     ASSERT_EQ(json.at("figures").keys.size(), analysis.figures.size());
     for (std::size_t i = 0; i < analysis.figures.size(); ++i) {
@@ -127,6 +127,17 @@ TEST(BatchFigures, TheTableSaysVerdictsInWordsAndFiguresWithUnits) {
     if (line.find("mass.on_pan") != std::string::npos)
       found = line.find(" 452 g ") != std::string::npos;
   EXPECT_TRUE(found);
+}
+
+TEST(BatchFigures, TheHomingPlanStandsInTableAndJson) {
+  const Json json = figures_json({"figures", "--json", sample("quick-newt")});
+  const std::string table = run_batch({"figures", sample("quick-newt")}).out;
+  for (const char* axis : {"pan", "tilt"}) {
+    const auto& steps = json.at("homing").at(axis).array();
+    ASSERT_GE(steps.size(), 3u);
+    EXPECT_NE(table.find(std::string("\nHoming plan, ") + axis + "\n  1. " + steps[0].string()),
+              std::string::npos);
+  }
 }
 
 TEST(BatchFigures, StrictTellsAFailureFromTheRest) {
