@@ -3,15 +3,13 @@
 #include "core/analysis/checks.h"
 #include "core/analysis/inputs.h"
 #include "core/analysis/say.h"
+#include "core/analysis/stop_case.h"
 #include "core/analysis/travel_words.h"
 
 namespace gazewright {
 namespace {
 
 using Way = Lever::Way;
-constexpr auto kImpact =
-    joined(joined(kStall, kRotors),
-           joined(kTopSpeed, std::array<InputPath, 2>{"<load>", "<axis>.stops.stiffness"}));
 
 Compared impact(Context& c, Axis a) {
   if (has_no_stops(c, a)) return moot("there are no stops");
@@ -26,12 +24,99 @@ Compared impact(Context& c, Axis a) {
               " % of the energy is the rotor's"};
 }
 
+/// Runs `compare` where there is a stop whose spring is known.
+template <class Compare>
+Compared of_blow(Context& c, Axis a, Compare compare) {
+  if (has_no_stops(c, a)) return moot("there are no stops");
+  if (std::string missing = missing_of_bumper(c, a); !missing.empty())
+    return {std::nullopt, std::nullopt, std::move(missing)};
+  return compare(stop_case(c, a));
+}
+
+Compared bumper(Context& c, Axis a) {
+  return of_blow(c, a, [&](const StopCase& stop) -> Compared {
+    if (!has_bumper(c, a)) return moot("its stop has no bumper that could bottom out");
+    const Impact worst = stop.worst();
+    StopCase endless = stop;
+    endless.spring.bumper_travel_rad = kInfinity;
+    return {endless.worst().press_rad, stop.spring.bumper_travel_rad,
+            "hitting the stop at " + say(stop.top_radps, "rad/s", "deg/s") +
+                ", the drive still pushing; it bears " + say(worst.torque_Nm, "N.m", "N.m") +
+                (worst.bottoms_out ? " as the bumper bottoms out" : "")};
+  });
+}
+
+Compared gear_torque(Context& c, Axis a) {
+  return of_blow(c, a, [&](const StopCase& stop) -> Compared {
+    const AxisModel& model = c.model(a);
+    const SprungTrain train{stop.load_kgm2, stop.rotor_kgm2, model.gear.stiffness_Nmprad};
+    const double torque_Nm = stop.worst().torque_Nm;
+    const double rigid_Nm =
+        gear_torque_Nm(torque_Nm, stop.push_Nm, stop.load_kgm2, stop.rotor_kgm2);
+    const auto sprung =
+        sprung_impact(stop.spring, train, stop.top_radps, stop.push_Nm, stop.rebound);
+    return {sprung ? sprung->gear_torque_Nm : rigid_Nm, model.gear.peak_torque_Nm,
+            "the stop bears " + say(torque_Nm, "N.m", "N.m") + ", a rigid gear would carry " +
+                say(rigid_Nm, "N.m", "N.m") + " of it"};
+  });
+}
+
+Compared tab(Context& c, Axis a, double stress_Pa, bool bends) {
+  const Stops& stops = c.rig().axis(a).stops;
+  const double force_N = stop_case(c, a).worst().torque_Nm / stops.radius_m.value();
+  const auto strength = tab_strength(stops);
+  if (!strength)
+    return {stress_Pa, std::nullopt, for_axis("needs <axis>.stops.tab_strength or a material", a)};
+  return {stress_Pa, bends ? strength->tensile_Pa : strength->shear_Pa,
+          say(force_N, "N", "N") + " on the tab; its material bears " +
+              say(strength->tensile_Pa, "Pa", "MPa") + " to " +
+              say(strength->most_tensile_Pa, "Pa", "MPa") + " pulled, the least counts" +
+              (bends ? "" : ", less in shear")};
+}
+Compared tab_bending(Context& c, Axis a) {
+  return of_blow(
+      c, a, [&](const StopCase&) -> Compared { return tab(c, a, tab_bending_Pa(c, a), true); });
+}
+Compared tab_shear(Context& c, Axis a) {
+  return of_blow(c, a,
+                 [&](const StopCase&) -> Compared { return tab(c, a, tab_shear_Pa(c, a), false); });
+}
+
 constexpr Lever kImpactLevers[] = {{"<axis>.drive.speed_limit", Way::down, 20},
                                    {"<axis>.stops.stiffness", Way::down, 30}};
+constexpr Lever kBumperLevers[] = {{"<axis>.stops.bumper_travel", Way::up, 20},
+                                   {"<axis>.drive.speed_limit", Way::down, 20},
+                                   {"<axis>.stops.stiffness", Way::up, 30}};
+constexpr Lever kGearLevers[] = {{"<axis>.drive.speed_limit", Way::down, 20},
+                                 {"<axis>.drive.current_limit", Way::down, 10},
+                                 {"<axis>.stops.stiffness", Way::down, 30},
+                                 {"<axis>.stops.bumper_travel", Way::up, 20},
+                                 {"<axis>.stops.hard_stiffness", Way::down, 30}};
+constexpr Lever kBendingLevers[] = {
+    {"<axis>.stops.tab_width", Way::up, 5},     {"<axis>.stops.trailer_width", Way::up, 5},
+    {"<axis>.stops.tab_thickness", Way::up, 8}, {"<axis>.stops.tab_height", Way::down, 5},
+    {"<axis>.stops.radius", Way::up, 4},        {"<axis>.stops.stiffness", Way::down, 30},
+    {"<axis>.drive.speed_limit", Way::down, 20}};
+constexpr Lever kShearLevers[] = {
+    {"<axis>.stops.tab_width", Way::up, 5},     {"<axis>.stops.trailer_width", Way::up, 5},
+    {"<axis>.stops.tab_thickness", Way::up, 8}, {"<axis>.stops.radius", Way::up, 4},
+    {"<axis>.stops.stiffness", Way::down, 30},  {"<axis>.drive.speed_limit", Way::down, 20}};
 
 constexpr Check kChecks[] = {
     {"<axis>.stop.torque", "Stop torque at top speed against gearbox peak",
-     "would spare the gearbox", "<axis>.stops", "N.m", "N.m", kImpact, impact, kImpactLevers},
+     "would spare the gearbox", "<axis>.stops", "N.m", "N.m", kBlow, impact, kImpactLevers},
+    {"<axis>.stop.bumper", "The bumper takes the blow at top speed",
+     "would keep the bumper from bottoming out", "<axis>.stops", "rad", "deg", kBlow, bumper,
+     kBumperLevers, nullptr, "<axis>.stops.hard_stiffness"},
+    {"<axis>.stop.gear_torque", "Blow through the gearbox against its peak torque",
+     "would spare the teeth", "<axis>.stops", "N.m", "N.m", kSprungBlow, gear_torque, kGearLevers,
+     nullptr, "<axis>.stops.hard_stiffness"},
+    {"<axis>.stop.tab_bending", "The tab bears the bending of the blow", "would keep the tab whole",
+     "<axis>.stops", "Pa", "MPa", kTabBending, tab_bending, kBendingLevers, nullptr,
+     "<axis>.stops.tab_height"},
+    {"<axis>.stop.tab_shear", "The tab bears the shear of the blow",
+     "would keep the tab from shearing off", "<axis>.stops", "Pa", "MPa", kTabShear, tab_shear,
+     kShearLevers, nullptr, "<axis>.stops.tab_thickness"},
 };
 
 }  // namespace

@@ -1,15 +1,23 @@
 #include "core/analysis/figures.h"
 #include "core/analysis/inputs.h"
+#include "core/analysis/stop_case.h"
 #include "core/analysis/travel_words.h"
 
 namespace gazewright {
 namespace {
 
 constexpr const char* kImpact = "energy balance ½Jω² = ½kφ², Khurmi & Gupta ex. 3.21";
-constexpr auto kStopTorque =
-    joined(joined(kStall, kRotors),
-           joined(kTopSpeed, std::array<InputPath, 2>{"<load>", "<axis>.stops.stiffness"}));
-constexpr auto kStopEnergy = joined(joined(kRotors, kTopSpeed), std::array<InputPath, 1>{"<load>"});
+constexpr const char* kPushed = "energy balance ½Jω² + Tφ = energy of the spring; handbook: stops";
+constexpr const char* kShares = "kinetic energy; handbook: stops";
+constexpr const char* kStrength = "bending and shear of a short cantilever; handbook: stops";
+constexpr auto kEnergy = joined(joined(kRotors, kTopSpeed), std::array<InputPath, 1>{"<load>"});
+constexpr auto kSoftSpeed =
+    joined(joined(kRigidTrain, kTopSpeed),
+           std::array<InputPath, 2>{"<axis>.stops.soft_inset", "<axis>.loop.speed_limit"});
+constexpr auto kSoftBlow = joined(kSoftSpeed, std::array<InputPath, 1>{"<axis>.stops.stiffness"});
+constexpr auto kTopOnly = joined(kTopSpeed, std::array<InputPath, 1>{"<axis>.stops.rebound"});
+constexpr auto kRebound = joined(kEnergy, std::array<InputPath, 1>{"<axis>.stops.rebound"});
+constexpr auto kHardBlow = joined(kRebound, std::array<InputPath, 1>{"<axis>.gearbox.stiffness"});
 
 Answer stop_energy(Context& c, Axis a) {
   if (has_no_stops(c, a)) return Answer::none(kNoStops);
@@ -23,15 +31,195 @@ Answer stop_torque(Context& c, Axis a) {
                         stall_torque_Nm(c.model(a)));
 }
 
+enum class Part { load, rotor };
+enum class At { top_speed, past_soft_limit };
+enum class Motor { pushing, dead };
+
+double speed_at(Context& c, Axis a, At at) {
+  return at == At::top_speed ? top_speed_radps(c.model(a)) : speed_past_soft_limit_radps(c, a);
+}
+
+template <Part part, At at>
+Answer energy_share(Context& c, Axis a) {
+  if (has_no_stops(c, a)) return Answer::none(kNoStops);
+  const AxisModel& model = c.model(a);
+  return stop_energy_J(
+      part == Part::load ? model.load.inertia_kgm2 : model.reflected_inertia_kgm2(),
+      speed_at(c, a, at));
+}
+
+/// Runs `ask` where there is a stop whose spring is known.
+template <class Ask>
+Answer of_blow(Context& c, Axis a, Ask ask) {
+  if (has_no_stops(c, a)) return Answer::none(kNoStops);
+  if (std::string missing = missing_of_bumper(c, a); !missing.empty())
+    return Answer::none(std::move(missing));
+  return ask(stop_case(c, a));
+}
+
+template <At at, Motor motor>
+Answer blow_torque(Context& c, Axis a) {
+  return of_blow(c, a, [&](const StopCase& stop) -> Answer {
+    const double push_Nm = motor == Motor::pushing ? stop.push_Nm : 0;
+    return stop.blow(speed_at(c, a, at), push_Nm).torque_Nm;
+  });
+}
+
+Answer press(Context& c, Axis a) {
+  return of_blow(c, a, [](const StopCase& stop) -> Answer { return stop.worst().press_rad; });
+}
+
+Answer bumper_needed(Context& c, Axis a) {
+  if (has_no_stops(c, a)) return Answer::none(kNoStops);
+  if (!has_bumper(c, a)) return Answer::aside("its stop has no bumper that could bottom out");
+  StopCase stop = stop_case(c, a);
+  stop.spring.bumper_travel_rad = kInfinity;
+  return stop.worst().press_rad;
+}
+
+Answer gear_torque(Context& c, Axis a) {
+  return of_blow(c, a, [](const StopCase& stop) -> Answer {
+    return gear_torque_Nm(stop.worst().torque_Nm, stop.push_Nm, stop.load_kgm2, stop.rotor_kgm2);
+  });
+}
+
+Answer gear_torque_sprung(Context& c, Axis a) {
+  return of_blow(c, a, [&](const StopCase& stop) -> Answer {
+    const SprungTrain train{stop.load_kgm2, stop.rotor_kgm2, c.model(a).gear.stiffness_Nmprad};
+    const auto peak = sprung_impact(stop.spring, train, stop.top_radps, stop.push_Nm, stop.rebound);
+    if (!peak) return Answer::none("stop and gear are of too different stiffness: take the others");
+    return peak->gear_torque_Nm;
+  });
+}
+
+Answer gear_torque_hard(Context& c, Axis a) {
+  if (has_no_stops(c, a)) return Answer::none(kNoStops);
+  const StopCase stop = stop_case(c, a);
+  const SprungTrain train{stop.load_kgm2, stop.rotor_kgm2, c.model(a).gear.stiffness_Nmprad};
+  return gear_torque_at_hard_stop_Nm(train, stop.top_radps, stop.rebound);
+}
+
+Answer rebound_speed(Context& c, Axis a) {
+  if (has_no_stops(c, a)) return Answer::none(kNoStops);
+  return c.rig().axis(a).stops.rebound.value() * top_speed_radps(c.model(a));
+}
+
+Answer rebound_energy(Context& c, Axis a) {
+  const Answer speed = rebound_speed(c, a);
+  if (!speed.value) return speed;
+  return stop_energy_J(moving_inertia_kgm2(c, a), *speed.value);
+}
+
+template <double stress_Pa(Context&, Axis)>
+Answer tab_stress(Context& c, Axis a) {
+  return of_blow(c, a, [&](const StopCase&) -> Answer { return stress_Pa(c, a); });
+}
+
+Answer strength_to_count_on(Context& c, Axis a) {
+  if (has_no_stops(c, a)) return Answer::none(kNoStops);
+  const auto strength = tab_strength(c.rig().axis(a).stops);
+  if (!strength) return Answer::aside(for_axis("needs <axis>.stops.tab_strength or a material", a));
+  return strength->tensile_Pa;
+}
+
+constexpr std::array<InputPath, 1> kStopsAtAll{"<axis>.stops.rebound"};
+
 const FigureRow kRows[] = {
     {{"<axis>.stop.energy", "Energy into the stop at top speed", "J", "J",
-      "½·(load + rotor_reflected)·speed_top²", kImpact, kStopEnergy},
+      "½·(load + rotor_reflected)·speed_top²", kImpact, kEnergy},
      Axes::both,
      stop_energy},
+    {{"<axis>.stop.energy_load", "of it the load's", "J", "J", "½·load·speed_top²", kShares,
+      kEnergy},
+     Axes::both,
+     energy_share<Part::load, At::top_speed>},
+    {{"<axis>.stop.energy_rotor", "of it the rotor's", "J", "J", "½·rotor_reflected·speed_top²",
+      kShares, kEnergy},
+     Axes::both,
+     energy_share<Part::rotor, At::top_speed>},
     {{"<axis>.stop.torque", "Torque on the stop at top speed", "N.m", "N.m",
-      "speed_top·√(stiffness·(load + rotor_reflected)) + torque_stall", kImpact, kStopTorque},
+      "speed_top·√(stiffness·(load + rotor_reflected)) + torque_stall", kImpact, kBlow},
      Axes::both,
      stop_torque},
+    {{"<axis>.stop.torque_pushing", "Torque on the stop, bumper and all, drive pushing", "N.m",
+      "N.m",
+      "T + √(T² + stiffness·J·speed_top²), T = torque_stall; past the bumper the second "
+      "spring",
+      kPushed, kBlow},
+     Axes::both,
+     blow_torque<At::top_speed, Motor::pushing>},
+    {{"<axis>.stop.torque_dead", "The same, drive dead", "N.m", "N.m",
+      "speed_top·√(stiffness·J); past the bumper the second spring", kPushed, kBlow},
+     Axes::both,
+     blow_torque<At::top_speed, Motor::dead>},
+    {{"<axis>.stop.speed_soft", "Speed at the stop past the soft limit", "rad/s", "deg/s",
+      "left of the loop's fastest speed after full braking through soft_inset",
+      "rigid train as in motion; handbook: stops", kSoftSpeed},
+     Axes::both,
+     [](Context& c, Axis a) -> Answer {
+       if (has_no_stops(c, a)) return Answer::none(kNoStops);
+       return speed_past_soft_limit_radps(c, a);
+     }},
+    {{"<axis>.stop.energy_soft_load", "Energy into the stop at that speed, load", "J", "J",
+      "½·load·speed_soft²", kShares, kSoftSpeed},
+     Axes::both,
+     energy_share<Part::load, At::past_soft_limit>},
+    {{"<axis>.stop.energy_soft_rotor", "Energy into the stop at that speed, rotor", "J", "J",
+      "½·rotor_reflected·speed_soft²", kShares, kSoftSpeed},
+     Axes::both,
+     energy_share<Part::rotor, At::past_soft_limit>},
+    {{"<axis>.stop.torque_soft_pushing", "Torque on the stop at that speed, drive pushing", "N.m",
+      "N.m", "as torque_pushing, at speed_soft", kPushed, kSoftBlow},
+     Axes::both,
+     blow_torque<At::past_soft_limit, Motor::pushing>},
+    {{"<axis>.stop.torque_soft_dead", "Torque on the stop at that speed, drive dead", "N.m", "N.m",
+      "as torque_dead, at speed_soft", kPushed, kSoftBlow},
+     Axes::both,
+     blow_torque<At::past_soft_limit, Motor::dead>},
+    {{"<axis>.stop.press", "How far the stop gives way at top speed", "rad", "deg",
+      "where ½Jω² + Tφ is in the spring", kPushed, kBlow},
+     Axes::both,
+     press},
+    {{"<axis>.stop.bumper_needed", "Bumper travel that takes the blow", "rad", "deg",
+      "(T + √(T² + stiffness·J·speed_top²))/stiffness", kPushed, kBlow},
+     Axes::both,
+     bumper_needed},
+    {{"<axis>.stop.gear_torque", "Torque through the gearbox in the blow, gear rigid", "N.m", "N.m",
+      "(torque_pushing·rotor_reflected + T·load)/J", "equal deceleration; handbook: stops", kBlow},
+     Axes::both,
+     gear_torque},
+    {{"<axis>.stop.gear_torque_sprung", "The same with the spring of the gear", "N.m", "N.m",
+      "load and rotor about the gear's stiffness, integrated", "handbook: stops", kSprungBlow},
+     Axes::both,
+     gear_torque_sprung},
+    {{"<axis>.stop.gear_torque_hard", "The most at a stop that gives no way, drive dead", "N.m",
+      "N.m", "speed_top·√(gear stiffness·(rotor_reflected + rebound²·load))",
+      "energy balance; handbook: stops", kHardBlow},
+     Axes::both,
+     gear_torque_hard},
+    {{"<axis>.stop.rebound_speed", "Speed after the blow", "rad/s", "deg/s", "rebound·speed_top",
+      "definition of the rebound", kTopOnly},
+     Axes::both,
+     rebound_speed},
+    {{"<axis>.stop.rebound_energy", "Energy given back by the stop", "J", "J",
+      "½·(load + rotor_reflected)·rebound_speed²", kShares, kRebound},
+     Axes::both,
+     rebound_energy},
+    {{"<axis>.stop.tab_bending", "Bending stress at the tab's root", "Pa", "MPa",
+      "torque_pushing/radius·tab_height/(tab_thickness·tab_width²/6)", kStrength, kTabBending},
+     Axes::both,
+     tab_stress<tab_bending_Pa>,
+     true},
+    {{"<axis>.stop.tab_shear", "Shear stress in the tab", "Pa", "MPa",
+      "torque_pushing/radius/(tab_width·tab_thickness)", kStrength, kTabShear},
+     Axes::both,
+     tab_stress<tab_shear_Pa>,
+     true},
+    {{"<axis>.stop.tab_strength", "Tensile strength to count on in the tab", "Pa", "MPa",
+      "entered less its spread, or the least of the material",
+      "typical data sheets, from memory; handbook: stops", kStopsAtAll},
+     Axes::both,
+     strength_to_count_on},
 };
 
 }  // namespace

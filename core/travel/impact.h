@@ -37,7 +37,7 @@ double gear_torque_Nm(double stop_torque_Nm, double push_Nm, double load_kgm2, d
 /// winding of the gear after it: the largest torque in gear and stop. The push acts at the rotor;
 /// where the stop gives way again it presses with rebound² of its torque. No gap, no damping.
 /// Empty where one is so much stiffer than the other that it is not worth the steps (frequencies
-/// more than a hundred times apart): then the rigid train or a hard stop says it.
+/// more than fifty times apart): then the rigid train or a hard stop says it.
 /// @param rebound  speed after over speed before, 0 to 1.
 struct SprungImpact {
   double gear_torque_Nm = 0, stop_torque_Nm = 0;
@@ -48,15 +48,9 @@ struct SprungTrain {
 std::optional<SprungImpact> sprung_impact(const StopSpring& stop, const SprungTrain& train,
                                           double speed_radps, double push_Nm, double rebound);
 
-/// Two free rotors meet through a spring; speeds after it has sprung back. A hard stop throws the
-/// load back at the rotor, which meets it through the gear. Source: Khurmi & Gupta, Theory of
-/// Machines, ex. 3.21.
-struct RotorImpact {
-  double energy_J = 0, twist_rad = 0, torque_Nm = 0;
-  double first_after_radps = 0, second_after_radps = 0;
-};
-RotorImpact rotors_meet(double first_kgm2, double second_kgm2, double stiffness_Nmprad,
-                        double first_radps, double second_radps);
+/// Most that the gear carries at a stop that gives no way, drive dead: all that the rotor brings
+/// and the load gets back is then in the gear's spring. [N·m]
+double gear_torque_at_hard_stop_Nm(const SprungTrain& train, double speed_radps, double rebound);
 
 /// Speed left after braking fully through `angle_rad` from `speed_radps`, gravity at rest pushing
 /// on, as braking_angle_rad does; 0: it stands before. [rad/s]

@@ -34,14 +34,25 @@ def axis_numbers(rig, axis):
     return n
 
 
+def between_stops(s):
+    """Tab and post, loose tabs between them, or a window."""
+    def taken(key):
+        return 2 * math.asin(value(s[key]) / 2 / value(s["radius"]))
+
+    kind = s.get("kind", "tab")
+    if kind == "window":
+        return value(s["window"]) - taken("tab_width")
+    loose = value(s.get("trailers", "1")) if kind == "trailing" else 0
+    gaps = loose * (TAU - 2 * taken("trailer_width")) if loose else 0
+    return TAU - taken("tab_width") - taken("post_width") + gaps
+
+
 def travel(a):
     """(between stops, soft, cable, usable) of one axis; inf where there is no limit."""
     stops = soft = cable = math.inf
     if a["stops"] != "none":
-        tab, post, r, inset = (value(a["stops"][k]) for k in ("tab_width", "post_width", "radius",
-                                                              "soft_inset"))
-        stops = TAU - 2 * math.asin(tab / 2 / r) - 2 * math.asin(post / 2 / r)
-        soft = max(stops - 2 * inset, 0)
+        stops = between_stops(a["stops"])
+        soft = max(stops - 2 * value(a["stops"]["soft_inset"]), 0)
     if a["cable"] != "none":
         cable = 2 * value(a["cable"]["twist_rating"]) * value(a["cable"]["free_length"])
     return stops, soft, cable, min(soft, cable)

@@ -62,7 +62,8 @@ def vary(rig, rng):
               "cable": 1.5,
               "loop": 1.2}
     fixed = {"name", "pole_pairs", "modulation_limit", "control_rate", "efficiency",
-             "back_efficiency", "at", "bits", "routing", "count", "centre", "stiffness"}
+             "back_efficiency", "at", "bits", "routing", "count", "centre", "stiffness",
+             "kind", "material", "trailers", "rebound"}
     for axis in ("pan", "tilt"):
         for part, s in spread.items():
             if "name" in rig[axis][part]:

@@ -1,0 +1,89 @@
+#pragma once
+
+#include <algorithm>
+#include <optional>
+#include <string>
+
+#include "core/analysis/context.h"
+#include "core/analysis/inputs.h"
+#include "core/travel/impact.h"
+#include "core/travel/tab_material.h"
+
+/// What the figures and the checks of a blow into the stop share.
+namespace gazewright {
+
+inline constexpr auto kBlow =
+    joined(joined(kStall, kRotors),
+           joined(kTopSpeed, std::array<InputPath, 2>{"<load>", "<axis>.stops.stiffness"}));
+inline constexpr auto kSprungBlow =
+    joined(kBlow, std::array<InputPath, 1>{"<axis>.gearbox.stiffness"});
+inline constexpr std::array<InputPath, 3> kTabSection{
+    "<axis>.stops.tab_width", "<axis>.stops.tab_thickness", "<axis>.stops.radius"};
+inline constexpr auto kTabShear = joined(kBlow, kTabSection);
+inline constexpr auto kTabBending =
+    joined(kTabShear, std::array<InputPath, 1>{"<axis>.stops.tab_height"});
+
+/// One axis on its way into its stop. `push` is the stall torque, held right up to the peak.
+struct StopCase {
+  StopSpring spring;
+  double load_kgm2 = 0, rotor_kgm2 = 0, top_radps = 0, push_Nm = 0, rebound = 0;
+  double inertia_kgm2() const { return load_kgm2 + rotor_kgm2; }
+  Impact blow(double speed_radps, double torque_Nm) const {
+    return impact_of(spring, inertia_kgm2(), speed_radps, torque_Nm);
+  }
+  Impact worst() const { return blow(top_radps, push_Nm); }
+};
+
+inline StopCase stop_case(Context& c, Axis a) {
+  const Stops& stops = c.rig().axis(a).stops;
+  const AxisModel& model = c.model(a);
+  return {{stops.stiffness_Nmprad.value(), stops.bumper_travel_rad.si.value_or(kInfinity),
+           stops.hard_stiffness_Nmprad.value()},
+          model.load.inertia_kgm2,
+          model.reflected_inertia_kgm2(),
+          top_speed_radps(model),
+          stall_torque_Nm(model),
+          stops.rebound.value()};
+}
+
+inline bool has_bumper(Context& c, Axis a) {
+  return std::isfinite(c.rig().axis(a).stops.bumper_travel_rad.si.value_or(kInfinity));
+}
+
+/// A bumper that ends needs to know what follows; empty: nothing is missing.
+inline std::string missing_of_bumper(Context& c, Axis a) {
+  if (!has_bumper(c, a) || c.rig().axis(a).stops.hard_stiffness_Nmprad.si) return {};
+  return for_axis("needs <axis>.stops.hard_stiffness, as its bumper has a travel", a);
+}
+
+/// Fastest speed that the loop asks for.
+inline double loop_top_radps(Context& c, Axis a) {
+  return std::min(top_speed_radps(c.model(a)), c.model(a).control.speed_limit_radps);
+}
+/// Speed at the stop when it passes the soft limit as fast as the loop goes and brakes fully.
+inline double speed_past_soft_limit_radps(Context& c, Axis a) {
+  return speed_after_braking_radps(c.model(a), loop_top_radps(c, a),
+                                   c.rig().axis(a).stops.soft_inset_rad.value());
+}
+
+/// The narrowest of the tabs that pass the blow on; loose tabs are taken as high and as thick.
+inline double narrowest_tab_m(const Stops& stops) {
+  const double tab = stops.tab_width_m.value();
+  if (stops.kind.value != "trailing") return tab;
+  return std::min(tab, stops.trailer_width_m.si.value_or(tab));
+}
+
+/// Stress in the tab at top speed, the drive still pushing. [Pa]
+inline double tab_bending_Pa(Context& c, Axis a) {
+  const Stops& stops = c.rig().axis(a).stops;
+  return tab_bending_Pa(stop_case(c, a).worst().torque_Nm / stops.radius_m.value(),
+                        stops.tab_height_m.value(), narrowest_tab_m(stops),
+                        stops.tab_thickness_m.value());
+}
+inline double tab_shear_Pa(Context& c, Axis a) {
+  const Stops& stops = c.rig().axis(a).stops;
+  return tab_shear_Pa(stop_case(c, a).worst().torque_Nm / stops.radius_m.value(),
+                      narrowest_tab_m(stops), stops.tab_thickness_m.value());
+}
+
+}  // namespace gazewright
