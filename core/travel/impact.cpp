@@ -9,7 +9,7 @@
 namespace gazewright {
 namespace {
 
-constexpr int kBrakingSteps = 200;
+constexpr int kBrakingSteps = 16;
 // Steps of order 4, 20 a radian of the fastest swing: between two of them hides 1 − cos(1/40),
 // 3e-4 of its peak.
 constexpr double kStepsPerRadian = 20, kMostSteps = 5000;

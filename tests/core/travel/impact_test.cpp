@@ -256,7 +256,7 @@ TEST(SpeedAfterBraking, IsWhatTheBrakingAngleLeaves) {
     for (const double part : {0.1, 0.5, 0.9}) {
       const double left = speed_after_braking_radps(axis, speed, part * whole_rad);
       // What is left needs the rest of the angle.
-      EXPECT_NEAR(*braking_angle_rad(axis, left) / whole_rad, 1 - part, tol(2e-4)) << speed;
+      EXPECT_NEAR(*braking_angle_rad(axis, left) / whole_rad, 1 - part, tol(1e-6)) << speed;
     }
     EXPECT_EQ(speed_after_braking_radps(axis, speed, 1.01 * whole_rad), 0);
     EXPECT_EQ(speed_after_braking_radps(axis, speed, 0), speed);
