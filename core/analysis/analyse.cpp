@@ -35,6 +35,7 @@ void sort_by_urgency(std::vector<Finding>& findings) {
 }
 
 bool is_asked(const Check& check, Context& context, Axis axis) {
+  if (check.applies != nullptr && !check.applies(context.rig(), axis)) return false;
   return check.asked_by.empty() || context.missing(std::span(&check.asked_by, 1), axis).empty();
 }
 

@@ -46,11 +46,14 @@ struct Check {
       nullptr;  ///< a cheaper `compare` for the trials of remedies, same sign of margin
   std::string_view asked_by = {};  ///< field without which the finding is left out: a detail that
                                    ///< nobody has to enter
+  bool (*applies)(const Rig&, Axis) =
+      nullptr;  ///< where false the finding is left out: a matter that this rig does not have
 };
 
 std::span<const Check> motion_checks();
 std::span<const Check> travel_checks();
 std::span<const Check> cable_checks();
+std::span<const Check> cable_torque_checks();
 std::span<const Check> stop_checks();
 std::span<const Check> homing_checks();
 std::span<const Check> gear_checks();

@@ -7,6 +7,7 @@
 
 #include "core/analysis/inputs.h"
 #include "core/rig/fields.h"
+#include "core/travel/cable_torque.h"
 
 namespace gazewright {
 namespace {
@@ -117,6 +118,11 @@ double Context::band_rad() const { return rig_.task.settle_band_px.value() / pix
 std::vector<std::string> Context::missing(std::span<const std::string_view> inputs, Axis axis) {
   std::vector<std::string> missing;
   for (const std::string_view input : inputs) {
+    if (input == "<cable>") {
+      if (is_spring(rig_.axis(axis).cable))
+        add_missing(for_axis("<axis>.cable.free_length", axis), missing);
+      continue;
+    }
     if (input != "<load>") {
       add_missing(for_axis(input, axis), missing);
       continue;

@@ -46,7 +46,8 @@ class Context {
 
   /// Which of these inputs have no value, as paths. `<axis>` is replaced; a path may name a whole
   /// part ("on_tilt", "<axis>.stops"); "<load>" stands for all that decides inertia and gravity of
-  /// the axis. A part that is absent on purpose (`none`) is not missing.
+  /// the axis, "<cable>" for the length of cables that have a stiffness. A part that is absent on
+  /// purpose (`none`) is not missing.
   std::vector<std::string> missing(std::span<const std::string_view> inputs, Axis axis);
 
  private:
