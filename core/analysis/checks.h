@@ -53,6 +53,7 @@ std::span<const Check> motion_checks();
 std::span<const Check> travel_checks();
 std::span<const Check> cable_checks();
 std::span<const Check> wire_checks();
+std::span<const Check> cable_torque_checks();
 std::span<const Check> stop_checks();
 std::span<const Check> homing_checks();
 std::span<const Check> encoder_checks();

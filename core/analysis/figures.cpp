@@ -1,7 +1,6 @@
 #include "core/analysis/figures.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 
 #include "core/analysis/say.h"
@@ -12,7 +11,7 @@ namespace {
 
 std::span<const std::span<const FigureRow>> row_groups() {
   static const std::array groups{
-      mass_figures(), drive_figures(), motion_figures(), travel_figures(),  cable_figures(),
+      mass_figures(), drive_figures(), motion_figures(), travel_figures(),  cable_figures(), cable_torque_figures(),
       wire_figures(), stop_figures(),  homing_figures(), encoder_figures(), picture_figures()};
   return groups;
 }

@@ -29,7 +29,7 @@ Compared inset(Context& c, Axis a) {
   const double have = c.rig().axis(a).stops.soft_inset_rad.value();
   const auto need = braking_angle_rad(c.model(a), top);
   if (!need)
-    return {std::nullopt, have, "it cannot brake against gravity at all",
+    return {std::nullopt, have, "it cannot brake against gravity and cable at all",
             Compared::Outcome::impossible};
   return {*need, have, "braking from " + say(top, "rad/s", "deg/s")};
 }
