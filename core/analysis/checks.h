@@ -55,6 +55,7 @@ std::span<const Check> cable_checks();
 std::span<const Check> wire_checks();
 std::span<const Check> cable_torque_checks();
 std::span<const Check> stop_checks();
+std::span<const Check> power_off_checks();
 std::span<const Check> homing_checks();
 std::span<const Check> encoder_checks();
 std::span<const Check> gear_checks();
