@@ -41,7 +41,7 @@ Answer long_way(Context& c, Axis a) {
   const auto& usable_rad = c.travel(a).usable_rad;
   if (!usable_rad) return Answer::none("needs the usable travel: stops and cable");
   if (*usable_rad >= 2 * M_PI)
-    return Answer::none("there is no blind sector: every direction is near");
+    return Answer::aside("there is no blind sector: every direction is near");
   return {long_way_s(c, a), "it cannot make a move as long as its travel"};
 }
 

@@ -10,7 +10,7 @@ namespace {
 using Eigen::Vector3d;
 constexpr double kSpeck_m = 1e-12;
 constexpr int kProjections = 24;
-constexpr double kNearEnough = 0.9;  // a plane that keeps this much of the distance will do
+constexpr double kNearEnough = 0.999;  // a plane that keeps this much of the distance will do
 
 /// The widest gap between planes that were tried.
 struct Separation {
