@@ -13,7 +13,7 @@ Chart current_chart(const PlotInput& input);
 Chart ratio_chart(const PlotInput& input);
 Chart torque_speed_chart(const PlotInput& input);
 
-/// The chart of a kind that is one. @pre kind is not travel or inertia.
+/// The chart of a kind that is one. @pre kind is not travel, reach or inertia.
 Chart chart_of(PlotKind kind, const PlotInput& input);
 
 /// Ratios that gearboxes are sold in. Common practice, no source.

@@ -9,13 +9,14 @@
 
 #include "app/plots/theme.h"
 #include "core/analysis/analysis.h"
+#include "core/analysis/reach.h"
 #include "core/analysis/sweep.h"
 #include "core/files/rig_file.h"
 
 /// The plots of the window. Each shows an Analysis and computes nothing.
 namespace gazewright {
 
-enum class PlotKind { step, time_ratio, torque_speed, speed, current, travel, inertia };
+enum class PlotKind { step, time_ratio, torque_speed, speed, current, travel, reach, inertia };
 
 /// Every kind in the order of the list that the window offers.
 const std::vector<PlotKind>& plot_kinds();
@@ -31,6 +32,7 @@ struct PlotInput {
   const Analysis* ghost = nullptr;                    ///< before the drag, drawn dashed
   const std::array<RatioSweep, 2>* sweeps = nullptr;  ///< by Axis
   const std::array<RatioSweep, 2>* ghost_sweeps = nullptr;
+  const ReachMap* reach = nullptr;
   std::optional<Axis> only{};  ///< show one axis; empty: both
   bool fixed_scale = false;    ///< keep the scale, so that an edit moves the curve (dragging)
 };
