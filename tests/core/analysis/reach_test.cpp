@@ -28,8 +28,9 @@ const Finding* find(const Analysis& analysis, const std::string& id) {
 
 TEST(Reach, WithPanAllRoundItPointsAtTheSineOfItsTilt) {
   Rig rig = tests::owl();
-  rig.pan.stops = {.presence = Presence::none};
-  rig.pan.cable = {.presence = Presence::none};
+  rig.pan.stops = {};
+  rig.pan.cable = {};
+  rig.pan.stops.presence = rig.pan.cable.presence = Presence::none;
   rig.tilt.stops.centre_rad = si_quantity(0);
   const Analysis analysis = analyse(rig, {.remedies = false});
   const double tilt = analysis.value("tilt.travel.usable").value() / 2;
@@ -99,7 +100,9 @@ TEST(Reach, TheLongWayTakesAtLeastTheTravelAtTheSpeedLimit) {
     EXPECT_GT(time, travel / limit);
     EXPECT_GE(time, quickest * (1 - 1e-6));
     EXPECT_LT(time, travel / limit + quickest);
-    if (limit == 1000.0) EXPECT_NEAR(time, quickest, tol(1e-3 * quickest));
+    if (limit == 1000.0) {
+      EXPECT_NEAR(time, quickest, tol(1e-3 * quickest));
+    }
     before = time;
   }
 }
