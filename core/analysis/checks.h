@@ -59,6 +59,7 @@ std::span<const Check> power_off_checks();
 std::span<const Check> homing_checks();
 std::span<const Check> encoder_checks();
 std::span<const Check> gear_checks();
+std::span<const Check> reach_checks();
 /// All checks that each axis has.
 std::vector<const Check*> axis_checks();
 

@@ -71,6 +71,10 @@ const Travel& Context::travel(Axis axis) {
   return kept(of(axis).travel, [&] { return travel_of(rig_.axis(axis)); });
 }
 
+const Clearance& Context::clearance() {
+  return kept(clearance_, [&] { return clearance_of(rig_); });
+}
+
 const SettledStep& Context::step(Axis axis) {
   return kept(of(axis).step, [&] {
     const double band = band_rad();

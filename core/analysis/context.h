@@ -14,6 +14,7 @@
 #include "core/motion/rigid_move.h"
 #include "core/motion/step.h"
 #include "core/rig/rig.h"
+#include "core/travel/collide.h"
 #include "core/travel/travel.h"
 
 namespace gazewright {
@@ -30,6 +31,7 @@ class Context {
   const RigBodies& bodies();
   const AxisModel& model(Axis axis);
   const Travel& travel(Axis axis);
+  const Clearance& clearance();  ///< of what tilts; bodies without a shape are left out
   const SettledStep& step(Axis axis);
   const std::optional<FastestMove>& fastest(Axis axis);
   const LoopMargins& speed_margins(Axis axis);
@@ -67,6 +69,7 @@ class Context {
   Rig rig_;
   std::stop_token stop_;
   std::optional<RigBodies> bodies_;
+  std::optional<Clearance> clearance_;
   std::array<PerAxis, 2> axis_;
   std::optional<std::set<std::string>> empty_paths_;  ///< fields without a value
 };

@@ -15,7 +15,7 @@ constexpr auto kLeastInset =
            std::array<InputPath, 2>{"<axis>.drive.control_rate", "<axis>.drive.current_bandwidth"});
 constexpr auto kSpeedAtStop = joined(kBrakingAsked, kSoft);
 constexpr const char* kCannotBrake =
-    "cannot brake: gravity is more than braking torque and friction";
+    "cannot brake: gravity and cable are more than braking torque and friction";
 constexpr const char* kBrakingSource = "energy of the rigid train; handbook: travel";
 
 Answer usable_travel(Context& c, Axis a) {
