@@ -47,6 +47,7 @@ std::string card_of(std::string_view part) {
   if (rest == "loop") return axis + ".drive";
   if (rest == "encoder") return axis + ".motor";
   if (rest == "friction") return axis + ".load";
+  if (rest == "homing") return axis + ".stops";
   return axis + "." + std::string(rest);
 }
 
@@ -93,6 +94,7 @@ std::vector<CardSection> card_sections(std::string_view part) {
   const std::string_view rest = part.substr(part.find('.') + 1);
   if (rest == "drive") return {{{}, name + ".drive"}, {tr("Control loop"), name + ".loop"}};
   if (rest == "motor") return {{{}, name + ".motor"}, {tr("Encoder"), name + ".encoder"}};
+  if (rest == "stops") return {{{}, name + ".stops"}, {tr("Homing"), name + ".homing"}};
   if (rest == "load") {
     std::vector<CardSection> sections{{tr("Friction at the output"), name + ".friction"}};
     if (*axis == Axis::tilt) {
