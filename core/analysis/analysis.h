@@ -11,6 +11,7 @@
 #include "core/motion/rigid_move.h"
 #include "core/motion/step.h"
 #include "core/rig/rig.h"
+#include "core/travel/soft_limits.h"
 #include "core/travel/travel.h"
 
 /// Everything Gazewright says about a rig. Window, sheet and batch show an Analysis and compute
@@ -79,6 +80,7 @@ struct AxisCurves {
   MovePath fastest;  ///< empty where there is none
   double move_rad = 0, band_rad = 0;
   Travel travel;
+  SpeedOverTravel speed_over_travel;  ///< empty where inputs, stops or soft limits are missing
 };
 
 /// What exchanging the two gearboxes would do.

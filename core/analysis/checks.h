@@ -53,6 +53,7 @@ std::span<const Check> motion_checks();
 std::span<const Check> travel_checks();
 std::span<const Check> cable_checks();
 std::span<const Check> stop_checks();
+std::span<const Check> power_off_checks();
 std::span<const Check> homing_checks();
 std::span<const Check> encoder_checks();
 std::span<const Check> gear_checks();

@@ -9,6 +9,7 @@ namespace gazewright {
 namespace {
 
 constexpr int kEnvelopePoints = 121;
+constexpr auto kSpeedOverTravel = joined(joined(kRigidTrain, kTopSpeed), kSoft);
 
 EnvelopeCurve envelope_of(const AxisModel& model) {
   EnvelopeCurve curve;
@@ -60,6 +61,9 @@ AxisCurves curves_of(Context& context, Axis axis) {
     if (auto path = fastest_move_path(context.model(axis), context.move_rad(axis))) {
       curves.fastest = std::move(*path);
     }
+  }
+  if (context.missing(kSpeedOverTravel, axis).empty()) {
+    curves.speed_over_travel = speed_over_travel(context.model(axis), curves.travel);
   }
   if (context.missing(kStep, axis).empty()) {
     curves.step = context.step(axis).trace;

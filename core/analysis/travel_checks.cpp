@@ -1,18 +1,24 @@
 #include <algorithm>
 #include <cmath>
+#include <string>
+#include <vector>
 
 #include "core/analysis/checks.h"
 #include "core/analysis/inputs.h"
 #include "core/analysis/say.h"
 #include "core/analysis/travel_words.h"
+#include "core/travel/soft_limits.h"
 
 namespace gazewright {
 namespace {
 
 using Way = Lever::Way;
 constexpr auto kMoveFits = joined(kUsable, std::array<InputPath, 1>{"task.<axis>_move"});
-constexpr auto kInset = joined(joined(joined(kRigidTrain, kTopSpeed), kSoft),
-                               std::array<InputPath, 1>{"<axis>.loop.speed_limit"});
+constexpr auto kInset =
+    joined(joined(joined(kRigidTrain, kTopSpeed), kSoft),
+           std::array<InputPath, 3>{"<axis>.loop.speed_limit", "<axis>.drive.control_rate",
+                                    "<axis>.drive.current_bandwidth"});
+
 Compared move_fits(Context& c, Axis a) {
   const Travel& travel = c.travel(a);
   if (!travel.usable_rad) return {std::nullopt, std::nullopt, "the usable travel is not known"};
@@ -25,13 +31,49 @@ Compared move_fits(Context& c, Axis a) {
 Compared inset(Context& c, Axis a) {
   if (has_no_stops(c, a)) return moot("there are no stops");
   // The loop never asks for more than its speed limit; a runaway is the stop's business.
-  const double top = std::min(top_speed_radps(c.model(a)), c.model(a).control.speed_limit_radps);
+  const double speed = fastest_asked_radps(c.model(a));
   const double have = c.rig().axis(a).stops.soft_inset_rad.value();
-  const auto need = braking_angle_rad(c.model(a), top);
+  const auto need = least_inset_rad(c, a);
   if (!need)
     return {std::nullopt, have, "it cannot brake against gravity at all",
             Compared::Outcome::impossible};
-  return {*need, have, "braking from " + say(top, "rad/s", "deg/s")};
+  return {*need, have,
+          "braking from " + say(speed, "rad/s", "deg/s") + ", " +
+              say(unbraked_angle_rad(c.model(a), speed), "rad", "deg") +
+              " of it before the brake acts"};
+}
+
+/// "soft limit 142°, hard stop 148°, cable 234°", by the angle at one end, the nearest first.
+std::string limits_in_order(const Travel& travel, End end) {
+  struct Limit {
+    double span_rad;
+    const char* name;
+  };
+  std::vector<Limit> limits{{*travel.soft_rad, "soft limit"},
+                            {*travel.stops_rad, "hard stop"},
+                            {*travel.cable_rad, "cable"}};
+  std::stable_sort(limits.begin(), limits.end(),
+                   [](const Limit& a, const Limit& b) { return a.span_rad < b.span_rad; });
+  std::string text;
+  for (const Limit& limit : limits) {
+    const double angle = end_angle_rad(travel, limit.span_rad, end);
+    text += (text.empty() ? "" : ", ") + std::string(limit.name) + " " + say(angle, "rad", "deg");
+  }
+  return text;
+}
+
+Compared order(Context& c, Axis a) {
+  const Travel& travel = c.travel(a);
+  const auto& cable = travel.cable_rad;
+  if (cable && std::isinf(*cable)) return moot("no cable limits this axis");
+  if (!cable || !travel.soft_rad || !travel.stops_rad)
+    return {travel.soft_rad, cable, "the travel of the cable or of the stops is not known"};
+  if (std::isinf(*travel.soft_rad))
+    return {std::nullopt, *cable, "a cable crosses an axis that has no soft limits",
+            Compared::Outcome::impossible};
+  return {*travel.soft_rad, *cable,
+          "one way " + limits_in_order(travel, End::most) + "; the other way " +
+              limits_in_order(travel, End::least)};
 }
 
 constexpr Lever kFitLevers[] = {{"<axis>.stops.soft_inset", Way::down, 100},
@@ -40,12 +82,18 @@ constexpr Lever kFitLevers[] = {{"<axis>.stops.soft_inset", Way::down, 100},
                                 {"task.<axis>_move", Way::down, 10}};
 constexpr Lever kInsetLevers[] = {{"<axis>.stops.soft_inset", Way::up, 60},
                                   {"<axis>.loop.speed_limit", Way::down, 10}};
+constexpr Lever kOrderLevers[] = {{"<axis>.stops.soft_inset", Way::up, 60},
+                                  {"<axis>.cable.free_length", Way::up, 10},
+                                  {"<axis>.cable.twist_rating", Way::up, 10}};
 constexpr Check kChecks[] = {
     {"<axis>.travel.move", "The task's move fits the travel", "would make room for the move",
      "<axis>.stops", "rad", "deg", kMoveFits, move_fits, kFitLevers},
     {"<axis>.travel.soft_inset", "Room to brake between soft limit and stop",
      "would stop it before the hard stop", "<axis>.stops", "rad", "deg", kInset, inset,
      kInsetLevers},
+    {"<axis>.travel.order", "Soft limits come before the cable's",
+     "would stop it before the cable does", "<axis>.cable", "rad", "deg", kUsable, order,
+     kOrderLevers},
 };
 
 }  // namespace

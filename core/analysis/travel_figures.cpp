@@ -8,6 +8,15 @@ namespace gazewright {
 namespace {
 
 constexpr auto kBraking = joined(kRigidTrain, kTopSpeed);
+constexpr auto kBrakingAsked =
+    joined(kBraking, std::array<InputPath, 1>{"<axis>.loop.speed_limit"});
+constexpr auto kLeastInset =
+    joined(kBrakingAsked,
+           std::array<InputPath, 2>{"<axis>.drive.control_rate", "<axis>.drive.current_bandwidth"});
+constexpr auto kSpeedAtStop = joined(kBrakingAsked, kSoft);
+constexpr const char* kCannotBrake =
+    "cannot brake: gravity is more than braking torque and friction";
+constexpr const char* kBrakingSource = "energy of the rigid train; handbook: travel";
 
 Answer usable_travel(Context& c, Axis a) {
   return span(c.travel(a).usable_rad, "stops or cable do not give a travel", kNoStops);
@@ -17,6 +26,23 @@ Answer blind_sector(Context& c, Axis a) {
   const auto& usable = c.travel(a).usable_rad;
   if (!usable) return usable_travel(c, a);
   return std::max(0.0, 2 * M_PI - *usable);
+}
+
+double worst_gravity_Nm(Context& c, Axis a) {
+  return gazewright::worst_gravity_Nm(c.model(a).load.gravity, c.travel(a));
+}
+
+Answer braking_angle_asked(Context& c, Axis a) {
+  return {stopping_angle_rad(c.model(a), Slowing::braking, fastest_asked_radps(c.model(a)),
+                             worst_gravity_Nm(c, a)),
+          kCannotBrake};
+}
+
+Answer speed_at_stop(Context& c, Axis a) {
+  if (has_no_stops(c, a)) return Answer::none(kNoStops);
+  if (!c.travel(a).stops_rad) return Answer::none(kTooWide);
+  return speed_left_radps(c.model(a), Slowing::braking, fastest_asked_radps(c.model(a)),
+                          c.rig().axis(a).stops.soft_inset_rad.value(), worst_gravity_Nm(c, a));
 }
 
 const FigureRow kRows[] = {
@@ -41,9 +67,25 @@ const FigureRow kRows[] = {
       "rigid train, full braking, gravity at rest pushing on", "handbook: motion", kBraking},
      Axes::both,
      [](Context& c, Axis a) -> Answer {
-       return {braking_angle_rad(c.model(a), top_speed_radps(c.model(a))),
-               "cannot brake: gravity is more than braking torque and friction"};
+       return {braking_angle_rad(c.model(a), top_speed_radps(c.model(a))), kCannotBrake};
      }},
+    {{"<axis>.travel.braking_angle_limit", "Angle to stop from the speed limit", "rad", "deg",
+      "∫ ω/deceleration dω up to min(speed_top, loop.speed_limit), worst gravity pushing on",
+      kBrakingSource, kBrakingAsked},
+     Axes::both,
+     braking_angle_asked},
+    {{"<axis>.travel.least_inset", "Smallest safe inset of the soft limits", "rad", "deg",
+      "braking_angle_limit + ω·(2/control_rate + 1/(2π·current_bandwidth))", kBrakingSource,
+      kLeastInset},
+     Axes::both,
+     [](Context& c, Axis a) -> Answer {
+       return {least_inset_rad(c, a), kCannotBrake};
+     }},
+    {{"<axis>.travel.speed_at_stop", "Speed at the hard stop, braking from the soft limit", "rad/s",
+      "deg/s", "dω²/dφ = −2·deceleration over soft_inset from the speed limit", kBrakingSource,
+      kSpeedAtStop},
+     Axes::both,
+     speed_at_stop},
 };
 
 }  // namespace

@@ -3,6 +3,8 @@
 #include <cmath>
 
 #include "core/analysis/figures.h"
+#include "core/travel/slowing.h"
+#include "core/travel/soft_limits.h"
 
 /// What the figures of stops, cables and limits share.
 namespace gazewright {
@@ -33,6 +35,17 @@ inline bool has_no_stops(Context& c, Axis a) {
 
 inline double moving_inertia_kgm2(Context& c, Axis a) {
   return c.model(a).load.inertia_kgm2 + c.model(a).reflected_inertia_kgm2();
+}
+
+/// Braking from the fastest speed that the loop asks for, with what its delay lets through; empty
+/// where it cannot brake.
+inline std::optional<double> least_inset_rad(Context& c, Axis a) {
+  const AxisModel& model = c.model(a);
+  const double speed = fastest_asked_radps(model);
+  const auto braking = stopping_angle_rad(model, Slowing::braking, speed,
+                                          worst_gravity_Nm(model.load.gravity, c.travel(a)));
+  if (!braking) return std::nullopt;
+  return *braking + unbraked_angle_rad(model, speed);
 }
 
 }  // namespace gazewright

@@ -1,0 +1,68 @@
+#include <cmath>
+
+#include "core/analysis/checks.h"
+#include "core/analysis/power_off.h"
+#include "core/analysis/say.h"
+#include "core/analysis/travel_words.h"
+#include "core/travel/power_off.h"
+
+namespace gazewright {
+namespace {
+
+using Way = Lever::Way;
+constexpr auto kCoastTorque =
+    joined(kCoastIntoStop,
+           std::array<InputPath, 2>{"<axis>.stops.stiffness", "<axis>.gearbox.peak_torque"});
+
+Compared holds(Context& c, Axis a) {
+  const AxisModel& model = c.model(a);
+  const double hold = friction_hold_Nm(model);
+  if (std::isinf(hold)) return moot("the gearbox locks itself: the load cannot turn it");
+  const double gravity = worst_gravity_Nm(model.load.gravity, c.travel(a));
+  std::string text =
+      "friction " + say(model.load.coulomb_Nm, "N.m", "N.m") + " and the gearbox driven back " +
+      say(hold - model.load.coulomb_Nm, "N.m", "N.m") + " against gravity at its worst angle";
+  if (gravity > hold)
+    text += ": it falls, mind fingers in its way; a counterweight or a brake would keep it";
+  return {gravity, hold, std::move(text)};
+}
+
+Compared coast(Context& c, Axis a) {
+  if (has_no_stops(c, a)) return moot("there are no stops");
+  const Travel& travel = c.travel(a);
+  if (!has_stops_to_meet(travel)) return {std::nullopt, std::nullopt, kTooWide};
+  const AxisModel& model = c.model(a);
+  const double speed = coasting_stop_speed_radps(model, travel);
+  const double room = c.rig().axis(a).stops.soft_inset_rad.value();
+  const double peak = model.gear.peak_torque_Nm;
+  std::string text = "power drops at " + say(top_speed_radps(model), "rad/s", "deg/s") +
+                     " at the soft limit, " + say(room, "rad", "deg") + " before the stop: it ";
+  if (speed == 0) {
+    text += "comes to rest before it";
+  } else {
+    text += "coasts into it at " + say(speed, "rad/s", "deg/s") + " with " +
+            say(stop_energy_J(moving_inertia_kgm2(c, a), speed), "J", "J");
+  }
+  if (std::isinf(peak)) return moot(text + "; no peak torque of the gearbox is stated");
+  return {stop_torque_Nm(moving_inertia_kgm2(c, a), speed,
+                         c.rig().axis(a).stops.stiffness_Nmprad.value(), 0),
+          peak, std::move(text)};
+}
+
+constexpr Lever kHoldLevers[] = {{"<axis>.gearbox.ratio", Way::up, 20},
+                                 {"<axis>.friction.coulomb", Way::up, 1000}};
+constexpr Lever kCoastLevers[] = {{"<axis>.drive.speed_limit", Way::down, 20},
+                                  {"<axis>.stops.stiffness", Way::down, 30}};
+
+constexpr Check kChecks[] = {
+    {"<axis>.power_off.holds", "Stays where it is without power", "would keep it from falling",
+     "<axis>.friction", "N.m", "N.m", kHolds, holds, kHoldLevers},
+    {"<axis>.power_off.coast", "Coasting into the stop when power drops", "would spare the gearbox",
+     "<axis>.stops", "N.m", "N.m", kCoastTorque, coast, kCoastLevers},
+};
+
+}  // namespace
+
+std::span<const Check> power_off_checks() { return kChecks; }
+
+}  // namespace gazewright

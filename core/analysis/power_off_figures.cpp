@@ -1,0 +1,75 @@
+#include <cmath>
+
+#include "core/analysis/figures.h"
+#include "core/analysis/inputs.h"
+#include "core/analysis/power_off.h"
+#include "core/analysis/say.h"
+#include "core/analysis/travel_words.h"
+#include "core/travel/power_off.h"
+
+namespace gazewright {
+namespace {
+
+constexpr const char* kSource = "energy of the rigid train; handbook: travel";
+constexpr auto kShorted = joined(
+    kCoast, std::array<InputPath, 3>{"<axis>.motor.phase_resistance",
+                                     "<axis>.motor.phase_inductance", "<axis>.motor.pole_pairs"});
+
+std::string why_it_goes_on(const AxisModel& model, Slowing by, double gravity_Nm) {
+  if (gravity_Nm == 0) return "coasts into the stop: nothing slows it";
+  const double top = top_speed_radps(model);
+  const auto sinking = sinking_speed_radps(model, by, gravity_Nm, top);
+  if (sinking)
+    return "coasts into the stop: gravity is more than friction, it goes on at " +
+           say(*sinking, "rad/s", "deg/s");
+  return "coasts into the stop: gravity is more than what slows it";
+}
+
+Answer stopping(Context& c, Axis a, Slowing by) {
+  const AxisModel& model = c.model(a);
+  const double gravity = worst_gravity_Nm(model.load.gravity, c.travel(a));
+  const auto angle = stopping_angle_rad(model, by, top_speed_radps(model), gravity);
+  if (!angle) return Answer::none(why_it_goes_on(model, by, gravity));
+  return *angle;
+}
+
+Answer stop_speed(Context& c, Axis a) {
+  if (has_no_stops(c, a)) return Answer::none(kNoStops);
+  if (!has_stops_to_meet(c.travel(a))) return Answer::none(kTooWide);
+  return coasting_stop_speed_radps(c.model(a), c.travel(a));
+}
+
+Answer holding_torque(Context& c, Axis a) {
+  const double hold = friction_hold_Nm(c.model(a));
+  if (std::isinf(hold)) return Answer::none("the gearbox locks itself: nothing turns it back");
+  return hold;
+}
+
+const FigureRow kRows[] = {
+    {{"<axis>.power_off.coast_angle", "Angle it coasts from top speed without power", "rad", "deg",
+      "∫ ω/deceleration dω up to speed_top, motor open, worst gravity pushing on", kSource, kCoast},
+     Axes::both,
+     [](Context& c, Axis a) { return stopping(c, a, Slowing::open); }},
+    {{"<axis>.power_off.shorted_angle", "Angle it coasts with the motor's phases shorted", "rad",
+      "deg", "the same with T = Kt·e·R/(R² + X²), e = Kt·ω_m/1.5, X = p·ω_m·L",
+      "steady short circuit of a synchronous machine, from memory; handbook: travel", kShorted},
+     Axes::both,
+     [](Context& c, Axis a) { return stopping(c, a, Slowing::shorted); }},
+    {{"<axis>.power_off.holding_torque", "Torque that friction holds without power", "N.m", "N.m",
+      "coulomb + N·drag/η_back", "statics of a gear that its load drives; handbook: travel",
+      kHolds},
+     Axes::both,
+     holding_torque},
+    {{"<axis>.power_off.stop_speed", "Speed into the hard stop when power drops", "rad/s", "deg/s",
+      "dω²/dφ = −2·deceleration from speed_top, motor open, at the worst place between the soft "
+      "limits",
+      kSource, kCoastIntoStop},
+     Axes::both,
+     stop_speed},
+};
+
+}  // namespace
+
+std::span<const FigureRow> power_off_figures() { return kRows; }
+
+}  // namespace gazewright
