@@ -37,6 +37,8 @@ Chart chart_of(PlotKind kind, const PlotInput& input) {
       return ratio_chart(input);
     case PlotKind::torque_speed:
       return torque_speed_chart(input);
+    case PlotKind::travel_speed:
+      return travel_speed_chart(input);
     default:
       return step_chart(input);
   }

@@ -12,6 +12,7 @@ Chart speed_chart(const PlotInput& input);
 Chart current_chart(const PlotInput& input);
 Chart ratio_chart(const PlotInput& input);
 Chart torque_speed_chart(const PlotInput& input);
+Chart travel_speed_chart(const PlotInput& input);
 
 /// The chart of a kind that is one. @pre kind is not travel or inertia.
 Chart chart_of(PlotKind kind, const PlotInput& input);

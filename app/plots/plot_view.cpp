@@ -28,6 +28,7 @@ constexpr KindRow kKinds[]{
     {PlotKind::speed, "speed", QT_TRANSLATE_NOOP("Plots", "Speed in the step")},
     {PlotKind::current, "current", QT_TRANSLATE_NOOP("Plots", "Current in the step")},
     {PlotKind::travel, "travel", QT_TRANSLATE_NOOP("Plots", "Travel")},
+    {PlotKind::travel_speed, "travel-speed", QT_TRANSLATE_NOOP("Plots", "Speed over travel")},
     {PlotKind::inertia, "inertia", QT_TRANSLATE_NOOP("Plots", "Where the inertia is")},
 };
 

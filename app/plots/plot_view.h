@@ -15,7 +15,16 @@
 /// The plots of the window. Each shows an Analysis and computes nothing.
 namespace gazewright {
 
-enum class PlotKind { step, time_ratio, torque_speed, speed, current, travel, inertia };
+enum class PlotKind {
+  step,
+  time_ratio,
+  torque_speed,
+  speed,
+  current,
+  travel,
+  travel_speed,
+  inertia
+};
 
 /// Every kind in the order of the list that the window offers.
 const std::vector<PlotKind>& plot_kinds();

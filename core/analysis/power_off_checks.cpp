@@ -4,6 +4,7 @@
 #include "core/analysis/power_off.h"
 #include "core/analysis/say.h"
 #include "core/analysis/travel_words.h"
+#include "core/travel/impact.h"
 #include "core/travel/power_off.h"
 
 namespace gazewright {
@@ -27,10 +28,18 @@ Compared holds(Context& c, Axis a) {
   return {gravity, hold, std::move(text)};
 }
 
+/// With its second stage only where that is entered.
+StopSpring stop_spring(const Stops& stops) {
+  const bool two_stages = stops.hard_stiffness_Nmprad.si.has_value();
+  return {.stiffness_Nmprad = stops.stiffness_Nmprad.value(),
+          .bumper_travel_rad = two_stages ? stops.bumper_travel_rad.value() : kInfinity,
+          .hard_stiffness_Nmprad = stops.hard_stiffness_Nmprad.si.value_or(0)};
+}
+
 Compared coast(Context& c, Axis a) {
   if (has_no_stops(c, a)) return moot("there are no stops");
   const Travel& travel = c.travel(a);
-  if (!has_stops_to_meet(travel)) return {std::nullopt, std::nullopt, kTooWide};
+  if (!has_stops_to_meet(travel)) return {std::nullopt, std::nullopt, why_no_travel(c, a)};
   const AxisModel& model = c.model(a);
   const double speed = coasting_stop_speed_radps(model, travel);
   const double room = c.rig().axis(a).stops.soft_inset_rad.value();
@@ -44,9 +53,9 @@ Compared coast(Context& c, Axis a) {
             say(stop_energy_J(moving_inertia_kgm2(c, a), speed), "J", "J");
   }
   if (std::isinf(peak)) return moot(text + "; no peak torque of the gearbox is stated");
-  return {stop_torque_Nm(moving_inertia_kgm2(c, a), speed,
-                         c.rig().axis(a).stops.stiffness_Nmprad.value(), 0),
-          peak, std::move(text)};
+  return {
+      impact_of(stop_spring(c.rig().axis(a).stops), moving_inertia_kgm2(c, a), speed, 0).torque_Nm,
+      peak, std::move(text)};
 }
 
 constexpr Lever kHoldLevers[] = {{"<axis>.gearbox.ratio", Way::up, 20},

@@ -35,7 +35,7 @@ Answer stopping(Context& c, Axis a, Slowing by) {
 
 Answer stop_speed(Context& c, Axis a) {
   if (has_no_stops(c, a)) return Answer::none(kNoStops);
-  if (!has_stops_to_meet(c.travel(a))) return Answer::none(kTooWide);
+  if (!has_stops_to_meet(c.travel(a))) return Answer::none(why_no_travel(c, a));
   return coasting_stop_speed_radps(c.model(a), c.travel(a));
 }
 

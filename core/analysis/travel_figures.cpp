@@ -40,7 +40,7 @@ Answer braking_angle_asked(Context& c, Axis a) {
 
 Answer speed_at_stop(Context& c, Axis a) {
   if (has_no_stops(c, a)) return Answer::none(kNoStops);
-  if (!c.travel(a).stops_rad) return Answer::none(kTooWide);
+  if (!c.travel(a).stops_rad) return Answer::none(why_no_travel(c, a));
   return speed_left_radps(c.model(a), Slowing::braking, fastest_asked_radps(c.model(a)),
                           c.rig().axis(a).stops.soft_inset_rad.value(), worst_gravity_Nm(c, a));
 }

@@ -126,6 +126,42 @@ TEST(TorqueChart, DrawsBrakingBelowZeroAndTheStepAsAPathOverTime) {
   EXPECT_DOUBLE_EQ(path.y[100], the_owl().analysis.of(Axis::pan).step_output_torque_Nm[100]);
 }
 
+TEST(TravelSpeedChart, MarksBothEndsWithBrakingCurvesThatMeetTheLimits) {
+  const Chart chart = travel_speed_chart(the_owl().input());
+  EXPECT_EQ(chart.series.size(), 8);
+  const Travel& travel = the_owl().analysis.of(Axis::tilt).travel;
+  const double soft_deg = end_angle_rad(travel, *travel.soft_rad, End::most) * kDegPerRad;
+  const Series forward = series_named(chart, "Tilt forward to soft limit");
+  EXPECT_DOUBLE_EQ(forward.x.back(), soft_deg);
+  EXPECT_EQ(forward.y.back(), 0);
+  EXPECT_GT(forward.y.front(), 500);
+  const Series back = series_named(chart, "Tilt back to stop");
+  EXPECT_EQ(back.y.front(), 0);
+  EXPECT_LT(back.y.back(), -500);
+  EXPECT_DOUBLE_EQ(chart.bands.back().range.hi, soft_deg);
+  const double stop_deg = end_angle_rad(travel, *travel.stops_rad, End::least) * kDegPerRad;
+  EXPECT_TRUE(std::any_of(chart.marks.begin(), chart.marks.end(), [&](const Mark& m) {
+    return m.kind == Mark::Kind::upright && m.axis == Axis::tilt && m.x == stop_deg;
+  }));
+  EXPECT_TRUE(chart.readings.join(' ').contains("Pan needs"))
+      << chart.readings.join('|').toStdString();
+}
+
+TEST(TravelSpeedChart, SaysWhyAnAxisHasNone) {
+  Rig rig = the_owl().rig;
+  rig.pan.stops = {};
+  rig.pan.stops.presence = Presence::none;
+  rig.tilt.stops.soft_inset_rad = {};
+  const Analysis analysis = analyse(rig, {.remedies = false});
+  PlotInput input;
+  input.rig = &rig;
+  input.now = &analysis;
+  const Chart chart = travel_speed_chart(input);
+  EXPECT_TRUE(chart.series.isEmpty());
+  EXPECT_TRUE(chart.message.contains("Pan has no stops")) << chart.message.toStdString();
+  EXPECT_TRUE(chart.message.contains("soft limit inset")) << chart.message.toStdString();
+}
+
 TEST(Charts, SayInWordsThatNothingIsOpen) {
   for (const PlotKind kind : plot_kinds()) {
     if (kind == PlotKind::travel || kind == PlotKind::inertia) continue;
