@@ -48,9 +48,11 @@ constexpr const char* kFigures =
 Prints every figure and every finding of the rig.
 
   (no option)  a table to read: findings with verdict, demand, capacity, margin, reason and remedy,
-               the worst first; then the figures, three significant digits in everyday units
+               the worst first; then the figures, three significant digits in everyday units, and
+               the homing plan of each axis
   --json       {"rig": title, "figures": {id: number or null}, "findings": [{"id", "axis",
-               "verdict", "demand", "capacity", "margin", "because", "remedy"}]}
+               "verdict", "demand", "capacity", "margin", "because", "remedy"}],
+               "homing": {"pan": [step, ...], "tilt": [step, ...]}}
                in SI units with every digit; axis is pan, tilt or both; verdict is holds, tight,
                fails or unknown; what is not known is null
   --csv        columns id, value, unit, because: the figures in SI units with every digit; an empty
