@@ -3,8 +3,8 @@
 #include "core/analysis/checks.h"
 #include "core/analysis/power_off.h"
 #include "core/analysis/say.h"
+#include "core/analysis/stop_case.h"
 #include "core/analysis/travel_words.h"
-#include "core/travel/impact.h"
 #include "core/travel/power_off.h"
 
 namespace gazewright {
@@ -28,14 +28,6 @@ Compared holds(Context& c, Axis a) {
   return {gravity, hold, std::move(text)};
 }
 
-/// With its second stage only where that is entered.
-StopSpring stop_spring(const Stops& stops) {
-  const bool two_stages = stops.hard_stiffness_Nmprad.si.has_value();
-  return {.stiffness_Nmprad = stops.stiffness_Nmprad.value(),
-          .bumper_travel_rad = two_stages ? stops.bumper_travel_rad.value() : kInfinity,
-          .hard_stiffness_Nmprad = stops.hard_stiffness_Nmprad.si.value_or(0)};
-}
-
 Compared coast(Context& c, Axis a) {
   if (has_no_stops(c, a)) return moot("there are no stops");
   const Travel& travel = c.travel(a);
@@ -53,9 +45,10 @@ Compared coast(Context& c, Axis a) {
             say(stop_energy_J(moving_inertia_kgm2(c, a), speed), "J", "J");
   }
   if (std::isinf(peak)) return moot(text + "; no peak torque of the gearbox is stated");
-  return {
-      impact_of(stop_spring(c.rig().axis(a).stops), moving_inertia_kgm2(c, a), speed, 0).torque_Nm,
-      peak, std::move(text)};
+  if (std::string missing = missing_of_bumper(c, a); !missing.empty() && speed > 0) {
+    return {std::nullopt, peak, std::move(missing)};
+  }
+  return {stop_case(c, a).blow(speed, 0).torque_Nm, peak, std::move(text)};
 }
 
 constexpr Lever kHoldLevers[] = {{"<axis>.gearbox.ratio", Way::up, 20},

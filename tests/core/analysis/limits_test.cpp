@@ -157,7 +157,13 @@ TEST(PowerOff, CoastingIsJudgedByWhatTheGearboxBears) {
   EXPECT_NEAR(*coast.demand, speed * std::sqrt(400 * inertia), tol(1e-9));
   EXPECT_LT(*coast.demand, *finding(analysis, "pan.stop.torque").demand);
   EXPECT_NE(coast.because.find("coasts into it at"), std::string::npos) << coast.because;
-  rig.pan.friction.coulomb_Nm = si_quantity(20);
+  Rig bumped = rig;
+  bumped.pan.stops.bumper_travel_rad = si_quantity(0.01);
+  EXPECT_EQ(finding(analysed(bumped), "pan.power_off.coast").verdict, Verdict::unknown)
+      << "the bumper ends, and nobody says what follows";
+  bumped.pan.stops.hard_stiffness_Nmprad = si_quantity(4000);
+  EXPECT_GT(*finding(analysed(bumped), "pan.power_off.coast").demand, *coast.demand);
+  rig.pan.friction.coulomb_Nm = si_quantity(80);
   const Analysis stiff = analysed(rig);
   EXPECT_EQ(stiff.value("pan.power_off.stop_speed"), 0);
   EXPECT_EQ(finding(stiff, "pan.power_off.coast").verdict, Verdict::holds);
