@@ -1,16 +1,20 @@
 #pragma once
 
+#include "app/plots/dial_layout.h"
 #include "app/plots/inertia_shares.h"
 #include "app/plots/plot_view.h"
 
 namespace gazewright {
 
+class TravelDial;
+
 /// The travel of both axes as dials, or of one.
 struct TravelPicture {
-  std::array<std::optional<Travel>, 2> travel;  ///< by Axis; empty: not shown
-  std::array<double, 2> angle_rad{};            ///< of the hands; NaN: none
+  std::array<std::optional<DialPicture>, 2> dial;  ///< by Axis; empty: not shown
   QString message;
 };
+/// Where the dial of an axis goes; null where it is not shown.
+QRectF travel_place(const QRectF& rect, const TravelPicture& picture, Axis axis);
 void paint_travel(QPainter& painter, const QRectF& rect, const TravelPicture& picture,
                   const Theme& theme);
 
@@ -23,6 +27,7 @@ InertiaPicture inertia_picture(const PlotInput& input);
 void paint_inertia(QPainter& painter, const QRectF& rect, const InertiaPicture& picture,
                    const Theme& theme);
 
+/// Its dials are widgets, so that marks can be dragged.
 class TravelPlot : public PlotView {
   Q_OBJECT
 
@@ -36,12 +41,17 @@ class TravelPlot : public PlotView {
   QString csv() const override;
   void paintTo(QPainter& painter, const QRectF& rect, const Theme& theme) const override;
   QSize sizeHint() const override { return {360, 220}; }
+  TravelDial* dial(Axis axis) const { return dials_[std::size_t(axis)]; }
 
  protected:
   void paintEvent(QPaintEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
 
  private:
+  void lay();
+
   TravelPicture picture_;
+  std::array<TravelDial*, 2> dials_;
   std::array<Trace, 2> steps_;  ///< for the hands
   std::array<double, 2> move_rad_{};
   Theme theme_ = theme_for(ThemeKind::light);

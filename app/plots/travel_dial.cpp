@@ -1,165 +1,218 @@
 #include "app/plots/travel_dial.h"
 
-#include <QFontMetricsF>
 #include <QPainterPath>
 #include <algorithm>
 #include <cmath>
 #include <numbers>
 
-#include "app/plots/format.h"
 #include "app/plots/text.h"
 
 namespace gazewright {
 namespace {
 
 constexpr double kPi = std::numbers::pi;
-constexpr double kDegPerRad = 180 / kPi;
-
-QString angle_text(double angle_rad) { return format_value(angle_rad, "rad", "deg"); }
-QString from_to(double centre_rad, double span_rad) {
-  if (centre_rad == 0) return QStringLiteral("±") + angle_text(span_rad / 2);
-  return angle_text(centre_rad - span_rad / 2) + QStringLiteral(" … ") +
-         angle_text(centre_rad + span_rad / 2);
-}
 
 struct Dial {
   QPainter& painter;
   const Theme& theme;
-  Axis axis;
-  QPointF centre;
-  double radius;
+  const DialLayout& layout;
+  const DialPicture& picture;
 
-  /// Degrees as QPainter counts them: counter-clockwise from three o'clock.
-  double page_deg(double angle_rad) const {
-    return angle_rad * kDegPerRad + (axis == Axis::pan ? 90 : 0);
-  }
-  QPointF at(double angle_rad, double r) const {
-    const double a = page_deg(angle_rad) / kDegPerRad;
-    return centre + r * QPointF(std::cos(a), -std::sin(a));
-  }
-  QRectF ring(double r) const { return {centre.x() - r, centre.y() - r, 2 * r, 2 * r}; }
+  QColor colour() const { return axis_colour(theme, layout.axis); }
+  double u() const { return layout.unit; }
 
-  void arc(double centre_rad, double span_rad, double r, const QPen& pen) const {
+  void line(double angle_rad, double from, double to, const QColor& ink, double width) const {
+    painter.setPen(QPen(ink, width, Qt::SolidLine, Qt::FlatCap));
+    painter.drawLine(layout.at(angle_rad, from), layout.at(angle_rad, to));
+  }
+  /// An arc or spiral as a polyline, a point every two degrees or less.
+  QPolygonF curve(const DialTrack& ring, double from_rad, double to_rad) const {
+    QPolygonF points;
+    const int steps = std::clamp(int(std::ceil(std::abs(to_rad - from_rad) / 0.035)), 2, 20000);
+    for (int i = 0; i <= steps; ++i) {
+      const double angle = from_rad + (to_rad - from_rad) * i / steps;
+      points << layout.at(angle, ring.radius_at(angle));
+    }
+    return points;
+  }
+  void stroke(const DialTrack& ring, double span_rad, const QPen& pen) const {
     painter.setPen(pen);
     painter.setBrush(Qt::NoBrush);
-    const double span = std::min(span_rad, 2 * kPi);
-    QPainterPath path;
-    path.arcMoveTo(ring(r), page_deg(centre_rad - span / 2));
-    path.arcTo(ring(r), page_deg(centre_rad - span / 2), span * kDegPerRad);
-    painter.drawPath(path);
+    painter.drawPolyline(
+        curve(ring, ring.centre_rad - span_rad / 2, ring.centre_rad + span_rad / 2));
   }
-  void radial(double angle_rad, double from, double to, const QPen& pen) const {
-    painter.setPen(pen);
-    painter.drawLine(at(angle_rad, from), at(angle_rad, to));
-  }
-  void sector(double centre_rad, double span_rad, double r, const QBrush& brush) const {
-    const double span = std::min(span_rad, 2 * kPi);
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(brush);
-    QPainterPath path(centre);
-    path.arcTo(ring(r), page_deg(centre_rad - span / 2), span * kDegPerRad);
+  QPainterPath sector(double centre_rad, double span_rad, double r) const {
+    QPainterPath path(layout.centre);
+    const QRectF ring(layout.centre.x() - r, layout.centre.y() - r, 2 * r, 2 * r);
+    const double deg = 180 / kPi;
+    path.arcTo(ring, layout.page_rad(centre_rad - span_rad / 2) * deg, span_rad * deg);
     path.closeSubpath();
-    painter.drawPath(path);
-  }
-  /// A short text just outside the ring.
-  void label(double angle_rad, const QString& text, const QColor& colour) const {
-    const QFontMetricsF metrics(painter.font());
-    const QSizeF size(metrics.horizontalAdvance(text) + 2, metrics.height());
-    const QPointF p = at(angle_rad, radius + 3 + metrics.height() / 2);
-    const double lean = std::clamp((p.x() - centre.x()) / radius, -1.0, 1.0);
-    const QRectF box(p.x() - size.width() / 2 + lean * size.width() / 2, p.y() - size.height() / 2,
-                     size.width(), size.height());
-    painter.setPen(colour);
-    painter.drawText(box, Qt::AlignCenter, text);
+    return path;
   }
 };
 
-bool bounded(const std::optional<double>& span) { return span && *span < 2 * kPi; }
+double drawn_span(double span_rad) { return std::isinf(span_rad) ? 2 * kPi : span_rad; }
 
-void draw_rings(const Dial& dial, const Travel& travel) {
-  const QColor colour = axis_colour(dial.theme, dial.axis);
-  const double r = dial.radius;
-  dial.arc(0, 2 * kPi, r, QPen(dial.theme.border, 1));
-  if (!travel.usable_rad) return;
-  const double usable = std::min(*travel.usable_rad, 2 * kPi);
-  dial.sector(travel.centre_rad, usable, r - 5, blended(colour, dial.theme.card, 0.14));
-  dial.sector(travel.centre_rad + kPi, 2 * kPi - usable, r - 5,
-              blended(dial.theme.neutral, dial.theme.card, 0.22));
-  const double soft = travel.soft_rad.value_or(usable);
-  dial.arc(travel.centre_rad, soft, r - 2.5, QPen(colour, 5, Qt::SolidLine, Qt::FlatCap));
-  if (travel.cable_rad) {
-    dial.arc(travel.centre_rad, *travel.cable_rad, r - 11,
-             QPen(dial.theme.quiet, 2.5, Qt::SolidLine, Qt::FlatCap));
+/// Hatching of its own lines, so that it looks alike on every device and without colour.
+void hatch(const Dial& dial, const QPainterPath& path) {
+  QPainter& painter = dial.painter;
+  painter.save();
+  painter.setPen(Qt::NoPen);
+  painter.setBrush(blended(dial.theme.neutral, dial.theme.card, 0.12));
+  painter.drawPath(path);
+  painter.setClipPath(path, Qt::IntersectClip);
+  painter.setPen(QPen(blended(dial.theme.neutral, dial.theme.card, 0.65), 0.8));
+  const QRectF box = path.boundingRect();
+  const double gap = std::max(4.0, 5 * dial.u());
+  for (double x = box.left() - box.height(); x < box.right(); x += gap) {
+    painter.drawLine(QPointF(x, box.bottom()), QPointF(x + box.height(), box.top()));
   }
-  if (bounded(travel.stops_rad)) {
-    for (const int side : {-1, 1}) {
-      dial.radial(travel.centre_rad + side * *travel.stops_rad / 2, r - 8, r + 4,
-                  QPen(dial.theme.text, 2.5, Qt::SolidLine, Qt::FlatCap));
-    }
-  }
-  dial.radial(travel.centre_rad, r - 6, r + 3, QPen(dial.theme.text, 1));
+  painter.restore();
 }
 
-void draw_labels(const Dial& dial, const Travel& travel) {
-  const auto& widest = bounded(travel.stops_rad) ? travel.stops_rad : travel.usable_rad;
-  if (bounded(widest)) {
-    for (const int side : {-1, 1}) {
-      const double angle = travel.centre_rad + side * *widest / 2;
-      dial.label(angle, angle_text(angle), dial.theme.text);
-    }
+void draw_sectors(const Dial& dial) {
+  const Travel& travel = dial.picture.travel;
+  if (!travel.usable_rad) return;
+  const double usable = std::min(drawn_span(*travel.usable_rad), 2 * kPi);
+  const double r = dial.layout.radius - 5.5 * dial.u();
+  dial.painter.setPen(Qt::NoPen);
+  dial.painter.setBrush(blended(dial.colour(), dial.theme.card, 0.12));
+  dial.painter.drawPath(dial.sector(travel.centre_rad, usable, r));
+  if (2 * kPi - usable > 1e-6) {
+    hatch(dial, dial.sector(travel.centre_rad + kPi, 2 * kPi - usable, dial.layout.radius));
   }
-  dial.label(travel.centre_rad, angle_text(travel.centre_rad), dial.theme.quiet);
+}
+
+void draw_rings(const Dial& dial) {
+  const Travel& travel = dial.picture.travel;
+  const double u = dial.u(), r = dial.layout.radius;
+  dial.painter.setPen(QPen(dial.theme.border, 1));
+  dial.painter.setBrush(Qt::NoBrush);
+  dial.painter.drawEllipse(dial.layout.centre, r, r);
+  const auto& band = travel.soft_rad ? travel.soft_rad : travel.stops_rad;
+  if (band) {
+    const double width = dial.layout.soft.pitch > 0 ? 0.7 * dial.layout.soft.pitch : 5 * u;
+    dial.stroke(dial.layout.soft, drawn_span(*band),
+                QPen(dial.colour(), width, Qt::SolidLine, Qt::FlatCap));
+  }
+  if (travel.cable_rad) {
+    const bool endless = std::isinf(*travel.cable_rad);
+    QPen pen(dial.theme.quiet, endless ? 1 : std::max(1.2, 2 * u), Qt::SolidLine, Qt::FlatCap);
+    if (endless) pen.setDashPattern({4, 4});
+    dial.stroke(dial.layout.cable, drawn_span(*travel.cable_rad), pen);
+  }
+}
+
+/// A house that stands on the hub's side, its roof towards the ring.
+void draw_home(const Dial& dial, const TravelMark& mark) {
+  const double s = 4.6 * dial.u(), r = dial.layout.home_radius;
+  const QPointF out = dial.layout.at(mark.angle_rad, 1) - dial.layout.centre;
+  const QPointF along(-out.y(), out.x()), middle = dial.layout.at(mark.angle_rad, r);
+  const auto point = [&](double x, double y) { return middle + x * s * along + y * s * out; };
+  const QPolygonF house{point(-1, -0.9), point(-1, 0.1), point(0, 1.1), point(1, 0.1),
+                        point(1, -0.9)};
+  dial.painter.setPen(QPen(dial.theme.card, 1));
+  dial.painter.setBrush(dial.theme.text);
+  dial.painter.drawPolygon(house);
+}
+
+void draw_park(const Dial& dial, const TravelMark& mark) {
+  const double s = 3.4 * dial.u();
+  const QPointF middle = dial.layout.at(mark.angle_rad, dial.layout.park_radius);
+  dial.painter.setPen(QPen(dial.theme.text, 1.5));
+  dial.painter.setBrush(dial.theme.card);
+  dial.painter.drawRect(QRectF(middle.x() - s, middle.y() - s, 2 * s, 2 * s));
+}
+
+void draw_centre(const Dial& dial, const TravelMark& mark) {
+  const double r = dial.layout.radius, u = dial.u();
+  const double half = 3.4 * u / r;
+  const QPolygonF tip{dial.layout.at(mark.angle_rad, r + 1.5),
+                      dial.layout.at(mark.angle_rad - half, r + 8 * u),
+                      dial.layout.at(mark.angle_rad + half, r + 8 * u)};
+  dial.painter.setPen(QPen(dial.theme.text, 1));
+  dial.painter.setBrush(dial.theme.card);
+  dial.painter.drawPolygon(tip);
+}
+
+/// From the hard stop to where the bumper is used up: short strokes, a thin bar at the end.
+void draw_bumper(const Dial& dial, const TravelMark& mark, const TravelMark& stop) {
+  const double u = dial.u();
+  const DialTrack& ring = dial.layout.soft;
+  const double span = mark.angle_rad - stop.angle_rad;
+  const int strokes = std::clamp(int(std::abs(span) * ring.radius / 3), 1, 200);
+  for (int i = 0; i <= strokes; ++i) {
+    const double angle = stop.angle_rad + span * i / strokes;
+    const double on = ring.radius_at(angle);
+    const bool end = i == strokes;
+    dial.line(angle, on + (end ? -2 : 1) * u, on + (end ? 10 : 6) * u, dial.theme.text,
+              end ? 1.4 : 0.8);
+  }
+}
+
+void draw_mark(const Dial& dial, const TravelMark& mark) {
+  const double u = dial.u(), on = dial.layout.soft.radius_at(mark.angle_rad);
+  const double cable = dial.layout.cable.radius_at(mark.angle_rad);
+  const bool winds = dial.layout.soft.pitch > 0;
+  switch (mark.mark) {
+    case Mark::hard_stop:
+      return dial.line(mark.angle_rad, on - (winds ? 4 : 5.5) * u, on + (winds ? 4 : 7) * u,
+                       dial.theme.text, std::max(2.0, 3 * u));
+    case Mark::soft_limit:
+      return dial.line(mark.angle_rad, on - (winds ? 4 : 7) * u, on + 2.5 * u, dial.colour(),
+                       std::max(1.2, 1.8 * u));
+    case Mark::cable:
+      return dial.line(mark.angle_rad, cable - 4 * u, cable + 4 * u, dial.theme.quiet,
+                       std::max(1.2, 2 * u));
+    case Mark::centre:
+      return draw_centre(dial, mark);
+    case Mark::home:
+      return draw_home(dial, mark);
+    case Mark::park:
+      return draw_park(dial, mark);
+    case Mark::bumper:
+      break;
+  }
+  if (const TravelMark* stop = dial.picture.mark({Mark::hard_stop, mark.side, 0, {}})) {
+    draw_bumper(dial, mark, *stop);
+  }
+}
+
+void draw_hand(const Dial& dial) {
+  if (!std::isfinite(dial.picture.angle_rad)) return;
+  const QPointF tip = dial.layout.at(dial.picture.angle_rad, dial.layout.radius - 8 * dial.u());
+  dial.painter.setPen(
+      QPen(dial.colour(), std::max(1.8, 2.2 * dial.u()), Qt::SolidLine, Qt::RoundCap));
+  dial.painter.drawLine(dial.layout.centre, tip);
+  dial.painter.setBrush(dial.colour());
+  dial.painter.drawEllipse(dial.layout.centre, 2.6 * dial.u(), 2.6 * dial.u());
+}
+
+void draw_active(const Dial& dial) {
+  const TravelMark* mark = dial.picture.active ? dial.picture.mark(*dial.picture.active) : nullptr;
+  if (!mark) return;
+  dial.painter.setPen(QPen(dial.theme.focus, 2));
+  dial.painter.setBrush(Qt::NoBrush);
+  const double r = std::max(6.0, 7 * dial.u());
+  dial.painter.drawEllipse(dial.layout.grip(*mark), r, r);
 }
 
 }  // namespace
 
-QString travel_summary(const Travel& travel) {
-  QStringList parts;
-  const auto add = [&](const std::optional<double>& span, const QString& given,
-                       const QString& none) {
-    if (!span) return;
-    parts << (std::isinf(*span) ? none : given.arg(from_to(travel.centre_rad, *span)));
-  };
-  add(travel.stops_rad, Plots::tr("stops %1"), Plots::tr("no stops"));
-  add(travel.soft_rad, Plots::tr("soft limits %1"), {});
-  add(travel.cable_rad, Plots::tr("cable %1"), Plots::tr("no cable"));
-  parts.removeAll(QString());
-  if (travel.usable_rad && std::isfinite(*travel.usable_rad)) {
-    const double blind = 2 * kPi - *travel.usable_rad;
-    if (blind > 0) parts << Plots::tr("blind %1").arg(angle_text(blind));
-  }
-  return parts.isEmpty() ? Plots::tr("travel unknown: stops or cable are missing")
-                         : parts.join(QStringLiteral(", "));
-}
-
-void paint_travel_dial(QPainter& painter, const QRectF& rect, const Travel& travel, Axis axis,
-                       double angle_rad, const Theme& theme) {
+void paint_travel_dial(QPainter& painter, const QRectF& rect, const DialPicture& picture,
+                       const Theme& theme) {
   painter.save();
   painter.setRenderHint(QPainter::Antialiasing);
-  const QFontMetricsF metrics(painter.font());
-  const QRectF title(rect.left(), rect.bottom() - metrics.height(), rect.width(), metrics.height());
-  const double side_room = metrics.horizontalAdvance(QStringLiteral("−000°")) + 4;
-  const double radius = std::min((rect.width() - 2 * side_room) / 2,
-                                 (rect.height() - 3.4 * metrics.height()) / 2 - 4);
-  painter.setPen(axis_text_colour(theme, axis));
-  painter.drawText(title, Qt::AlignCenter, Plots::tr("%1 travel").arg(axis_word(axis)));
-  if (radius > 12) {
-    const QPointF centre(rect.center().x(), rect.top() + 1.2 * metrics.height() + 5 + radius);
-    const Dial dial{painter, theme, axis, centre, radius};
-    draw_rings(dial, travel);
-    draw_labels(dial, travel);
-    if (std::isfinite(angle_rad)) {
-      dial.radial(angle_rad, 0, radius - 8,
-                  QPen(axis_colour(theme, axis), 2.5, Qt::SolidLine, Qt::RoundCap));
-      painter.setBrush(axis_colour(theme, axis));
-      painter.drawEllipse(centre, 3, 3);
-    }
-    if (!travel.usable_rad) {
-      painter.setPen(theme.quiet);
-      painter.drawText(dial.ring(radius - 8), int(Qt::AlignCenter) | int(Qt::TextWordWrap),
-                       Plots::tr("unknown"));
-    }
+  const DialLayout layout = dial_layout(rect, QFontMetricsF(painter.font()), picture);
+  if (layout.radius > 12) {
+    const Dial dial{painter, theme, layout, picture};
+    draw_sectors(dial);
+    draw_rings(dial);
+    draw_hand(dial);
+    for (const TravelMark& mark : picture.marks) draw_mark(dial, mark);
+    draw_active(dial);
   }
+  paint_dial_labels(painter, layout, picture, theme);
   painter.restore();
 }
 

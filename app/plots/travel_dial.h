@@ -2,18 +2,26 @@
 
 #include <QPainter>
 
-#include "app/plots/theme.h"
-#include "core/travel/travel.h"
+#include "app/plots/dial_layout.h"
 
 namespace gazewright {
 
-/// Travel of one axis as a dial, to scale: hard stops, soft limits, cable, centre, what stays blind
-/// and the hand at `angle_rad` (NaN: no hand). Pan is seen from above with zero up and positive to
-/// the left (counter-clockwise); tilt from the right with zero to the right and positive upwards.
-void paint_travel_dial(QPainter& painter, const QRectF& rect, const Travel& travel, Axis axis,
-                       double angle_rad, const Theme& theme);
+/// Travel of one axis as a dial, to scale: hard stops as bars with their bumpers beyond them, soft
+/// limits as the ends of the coloured ring, the cable as a thin ring inside, home and park as marks
+/// of their own, the blind sector hatched, and the hand at the present angle. More than a turn
+/// winds inwards. The one painter of window and sheet.
+void paint_travel_dial(QPainter& painter, const QRectF& rect, const DialPicture& picture,
+                       const Theme& theme);
 
-/// The same in words: "soft limits −148° … +148°, cable ±117°, blind 126°".
+/// The same in words: "stops ±160°, soft limits ±154°, cable ±117°, blind 126°".
 QString travel_summary(const Travel& travel);
+/// With bumper, home and park: "…, bumper 2° beyond the stops, home 0°, park −40°".
+QString dial_summary(const DialPicture& picture);
+/// An angle as the dial says it: "154°".
+QString dial_angle_text(double angle_rad, int digits = 3);
+
+/// Texts round the dial: painted by paint_travel_dial().
+void paint_dial_labels(QPainter& painter, const DialLayout& layout, const DialPicture& picture,
+                       const Theme& theme);
 
 }  // namespace gazewright

@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <map>
 
+#include "app/plots/choice_word.h"
 #include "app/plots/format.h"
 #include "app/plots/text.h"
 #include "app/sheet/sheet_sections.h"
@@ -62,7 +63,7 @@ TableCell field_cell(const FieldRef& field, const Theme& theme) {
   }
   if (const auto* choice = std::get_if<ChoiceRef>(&field)) {
     if (!choice->choice->value.empty())
-      return {QString::fromStdString(choice->choice->value), {7.5}, {}};
+      return {choice_word(choice->choice->value), {7.5}, {}};
     return {Plots::tr("%1 (default)").arg(utf8(choice->info->options.front())), {7.5}, {}};
   }
   const std::string& text = *std::get<TextRef>(field).text;

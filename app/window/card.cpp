@@ -58,6 +58,7 @@ void Card::showPart(const std::string& part) {
     rebuild();
   }
   if (part == card) return;
+  unfold(QString::fromStdString(part));
   for (CardRow* row : rows_) {
     if (!row->objectName().startsWith(QString::fromStdString(part))) continue;
     scroll_->widget()->layout()->activate();
@@ -99,11 +100,13 @@ void Card::refresh() {
   }
   title_->setText(part_title(document_.rig(), part_) + QStringLiteral(" ▾"));
   for (CardRow* row : rows_) row->refresh();
+  showRows();
 }
 
 void Card::rebuild() {
   structure_ = structure();
   rows_.clear();
+  groups_.clear();
   help_->hide();
   title_->setText(part_title(document_.rig(), part_) + QStringLiteral(" ▾"));
   setTheme(theme_);
@@ -137,26 +140,8 @@ void Card::rebuild() {
     old->hide();
     old->deleteLater();  // one of its rows may be what caused this
   }
+  showRows();
   scroll_->setWidget(page);
-}
-
-void Card::addSection(QVBoxLayout* rows, const QString& title, const std::string& prefix) {
-  Rig rig = document_.rig();
-  const QString part = part_title(rig, part_).toLower();
-  if (!title.isEmpty()) rows->addWidget(heading(title));
-  for (FieldRef& field : fields_under(rig, prefix)) {
-    CardRow* row = nullptr;
-    if (const auto* text = std::get_if<TextRef>(&field)) {
-      row = new TextField(document_, text->path, *text->info, part);
-    } else if (const auto* choice = std::get_if<ChoiceRef>(&field)) {
-      row = new ChoiceField(document_, choice->path, *choice->info, part);
-    } else {
-      const auto& ref = std::get<QuantityRef>(field);
-      row = new QuantityField(document_, ref.path, *ref.info, field_label(ref), part);
-    }
-    row->setObjectName(QString::fromStdString(path_of(field)) + QStringLiteral(" row"));
-    addRow(rows, row);
-  }
 }
 
 void Card::addRow(QVBoxLayout* rows, CardRow* row) {

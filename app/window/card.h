@@ -1,11 +1,15 @@
 #pragma once
 
 #include <QFrame>
+#include <map>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "app/plots/theme.h"
+#include "app/window/card_groups.h"
 #include "core/analysis/analysis.h"
+#include "core/rig/fields.h"
 
 class QLabel;
 class QScrollArea;
@@ -30,6 +34,8 @@ class Card : public QFrame {
   /// @pre the analysis outlives its use here, until the next call.
   void setAnalysis(const Analysis& analysis);
   void setTheme(const Theme& theme);
+  /// Puts the focus into a field, its text selected. Nothing happens where it is not on this card.
+  void focusField(const std::string& path);
   QToolButton* placeButton() const { return place_; }  ///< to the drawing, where they share a place
 
  signals:
@@ -40,8 +46,20 @@ class Card : public QFrame {
   void rebuild();
   void addSection(QVBoxLayout* rows, const QString& heading, const std::string& prefix);
   void addRow(QVBoxLayout* rows, CardRow* row);
+  CardRow* makeRow(const FieldRef& field, const QString& part);
+  void addGroupHeading(QVBoxLayout* rows, const QString& prefix, const FieldGroup& group);
+  void showRows();  ///< those that apply and are not folded away
+  void unfold(const QString& part);
   QString structure() const;
   void fillPartMenu();
+
+  /// Rows under one heading; the heading is null where there is none.
+  struct Group {
+    QWidget* heading = nullptr;
+    QToolButton* fold = nullptr;
+    QString key;  ///< of the remembered folding
+    std::vector<std::pair<CardRow*, std::string>> rows;
+  };
 
   Document& document_;
   const Analysis* analysis_ = nullptr;
@@ -49,6 +67,8 @@ class Card : public QFrame {
   std::string part_ = "rig";
   QString structure_;
   std::vector<CardRow*> rows_;
+  std::vector<Group> groups_;
+  std::map<QString, bool> open_;  ///< groups that were opened or folded by hand
   QToolButton *title_, *place_;
   QLabel* help_;
   QScrollArea* scroll_;

@@ -7,6 +7,7 @@
 #include <QLineEdit>
 #include <QPlainTextEdit>
 
+#include "app/plots/choice_word.h"
 #include "app/window/document.h"
 #include "app/window/edits.h"
 #include "app/window/widgets.h"
@@ -34,8 +35,8 @@ void lay_out(QWidget* row, const QString& label, QWidget* control) {
 ChoiceField::ChoiceField(Document& document, std::string path, const ChoiceInfo& info,
                          const QString& part)
     : document_(document), path_(std::move(path)), info_(info) {
-  QStringList words{tr("%1 (default)").arg(qstring(info.options.front()))};
-  for (std::string_view option : info.options) words << qstring(option);
+  QStringList words{tr("%1 (default)").arg(choice_word(info.options.front()))};
+  for (std::string_view option : info.options) words << choice_word(option);
   combo_ = calmCombo(words);
   combo_->setObjectName(QString::fromStdString(path_));
   lay_out(this, qstring(info.label), combo_);

@@ -7,7 +7,7 @@
 #include <QToolButton>
 #include <algorithm>
 
-#include "app/plots/travel_dial.h"
+#include "app/plots/dial_view.h"
 #include "app/window/edits.h"
 #include "app/window/widgets.h"
 
@@ -47,15 +47,9 @@ void DrawingPanel::setRig(const Rig& rig) {
   canvas_->update();
 }
 
-void DrawingPanel::setTravels(const Analysis& analysis) {
-  for (Axis axis : kAxes) {
-    canvas_->travels[static_cast<std::size_t>(axis)] = analysis.of(axis).travel;
-  }
-  canvas_->update();
-}
-
 void DrawingPanel::setPose(const Pose& pose) {
   canvas_->pose = pose;
+  for (Axis axis : kAxes) canvas_->dial(axis)->setHand(pose.of(axis));
   canvas_->update();
 }
 
@@ -68,6 +62,7 @@ void DrawingPanel::setSelected(const std::string& part) {
 
 void DrawingPanel::setTheme(const Theme& theme) {
   canvas_->theme = theme;
+  for (Axis axis : kAxes) canvas_->dial(axis)->setTheme(theme);
   canvas_->update();
 }
 
@@ -79,7 +74,10 @@ void DrawingPanel::setView(View view) {
   canvas_->update();
 }
 
-DrawingCanvas::DrawingCanvas() : theme(theme_for(ThemeKind::light)) {
+DrawingCanvas::DrawingCanvas()
+    : theme(theme_for(ThemeKind::light)),
+      dials_{new TravelDial(Axis::pan, this), new TravelDial(Axis::tilt, this)} {
+  for (TravelDial* dial : dials_) dial->setHand(0);
   setMinimumSize(220, 160);
   setAccessibleName(tr("Drawing of the rig to scale"));
 }
@@ -98,10 +96,10 @@ void DrawingCanvas::paintEvent(QPaintEvent*) {
   painter.setRenderHint(QPainter::Antialiasing);
   painter.setFont(font());
   paint_drawing(painter, drawingRect(), rig, view, pose.pan_rad, pose.tilt_rad, theme, selected);
-  for (Axis axis : kAxes) {
-    paint_travel_dial(painter, dialRect(axis), travels[static_cast<std::size_t>(axis)], axis,
-                      pose.of(axis), theme);
-  }
+}
+
+void DrawingCanvas::resizeEvent(QResizeEvent*) {
+  for (Axis axis : kAxes) dial(axis)->setGeometry(dialRect(axis).toRect());
 }
 
 void DrawingCanvas::mousePressEvent(QMouseEvent* event) {

@@ -4,13 +4,13 @@
 
 #include "app/plots/drawing.h"
 #include "app/window/pose.h"
-#include "core/travel/travel.h"
 
 class QToolButton;
 
 namespace gazewright {
 
 class DrawingCanvas;
+class TravelDial;
 
 /// The drawing to scale with its choice of view and the two travel dials.
 class DrawingPanel : public QFrame {
@@ -19,7 +19,6 @@ class DrawingPanel : public QFrame {
   explicit DrawingPanel(QWidget* parent = nullptr);
 
   void setRig(const Rig& rig);
-  void setTravels(const Analysis& analysis);
   void setPose(const Pose& pose);
   void setSelected(const std::string& part);
   void setTheme(const Theme& theme);
@@ -37,14 +36,13 @@ class DrawingPanel : public QFrame {
   QToolButton* place_;
 };
 
-/// Where the drawing and the dials are painted.
+/// Where the drawing is painted, with the dials below it.
 class DrawingCanvas : public QWidget {
   Q_OBJECT
  public:
   DrawingCanvas();
 
   Rig rig;
-  std::array<Travel, 2> travels;
   Pose pose;
   View view = View::side;
   std::optional<BodyRef> selected;
@@ -52,6 +50,7 @@ class DrawingCanvas : public QWidget {
 
   QRectF drawingRect() const;
   QRectF dialRect(Axis axis) const;
+  TravelDial* dial(Axis axis) const { return dials_[static_cast<std::size_t>(axis)]; }
 
  signals:
   void bodyPressed(const QString& part);
@@ -59,6 +58,10 @@ class DrawingCanvas : public QWidget {
  protected:
   void paintEvent(QPaintEvent* event) override;
   void mousePressEvent(QMouseEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
+
+ private:
+  std::array<TravelDial*, 2> dials_;
 };
 
 }  // namespace gazewright

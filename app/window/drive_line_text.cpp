@@ -90,31 +90,53 @@ TileText stops_tile(const Rig& rig, const Analysis& analysis, Axis axis) {
   if (stops.presence == Presence::missing) {
     return {tr("Stops"), tr("not stated"), {tr("travel unknown")}, {}, {}};
   }
-  return {tr("Stops"),
-          span_text(travel.centre_rad, travel.stops_rad),
-          {tr("soft %1").arg(span_text(travel.centre_rad, travel.soft_rad)),
-           tr("blind %1")
-               .arg(figure_text(analysis, std::string(name_of(axis)) + ".travel.blind", "deg"))},
-          {},
-          {}};
+  TileText text{tr("Stops"),
+                span_text(travel.centre_rad, travel.stops_rad),
+                {tr("soft %1").arg(span_text(travel.centre_rad, travel.soft_rad))},
+                {},
+                {}};
+  const std::string path = std::string(name_of(axis)) + ".stops.";
+  if (stops.kind.value == "trailing") {
+    text.lines << tr("loose tabs: %1").arg(number_text(stops.trailers.si.value_or(1)));
+  } else if (stops.kind.value == "window") {
+    text.lines << tr("window %1").arg(field_text(rig, path + "window"));
+  } else {
+    text.lines << tr("blind %1")
+                      .arg(figure_text(analysis, std::string(name_of(axis)) + ".travel.blind",
+                                       "deg"));
+  }
+  return text;
+}
+
+/// What the routing is and the two measures that make its travel.
+QStringList cable_lines(const Rig& rig, const std::string& path, const std::string& routing) {
+  const auto field = [&](const char* key) { return field_text(rig, path + key); };
+  if (routing == "slip_ring") {
+    return {tr("circuits: %1").arg(field("ring_circuits")),
+            tr("%1 a ring").arg(field("ring_current"))};
+  }
+  if (routing == "coil") {
+    return {tr("coil %1 in %2").arg(field("hub_radius"), field("wall_radius")),
+            tr("%1 free").arg(field("free_length"))};
+  }
+  if (routing == "loop") {
+    return {tr("loop %1 to %2").arg(field("anchor_radius"), field("moving_radius")),
+            tr("%1 free").arg(field("free_length"))};
+  }
+  return {tr("twist %1").arg(field("twist_rating")), tr("%1 free").arg(field("free_length"))};
 }
 
 TileText cable_tile(const Rig& rig, const Analysis& analysis, Axis axis) {
   const Travel& travel = analysis.of(axis).travel;
   const Cable& cable = rig.axis(axis).cable;
-  const std::string path = std::string(name_of(axis)) + ".cable.";
   if (cable.presence == Presence::none) return {tr("Cable"), tr("no cable"), {}, {}, {}};
   if (cable.presence == Presence::missing) {
     return {tr("Cable"), tr("not stated"), {tr("travel unknown")}, {}, {}};
   }
   const std::string routing = cable.routing.value.empty() ? "twist" : cable.routing.value;
-  const QString how = routing == "twist"
-                          ? tr("twist %1").arg(field_text(rig, path + "twist_rating"))
-                      : routing == "coil" ? tr("clock spring")
-                                          : tr("hanging bend");
-  return {tr("Cable"),
+  return {routing == "slip_ring" ? tr("Slip ring") : tr("Cable"),
           span_text(travel.centre_rad, travel.cable_rad),
-          {how, tr("%1 free").arg(field_text(rig, path + "free_length"))},
+          cable_lines(rig, std::string(name_of(axis)) + ".cable.", routing),
           {},
           {}};
 }

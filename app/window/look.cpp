@@ -74,6 +74,10 @@ QToolButton[kind="bare"] { border: 1px solid transparent; border-radius: 4px; pa
   background: transparent; color: %quiet; }
 QToolButton[kind="bare"]:hover { border-color: %control; }
 QToolButton[kind="bare"]:focus { border: 2px solid %focus; }
+QToolButton[kind="fold"] { border: 1px solid transparent; border-radius: 4px; padding: 1px 4px;
+  background: transparent; color: %text; font-weight: bold; }
+QToolButton[kind="fold"]:hover { border-color: %control; }
+QToolButton[kind="fold"]:focus { border: 2px solid %focus; padding: 0px 3px; }
 QSplitter::handle { background: transparent; }
 QToolTip { background: %card; color: %text; border: 1px solid %control; padding: 3px; }
 QHeaderView::section { background: %card; color: %quiet; border: none; padding: 1px 4px;

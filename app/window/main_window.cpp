@@ -105,6 +105,8 @@ void MainWindow::connectParts() {
   connect(findings_, &FindingsView::findingChosen, this, &MainWindow::select);
   connect(findings_, &FindingsView::remedyChosen, this, &MainWindow::applyRemedy);
   connect(plots_, &PlotsPanel::cursorMoved, this, &MainWindow::setPlotCursor);
+  connect(plots_, &PlotsPanel::kindsChanged, this, &MainWindow::connectDials);
+  connectDials();
   connect(card_->placeButton(), &QToolButton::clicked, this, &MainWindow::togglePlace);
   connect(drawing_->placeButton(), &QToolButton::clicked, this, &MainWindow::togglePlace);
   connect(desktop_, &DesktopTheme::changed, this, &MainWindow::applyTheme);

@@ -21,6 +21,7 @@ class Card;
 class DesktopTheme;
 class DrawingPanel;
 class DriveLine;
+struct DialMove;
 class FindingsView;
 class MessageBar;
 class PlotsPanel;
@@ -94,6 +95,13 @@ class MainWindow : public QMainWindow {
   void endDrag();
   void applyRemedy(const Remedy& remedy);
   void stepPart(int by);
+  // main_window_dials.cpp: the marks of the travel dials
+  void connectDials();
+  void showMarks();
+  void moveMark(const DialMove& move);
+  void startDialDrag();
+  void takeDialDragBack();
+  void typeField(const QString& path);
   // main_window_files.cpp: open, save, close
   bool mayLeaveRig();
   bool save();
@@ -126,6 +134,8 @@ class MainWindow : public QMainWindow {
   QString selected_;
   QString waiting_sheet_;
   std::shared_ptr<const Analysis> shown_, ghost_;
+  Rig before_drag_;
+  int dial_drag_id_ = -1;
   bool dragging_ = false, narrow_ = false, card_in_place_ = true;
 
   QLabel* badge_;

@@ -20,6 +20,7 @@ void MainWindow::rigChanged() {
   drawing_->setRig(rig);
   drawing_->setSelected(card_->part());
   for (DriveLine* line : lines_) line->setRatio(rig);
+  showMarks();
   recompute_.request(rig);
   updateTitle();
   updateUndoTexts();
@@ -50,7 +51,6 @@ void MainWindow::showAnalysis() {
   driveLine(Axis::tilt).setRatio(document_.rig());
   findings_->setFindings(shown_->findings, recompute_.isFull());
   card_->setAnalysis(*shown_);
-  drawing_->setTravels(*shown_);
   feedPlots();
 }
 
@@ -69,6 +69,7 @@ void MainWindow::feedPlots() {
   input.sweeps = haveSweeps ? &recompute_.sweeps() : nullptr;
   input.fixed_scale = dragging_;
   plots_->setInput(input);
+  showMarks();
 }
 
 void MainWindow::setPlotCursor(double time_s) {

@@ -1,0 +1,212 @@
+#include <QPainterPath>
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "app/plots/format.h"
+#include "app/plots/text.h"
+#include "app/plots/travel_dial.h"
+
+/// The texts of a travel dial. Where there is room each mark has its word and angle in a column at
+/// its side, led to by a line; else only the ends have their angle; else all is in the note.
+namespace gazewright {
+namespace {
+
+constexpr double kPi = std::numbers::pi;
+
+struct Label {
+  QString text;
+  QPointF from;  ///< of its line, at the mark
+  double y = 0;  ///< of its middle
+};
+
+QString from_to(double centre_rad, double span_rad) {
+  if (centre_rad == 0) return QStringLiteral("±") + dial_angle_text(span_rad / 2);
+  return dial_angle_text(centre_rad - span_rad / 2) + QStringLiteral(" … ") +
+         dial_angle_text(centre_rad + span_rad / 2);
+}
+
+double blind_rad(const Travel& travel) {
+  return travel.usable_rad ? std::max(0.0, 2 * kPi - *travel.usable_rad) : 0;
+}
+
+/// Moves labels apart so that none overlaps and all lie within top and bottom.
+void spread_out(std::vector<Label>& labels, double top, double bottom, double line) {
+  std::ranges::sort(labels, {}, &Label::y);
+  double least = top + line / 2;
+  for (Label& label : labels) {
+    label.y = std::max(label.y, least);
+    least = label.y + line;
+  }
+  double most = bottom - line / 2;
+  for (auto label = labels.rbegin(); label != labels.rend(); ++label) {
+    label->y = std::min(label->y, most);
+    most = label->y - line;
+  }
+}
+
+/// The side with more room gets what lies in the middle.
+std::array<std::vector<Label>, 2> columns_of(const DialLayout& layout, const DialPicture& picture) {
+  std::array<std::vector<Label>, 2> columns;
+  const auto add = [&](const QString& text, QPointF from) {
+    const double off = from.x() - layout.centre.x();
+    const bool middle = std::abs(off) < 0.12 * layout.radius;
+    const std::size_t side =
+        middle ? (columns[0].size() > columns[1].size() ? 1 : 0) : (off > 0 ? 1 : 0);
+    columns[side].push_back({text, from, from.y()});
+  };
+  for (const TravelMark& mark : picture.marks) {
+    add(mark_word(mark) + QChar(' ') + dial_angle_text(mark.angle_rad), layout.grip(mark));
+  }
+  if (blind_rad(picture.travel) > 1e-6) {
+    add(Plots::tr("blind %1").arg(dial_angle_text(blind_rad(picture.travel))),
+        layout.at(picture.travel.centre_rad + kPi, 0.62 * layout.radius));
+  }
+  return columns;
+}
+
+void draw_columns(QPainter& painter, const DialLayout& layout, const DialPicture& picture,
+                  const Theme& theme) {
+  const double line = QFontMetricsF(painter.font()).height();
+  auto columns = columns_of(layout, picture);
+  for (std::size_t side = 0; side < 2; ++side) {
+    auto& labels = columns[side];
+    const double top = layout.rect.top(), bottom = layout.title.top();
+    const auto room = std::size_t(std::max(0.0, (bottom - top) / line));
+    if (labels.size() > room) labels.resize(room);
+    spread_out(labels, top, bottom, line);
+    const double sign = side == 0 ? -1 : 1;
+    const double edge = layout.centre.x() + sign * (layout.radius + 16);
+    const double outer = side == 0 ? layout.rect.left() : layout.rect.right();
+    for (const Label& label : labels) {
+      painter.setPen(QPen(blended(theme.quiet, theme.card, 0.6), 0.8));
+      painter.drawPolyline(QPolygonF{label.from, {edge, label.y}, {edge + sign * 4, label.y}});
+      painter.setPen(theme.text);
+      const QRectF box(std::min(edge + sign * 6, outer), label.y - line / 2,
+                       std::abs(outer - edge - sign * 6), line);
+      painter.drawText(box, int(side == 0 ? Qt::AlignRight : Qt::AlignLeft) | int(Qt::AlignVCenter),
+                       label.text);
+    }
+  }
+}
+
+/// Angles of the outermost limits beside the ring; one that would touch another is left out.
+void draw_angles(QPainter& painter, const DialLayout& layout, const DialPicture& picture,
+                 const Theme& theme) {
+  const QFontMetricsF metrics(painter.font());
+  std::vector<QRectF> taken;
+  const bool stops = picture.mark({Mark::hard_stop, 1, 0, {}});
+  painter.setPen(theme.text);
+  for (const TravelMark& mark : picture.marks) {
+    if (mark.mark != (stops ? Mark::hard_stop : Mark::cable)) continue;
+    const QString text = dial_angle_text(mark.angle_rad);
+    const QSizeF size(metrics.horizontalAdvance(text) + 2, metrics.height());
+    const QPointF p =
+        layout.at(mark.angle_rad, layout.radius + 8 * layout.unit + size.height() / 2);
+    const double lean = std::clamp((p.x() - layout.centre.x()) / layout.radius, -1.0, 1.0);
+    const QRectF box(p.x() + (lean - 1) * size.width() / 2, p.y() - size.height() / 2, size.width(),
+                     size.height());
+    const bool free =
+        std::ranges::none_of(taken, [&](const QRectF& other) { return other.intersects(box); });
+    if (!free || !layout.rect.contains(box)) continue;
+    taken.push_back(box);
+    painter.drawText(box, Qt::AlignCenter, text);
+  }
+}
+
+/// Whether the blind sector's angle fits into it; drawn there if so.
+bool draw_blind(QPainter& painter, const DialLayout& layout, const DialPicture& picture,
+                const Theme& theme) {
+  const double blind = blind_rad(picture.travel), r = 0.6 * layout.radius;
+  const QFontMetricsF metrics(painter.font());
+  const QString text = dial_angle_text(blind);
+  const double width = metrics.horizontalAdvance(text) + 4, height = metrics.height() - 2;
+  const double chord = 2 * r * std::sin(std::min(blind, kPi) / 2);
+  if (blind <= 0 || chord < std::hypot(width, height)) return false;
+  const QPointF middle = layout.at(picture.travel.centre_rad + kPi, r);
+  const QRectF box(middle.x() - width / 2, middle.y() - height / 2, width, height);
+  painter.setPen(Qt::NoPen);
+  painter.setBrush(theme.card);
+  painter.drawRoundedRect(box, 3, 3);
+  painter.setPen(theme.quiet);
+  painter.drawText(box, Qt::AlignCenter, text);
+  return true;
+}
+
+QString note_of(const Travel& travel, bool with_blind) {
+  if (!travel.usable_rad) return Plots::tr("travel unknown");
+  if (std::isinf(*travel.usable_rad)) return Plots::tr("no limit");
+  QString text = from_to(travel.centre_rad, *travel.usable_rad);
+  const double turns = *travel.usable_rad / (2 * kPi);
+  if (turns > 1) {
+    return text + QStringLiteral(", ") + Plots::tr("%1 turns").arg(number_text(turns));
+  }
+  if (with_blind) {
+    text += QStringLiteral(", ") + Plots::tr("blind %1").arg(dial_angle_text(blind_rad(travel)));
+  }
+  return text;
+}
+
+void draw_line(QPainter& painter, const QRectF& row, const QColor& colour, const QString& text) {
+  const QFontMetricsF metrics(painter.font());
+  painter.setPen(colour);
+  painter.drawText(row, Qt::AlignCenter, metrics.elidedText(text, Qt::ElideRight, row.width()));
+}
+
+}  // namespace
+
+QString dial_angle_text(double angle_rad, int digits) {
+  return format_value(angle_rad, "rad", "deg", digits);
+}
+
+void paint_dial_labels(QPainter& painter, const DialLayout& layout, const DialPicture& picture,
+                       const Theme& theme) {
+  bool blind_is_said = false;
+  if (layout.radius > 12) {
+    const bool words = layout.labels == DialLayout::Labels::words;
+    if (words) draw_columns(painter, layout, picture, theme);
+    if (layout.labels == DialLayout::Labels::angles) draw_angles(painter, layout, picture, theme);
+    blind_is_said = words || draw_blind(painter, layout, picture, theme);
+  }
+  const TravelMark* active = picture.active ? picture.mark(*picture.active) : nullptr;
+  draw_line(painter, layout.title, axis_text_colour(theme, layout.axis),
+            active ? mark_long_word(*active) + QChar(' ') + dial_angle_text(active->angle_rad, 4)
+                   : Plots::tr("%1 travel").arg(axis_word(layout.axis)));
+  draw_line(painter, layout.note, theme.quiet, note_of(picture.travel, !blind_is_said));
+}
+
+QString travel_summary(const Travel& travel) {
+  QStringList parts;
+  const auto add = [&](const std::optional<double>& span, const QString& given,
+                       const QString& none) {
+    if (!span) return;
+    parts << (std::isinf(*span) ? none : given.arg(from_to(travel.centre_rad, *span)));
+  };
+  add(travel.stops_rad, Plots::tr("stops %1"), Plots::tr("no stops"));
+  add(travel.soft_rad, Plots::tr("soft limits %1"), {});
+  add(travel.cable_rad, Plots::tr("cable %1"), Plots::tr("no cable limit"));
+  parts.removeAll(QString());
+  if (const double blind = blind_rad(travel); blind > 0) {
+    parts << Plots::tr("blind %1").arg(dial_angle_text(blind));
+  }
+  return parts.isEmpty() ? Plots::tr("travel unknown: stops or cable are missing")
+                         : parts.join(QStringLiteral(", "));
+}
+
+QString dial_summary(const DialPicture& picture) {
+  QStringList parts{travel_summary(picture.travel)};
+  const TravelMark* stop = picture.mark({Mark::hard_stop, 1, 0, {}});
+  const TravelMark* bumper = picture.mark({Mark::bumper, 1, 0, {}});
+  if (stop && bumper) {
+    parts << Plots::tr("bumper %1 beyond the stops")
+                 .arg(dial_angle_text(bumper->angle_rad - stop->angle_rad));
+  }
+  for (const Mark kind : {Mark::centre, Mark::home, Mark::park}) {
+    if (const TravelMark* mark = picture.mark({kind, 0, 0, {}})) {
+      parts << mark_word(*mark) + QChar(' ') + dial_angle_text(mark->angle_rad);
+    }
+  }
+  return parts.join(QStringLiteral(", "));
+}
+
+}  // namespace gazewright

@@ -1,0 +1,178 @@
+#include "app/plots/dial_layout.h"
+
+#include <QLineF>
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "app/plots/text.h"
+#include "core/rig/fields.h"
+
+namespace gazewright {
+namespace {
+
+constexpr double kPi = std::numbers::pi;
+
+/// A ring whose outer edge lies at `outer`; more than a turn winds inwards.
+DialTrack track(double centre_rad, const std::optional<double>& span_rad, double outer,
+                double pitch, double most) {
+  DialTrack made{centre_rad, 0, outer, 0};
+  if (!span_rad) return made;
+  made.span_rad = std::isinf(*span_rad) ? 2 * kPi : *span_rad;
+  const double turns = made.span_rad / (2 * kPi);
+  if (turns <= 1) return made;
+  made.pitch = std::min(pitch, most / turns);
+  made.radius = outer - made.pitch * turns / 2;
+  return made;
+}
+
+double inner(const DialTrack& ring) { return ring.radius - ring.pitch * ring.span_rad / (4 * kPi); }
+
+std::optional<double> stop_or_soft(const Travel& travel) {
+  return travel.stops_rad && std::isfinite(*travel.stops_rad) ? travel.stops_rad : travel.soft_rad;
+}
+
+void add_tracks(DialLayout& layout, const Travel& travel) {
+  const double u = layout.unit, r = layout.radius;
+  layout.soft = track(travel.centre_rad, stop_or_soft(travel), r - 3 * u, 7 * u, 16 * u);
+  layout.cable =
+      track(travel.centre_rad, travel.cable_rad, inner(layout.soft) - 10 * u, 5 * u, 12 * u);
+  layout.home_radius = inner(layout.cable) - 10 * u;
+  layout.park_radius = layout.home_radius - 9 * u;
+}
+
+}  // namespace
+
+const TravelMark* DialPicture::mark(const TravelMark& like) const {
+  const auto at =
+      std::ranges::find_if(marks, [&](const TravelMark& entry) { return entry.is_same_as(like); });
+  return at == marks.end() ? nullptr : &*at;
+}
+
+DialPicture dial_picture(const Rig& rig, Axis axis, const Travel& travel) {
+  DialPicture picture;
+  picture.axis = axis;
+  picture.travel = travel;
+  picture.marks = travel_marks(with_defaults(rig).axis(axis), travel);
+  return picture;
+}
+
+QString mark_word(const TravelMark& mark) {
+  switch (mark.mark) {
+    case Mark::hard_stop:
+      return Plots::tr("stop");
+    case Mark::bumper:
+      return Plots::tr("bumper");
+    case Mark::soft_limit:
+      return Plots::tr("soft");
+    case Mark::cable:
+      return Plots::tr("cable");
+    case Mark::centre:
+      return Plots::tr("centre");
+    case Mark::home:
+      return Plots::tr("home");
+    case Mark::park:
+      break;
+  }
+  return Plots::tr("park");
+}
+
+QString mark_long_word(const TravelMark& mark) {
+  switch (mark.mark) {
+    case Mark::hard_stop:
+      return Plots::tr("hard stop");
+    case Mark::bumper:
+      return Plots::tr("end of the bumper");
+    case Mark::soft_limit:
+      return Plots::tr("soft limit");
+    case Mark::cable:
+      return Plots::tr("cable limit");
+    default:
+      return mark_word(mark);
+  }
+}
+
+std::string field_of(const DialPicture& picture, const TravelMark& mark) {
+  return std::string(name_of(picture.axis)) + "." + mark.field;
+}
+
+double DialLayout::page_rad(double angle_rad) const {
+  return angle_rad + (axis == Axis::pan ? kPi / 2 : 0);
+}
+
+QPointF DialLayout::at(double angle_rad, double r) const {
+  const double a = page_rad(angle_rad);
+  return centre + r * QPointF(std::cos(a), -std::sin(a));
+}
+
+double DialLayout::angle_at(QPointF point) const {
+  const QPointF d = point - centre;
+  const double page = std::atan2(-d.y(), d.x());
+  return std::remainder(page - page_rad(0), 2 * kPi);
+}
+
+double DialLayout::grip_radius(const TravelMark& mark) const {
+  const double on_ring = soft.radius_at(mark.angle_rad);
+  switch (mark.mark) {
+    case Mark::hard_stop:
+      return on_ring + 2 * unit;
+    case Mark::bumper:
+      return on_ring + 10 * unit;
+    case Mark::soft_limit:
+      return on_ring - 5 * unit;
+    case Mark::cable:
+      return cable.radius_at(mark.angle_rad);
+    case Mark::centre:
+      return radius + 6 * unit;
+    case Mark::home:
+      return home_radius;
+    case Mark::park:
+      break;
+  }
+  return park_radius;
+}
+
+QPointF DialLayout::grip(const TravelMark& mark) const {
+  return at(mark.angle_rad, grip_radius(mark));
+}
+
+DialLayout dial_layout(const QRectF& rect, const QFontMetricsF& metrics,
+                       const DialPicture& picture) {
+  DialLayout layout;
+  layout.axis = picture.axis;
+  layout.rect = rect;
+  const double line = metrics.height();
+  layout.note = QRectF(rect.left(), rect.bottom() - line, rect.width(), line);
+  layout.title = layout.note.translated(0, -line);
+  const double tall = rect.height() - 2 * line;
+  const double words = metrics.horizontalAdvance(QStringLiteral("bumper −000.0°")) + 10;
+  const double angles = metrics.horizontalAdvance(QStringLiteral("−000°")) + 6;
+  if (rect.width() >= 2 * words + 90 && tall >= 7 * line) {
+    layout.labels = DialLayout::Labels::words;
+    layout.radius = std::min((rect.width() - 2 * words) / 2 - 12, tall / 2 - 14);
+  } else if (rect.width() >= 2 * angles + 70 && tall >= 2 * line + 60) {
+    layout.labels = DialLayout::Labels::angles;
+    layout.radius = std::min((rect.width() - 2 * angles) / 2, tall / 2 - line) - 4;
+  } else {
+    layout.radius = std::min(rect.width() / 2, tall / 2) - 9;
+  }
+  layout.centre = QPointF(rect.center().x(), rect.top() + tall / 2);
+  layout.unit = std::clamp(layout.radius / 60, 0.5, 1.4);
+  add_tracks(layout, picture.travel);
+  return layout;
+}
+
+std::optional<TravelMark> mark_at(const DialLayout& layout, const DialPicture& picture,
+                                  QPointF point, double reach) {
+  std::optional<TravelMark> best;
+  if (layout.radius <= 0) return best;
+  for (const TravelMark& mark : picture.marks) {
+    const double off = QLineF(point, layout.grip(mark)).length();
+    if (off > reach) continue;
+    reach = off;
+    best = mark;
+  }
+  return best;
+}
+
+}  // namespace gazewright

@@ -1,0 +1,132 @@
+#include "core/travel/marks.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace gazewright {
+namespace {
+
+constexpr double kPi = std::numbers::pi, kDegree_rad = kPi / 180;
+constexpr double kLength_m = 1e-5;  // the step of lengths that are set
+constexpr double kLongest_m = 100;
+
+bool is_finite(const std::optional<double>& value) { return value && std::isfinite(*value); }
+double tidy(double value, double step) { return std::round(value / step) * step; }
+double tidy_angle(double rad) {
+  return std::round(rad / kDegree_rad * 100) / 100 * kDegree_rad;  // exact in degrees
+}
+
+std::string stop_field(const Stops& stops) {
+  return stops.kind.value == "window" ? "stops.window" : "stops.post_width";
+}
+bool twists(const Cable& cable) {
+  return cable.routing.value.empty() || cable.routing.value == "twist";
+}
+
+void add_both(std::vector<TravelMark>& marks, Mark mark, double centre_rad, double half_rad,
+              const std::string& field, bool moves = true) {
+  for (const int side : {-1, 1}) {
+    marks.push_back({mark, side, centre_rad + side * half_rad, field, moves});
+  }
+}
+
+/// The value in [least, most] at which a span that grows (or shrinks) with it comes nearest to
+/// `wanted_rad`, by halving: right for whatever geometry makes the span.
+template <class Span>
+double halved(double least, double most, double wanted_rad, bool grows, const Span& span_at) {
+  for (int i = 0; i < 80; ++i) {
+    const double middle = (least + most) / 2;
+    const std::optional<double> span = span_at(middle);
+    const bool too_little = span.value_or(grows ? kInfinity : 0) < wanted_rad;
+    (too_little == grows ? least : most) = middle;
+  }
+  return (least + most) / 2;
+}
+
+FieldValue for_stops(const AxisParts& parts, double span_rad) {
+  const std::string key = stop_field(parts.stops);
+  Stops stops = parts.stops;
+  const bool window = key == "stops.window";
+  Quantity& width = window ? stops.window_rad : stops.post_width_m;
+  const double most = window ? 2 * kPi : 2 * stops.radius_m.si.value_or(0) - kLength_m;
+  const double least = window ? kDegree_rad : kLength_m;
+  const double value = halved(least, most, span_rad, window, [&](double tried) {
+    width.si = tried;
+    return travel_between_stops_rad(stops);
+  });
+  return {key, window ? std::clamp(tidy_angle(value), least, most)
+                      : std::clamp(tidy(value, kLength_m), least, most)};
+}
+
+FieldValue for_cable(const AxisParts& parts, double span_rad) {
+  Cable cable = parts.cable;
+  const double value = halved(kLength_m, kLongest_m, span_rad, true, [&](double tried) {
+    cable.free_length_m.si = tried;
+    return cable_travel_rad(cable);
+  });
+  return {"cable.free_length", std::max(kLength_m, tidy(value, kLength_m))};
+}
+
+}  // namespace
+
+std::vector<TravelMark> travel_marks(const AxisParts& parts, const Travel& travel) {
+  std::vector<TravelMark> marks;
+  const double centre = travel.centre_rad;
+  if (is_finite(travel.stops_rad)) {
+    const double half = *travel.stops_rad / 2;
+    add_both(marks, Mark::hard_stop, centre, half, stop_field(parts.stops));
+    if (is_finite(parts.stops.bumper_travel_rad.si)) {
+      add_both(marks, Mark::bumper, centre, half + *parts.stops.bumper_travel_rad.si,
+               "stops.bumper_travel");
+    }
+    if (is_finite(travel.soft_rad)) {
+      add_both(marks, Mark::soft_limit, centre, *travel.soft_rad / 2, "stops.soft_inset");
+    }
+  }
+  if (is_finite(travel.cable_rad)) {
+    add_both(marks, Mark::cable, centre, *travel.cable_rad / 2,
+             twists(parts.cable) ? "cable.free_length" : "cable.routing", twists(parts.cable));
+  }
+  if (parts.stops.presence == Presence::given) {
+    marks.push_back({Mark::centre, 0, centre, "stops.centre"});
+  }
+  if (is_finite(parts.homing.home_rad.si)) {
+    marks.push_back({Mark::home, 0, *parts.homing.home_rad.si, "homing.home"});
+  }
+  if (is_finite(parts.homing.park_rad.si)) {
+    marks.push_back({Mark::park, 0, *parts.homing.park_rad.si, "homing.park"});
+  }
+  return marks;
+}
+
+std::vector<FieldValue> fields_for_mark(const AxisParts& parts, const TravelMark& mark,
+                                        double angle_rad, bool one_side) {
+  if (!mark.moves || !std::isfinite(angle_rad)) return {};
+  const Travel travel = travel_of(parts);
+  const double half = std::max(0.0, mark.side * (angle_rad - travel.centre_rad));
+  const double stops_half = travel.stops_rad.value_or(0) / 2;
+  switch (mark.mark) {
+    case Mark::hard_stop: {
+      if (!one_side) return {for_stops(parts, 2 * half)};
+      const double shift = mark.side * (half - stops_half) / 2;
+      const double centre = std::clamp(travel.centre_rad + shift, -2 * kPi, 2 * kPi);
+      return {for_stops(parts, half + stops_half), {"stops.centre", tidy_angle(centre)}};
+    }
+    case Mark::bumper:
+      return {{mark.field, std::max(0.1 * kDegree_rad, tidy_angle(half - stops_half))}};
+    case Mark::soft_limit:
+      return {
+          {mark.field, std::clamp(tidy_angle(stops_half - half), 0.0, std::min(stops_half, kPi))}};
+    case Mark::cable:
+      return {for_cable(parts, 2 * half)};
+    case Mark::centre:
+      return {{mark.field, std::clamp(tidy_angle(angle_rad), -2 * kPi, 2 * kPi)}};
+    case Mark::home:
+    case Mark::park:
+      return {{mark.field, std::clamp(tidy_angle(angle_rad), -20 * kPi, 20 * kPi)}};
+  }
+  return {};
+}
+
+}  // namespace gazewright
