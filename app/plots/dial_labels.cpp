@@ -95,10 +95,10 @@ void draw_angles(QPainter& painter, const DialLayout& layout, const DialPicture&
                  const Theme& theme) {
   const QFontMetricsF metrics(painter.font());
   std::vector<QRectF> taken;
-  const bool stops = picture.mark({Mark::hard_stop, 1, 0, {}});
+  const bool stops = picture.mark({MarkKind::hard_stop, 1, 0, {}});
   painter.setPen(theme.text);
   for (const TravelMark& mark : picture.marks) {
-    if (mark.mark != (stops ? Mark::hard_stop : Mark::cable)) continue;
+    if (mark.kind != (stops ? MarkKind::hard_stop : MarkKind::cable)) continue;
     const QString text = dial_angle_text(mark.angle_rad);
     const QSizeF size(metrics.horizontalAdvance(text) + 2, metrics.height());
     const QPointF p =
@@ -195,13 +195,13 @@ QString travel_summary(const Travel& travel) {
 
 QString dial_summary(const DialPicture& picture) {
   QStringList parts{travel_summary(picture.travel)};
-  const TravelMark* stop = picture.mark({Mark::hard_stop, 1, 0, {}});
-  const TravelMark* bumper = picture.mark({Mark::bumper, 1, 0, {}});
+  const TravelMark* stop = picture.mark({MarkKind::hard_stop, 1, 0, {}});
+  const TravelMark* bumper = picture.mark({MarkKind::bumper, 1, 0, {}});
   if (stop && bumper) {
     parts << Plots::tr("bumper %1 beyond the stops")
                  .arg(dial_angle_text(bumper->angle_rad - stop->angle_rad));
   }
-  for (const Mark kind : {Mark::centre, Mark::home, Mark::park}) {
+  for (const MarkKind kind : {MarkKind::centre, MarkKind::home, MarkKind::park}) {
     if (const TravelMark* mark = picture.mark({kind, 0, 0, {}})) {
       parts << mark_word(*mark) + QChar(' ') + dial_angle_text(mark->angle_rad);
     }

@@ -58,34 +58,34 @@ DialPicture dial_picture(const Rig& rig, Axis axis, const Travel& travel) {
 }
 
 QString mark_word(const TravelMark& mark) {
-  switch (mark.mark) {
-    case Mark::hard_stop:
+  switch (mark.kind) {
+    case MarkKind::hard_stop:
       return Plots::tr("stop");
-    case Mark::bumper:
+    case MarkKind::bumper:
       return Plots::tr("bumper");
-    case Mark::soft_limit:
+    case MarkKind::soft_limit:
       return Plots::tr("soft");
-    case Mark::cable:
+    case MarkKind::cable:
       return Plots::tr("cable");
-    case Mark::centre:
+    case MarkKind::centre:
       return Plots::tr("centre");
-    case Mark::home:
+    case MarkKind::home:
       return Plots::tr("home");
-    case Mark::park:
+    case MarkKind::park:
       break;
   }
   return Plots::tr("park");
 }
 
 QString mark_long_word(const TravelMark& mark) {
-  switch (mark.mark) {
-    case Mark::hard_stop:
+  switch (mark.kind) {
+    case MarkKind::hard_stop:
       return Plots::tr("hard stop");
-    case Mark::bumper:
+    case MarkKind::bumper:
       return Plots::tr("end of the bumper");
-    case Mark::soft_limit:
+    case MarkKind::soft_limit:
       return Plots::tr("soft limit");
-    case Mark::cable:
+    case MarkKind::cable:
       return Plots::tr("cable limit");
     default:
       return mark_word(mark);
@@ -113,20 +113,20 @@ double DialLayout::angle_at(QPointF point) const {
 
 double DialLayout::grip_radius(const TravelMark& mark) const {
   const double on_ring = soft.radius_at(mark.angle_rad);
-  switch (mark.mark) {
-    case Mark::hard_stop:
+  switch (mark.kind) {
+    case MarkKind::hard_stop:
       return on_ring + 2 * unit;
-    case Mark::bumper:
+    case MarkKind::bumper:
       return on_ring + 10 * unit;
-    case Mark::soft_limit:
+    case MarkKind::soft_limit:
       return on_ring - 5 * unit;
-    case Mark::cable:
+    case MarkKind::cable:
       return cable.radius_at(mark.angle_rad);
-    case Mark::centre:
+    case MarkKind::centre:
       return radius + 6 * unit;
-    case Mark::home:
+    case MarkKind::home:
       return home_radius;
-    case Mark::park:
+    case MarkKind::park:
       break;
   }
   return park_radius;

@@ -77,7 +77,7 @@ QString TravelDial::tip(const TravelMark& mark) const {
   text += QChar(' ') + (mark.moves ? tr("Drag it, or use the arrow keys, to change the %1.")
                                    : tr("It follows from the %1 and the card's measures."))
                            .arg(field);
-  if (mark.mark == Mark::hard_stop) text += QChar(' ') + tr("With Shift only this side moves.");
+  if (mark.kind == MarkKind::hard_stop) text += QChar(' ') + tr("With Shift only this side moves.");
   return text + QChar(' ') + tr("Double-click to type.");
 }
 

@@ -154,26 +154,26 @@ void draw_mark(const Dial& dial, const TravelMark& mark) {
   const double u = dial.u(), on = dial.layout.soft.radius_at(mark.angle_rad);
   const double cable = dial.layout.cable.radius_at(mark.angle_rad);
   const bool winds = dial.layout.soft.pitch > 0;
-  switch (mark.mark) {
-    case Mark::hard_stop:
+  switch (mark.kind) {
+    case MarkKind::hard_stop:
       return dial.line(mark.angle_rad, on - (winds ? 4 : 5.5) * u, on + (winds ? 4 : 7) * u,
                        dial.theme.text, std::max(2.0, 3 * u));
-    case Mark::soft_limit:
+    case MarkKind::soft_limit:
       return dial.line(mark.angle_rad, on - (winds ? 4 : 7) * u, on + 2.5 * u, dial.colour(),
                        std::max(1.2, 1.8 * u));
-    case Mark::cable:
+    case MarkKind::cable:
       return dial.line(mark.angle_rad, cable - 4 * u, cable + 4 * u, dial.theme.quiet,
                        std::max(1.2, 2 * u));
-    case Mark::centre:
+    case MarkKind::centre:
       return draw_centre(dial, mark);
-    case Mark::home:
+    case MarkKind::home:
       return draw_home(dial, mark);
-    case Mark::park:
+    case MarkKind::park:
       return draw_park(dial, mark);
-    case Mark::bumper:
+    case MarkKind::bumper:
       break;
   }
-  if (const TravelMark* stop = dial.picture.mark({Mark::hard_stop, mark.side, 0, {}})) {
+  if (const TravelMark* stop = dial.picture.mark({MarkKind::hard_stop, mark.side, 0, {}})) {
     draw_bumper(dial, mark, *stop);
   }
 }

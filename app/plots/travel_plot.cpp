@@ -117,7 +117,7 @@ QString TravelPlot::csv() const {
                 : std::isinf(*span) ? Plots::tr("none")
                                     : csv_number(*span * chart_parts::kDegPerRad));
     }
-    for (const Mark kind : {Mark::home, Mark::park}) {
+    for (const MarkKind kind : {MarkKind::home, MarkKind::park}) {
       const TravelMark* mark = dial->mark({kind, 0, 0, {}});
       cells << (mark ? csv_number(mark->angle_rad * chart_parts::kDegPerRad) : QString());
     }

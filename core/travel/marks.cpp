@@ -24,7 +24,7 @@ bool twists(const Cable& cable) {
   return cable.routing.value.empty() || cable.routing.value == "twist";
 }
 
-void add_both(std::vector<TravelMark>& marks, Mark mark, double centre_rad, double half_rad,
+void add_both(std::vector<TravelMark>& marks, MarkKind mark, double centre_rad, double half_rad,
               const std::string& field, bool moves = true) {
   for (const int side : {-1, 1}) {
     marks.push_back({mark, side, centre_rad + side * half_rad, field, moves});
@@ -75,27 +75,27 @@ std::vector<TravelMark> travel_marks(const AxisParts& parts, const Travel& trave
   const double centre = travel.centre_rad;
   if (is_finite(travel.stops_rad)) {
     const double half = *travel.stops_rad / 2;
-    add_both(marks, Mark::hard_stop, centre, half, stop_field(parts.stops));
+    add_both(marks, MarkKind::hard_stop, centre, half, stop_field(parts.stops));
     if (is_finite(parts.stops.bumper_travel_rad.si)) {
-      add_both(marks, Mark::bumper, centre, half + *parts.stops.bumper_travel_rad.si,
+      add_both(marks, MarkKind::bumper, centre, half + *parts.stops.bumper_travel_rad.si,
                "stops.bumper_travel");
     }
     if (is_finite(travel.soft_rad)) {
-      add_both(marks, Mark::soft_limit, centre, *travel.soft_rad / 2, "stops.soft_inset");
+      add_both(marks, MarkKind::soft_limit, centre, *travel.soft_rad / 2, "stops.soft_inset");
     }
   }
   if (is_finite(travel.cable_rad)) {
-    add_both(marks, Mark::cable, centre, *travel.cable_rad / 2,
+    add_both(marks, MarkKind::cable, centre, *travel.cable_rad / 2,
              twists(parts.cable) ? "cable.free_length" : "cable.routing", twists(parts.cable));
   }
   if (parts.stops.presence == Presence::given) {
-    marks.push_back({Mark::centre, 0, centre, "stops.centre"});
+    marks.push_back({MarkKind::centre, 0, centre, "stops.centre"});
   }
   if (is_finite(parts.homing.home_rad.si)) {
-    marks.push_back({Mark::home, 0, *parts.homing.home_rad.si, "homing.home"});
+    marks.push_back({MarkKind::home, 0, *parts.homing.home_rad.si, "homing.home"});
   }
   if (is_finite(parts.homing.park_rad.si)) {
-    marks.push_back({Mark::park, 0, *parts.homing.park_rad.si, "homing.park"});
+    marks.push_back({MarkKind::park, 0, *parts.homing.park_rad.si, "homing.park"});
   }
   return marks;
 }
@@ -106,24 +106,24 @@ std::vector<FieldValue> fields_for_mark(const AxisParts& parts, const TravelMark
   const Travel travel = travel_of(parts);
   const double half = std::max(0.0, mark.side * (angle_rad - travel.centre_rad));
   const double stops_half = travel.stops_rad.value_or(0) / 2;
-  switch (mark.mark) {
-    case Mark::hard_stop: {
+  switch (mark.kind) {
+    case MarkKind::hard_stop: {
       if (!one_side) return {for_stops(parts, 2 * half)};
       const double shift = mark.side * (half - stops_half) / 2;
       const double centre = std::clamp(travel.centre_rad + shift, -2 * kPi, 2 * kPi);
       return {for_stops(parts, half + stops_half), {"stops.centre", tidy_angle(centre)}};
     }
-    case Mark::bumper:
+    case MarkKind::bumper:
       return {{mark.field, std::max(0.1 * kDegree_rad, tidy_angle(half - stops_half))}};
-    case Mark::soft_limit:
+    case MarkKind::soft_limit:
       return {
           {mark.field, std::clamp(tidy_angle(stops_half - half), 0.0, std::min(stops_half, kPi))}};
-    case Mark::cable:
+    case MarkKind::cable:
       return {for_cable(parts, 2 * half)};
-    case Mark::centre:
+    case MarkKind::centre:
       return {{mark.field, std::clamp(tidy_angle(angle_rad), -2 * kPi, 2 * kPi)}};
-    case Mark::home:
-    case Mark::park:
+    case MarkKind::home:
+    case MarkKind::park:
       return {{mark.field, std::clamp(tidy_angle(angle_rad), -20 * kPi, 20 * kPi)}};
   }
   return {};

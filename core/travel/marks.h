@@ -9,17 +9,17 @@
 /// for a mark to lie elsewhere.
 namespace gazewright {
 
-enum class Mark { hard_stop, bumper, soft_limit, cable, centre, home, park };
+enum class MarkKind { hard_stop, bumper, soft_limit, cable, centre, home, park };
 
 struct TravelMark {
-  Mark mark = Mark::centre;
+  MarkKind kind = MarkKind::centre;
   int side = 0;          ///< −1 or +1 for the two ends of a limit, 0 for a single mark
   double angle_rad = 0;  ///< of the axis; beyond ±π where the travel is more than a turn
   std::string field;     ///< that makes it, below the axis: "stops.post_width"
   bool moves = true;     ///< whether fields_for_mark() knows how to move it
 
   bool is_same_as(const TravelMark& other) const {
-    return mark == other.mark && side == other.side;
+    return kind == other.kind && side == other.side;
   }
   bool operator==(const TravelMark&) const = default;
 };

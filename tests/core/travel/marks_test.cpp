@@ -1,0 +1,154 @@
+#include "core/travel/marks.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+#include <random>
+
+#include "core/rig/fields.h"
+#include "tests/support/owl_rig.h"
+#include "tests/support/tol.h"
+
+namespace gazewright {
+namespace {
+
+constexpr double kPi = std::numbers::pi, kDegree_rad = kPi / 180;
+// Fields are set to 0.01 mm and 0.01°. Half a step of a post at 26 mm, up to 40 mm wide, turns a
+// stop by 0.005/(26·√(1−(40/52)²))/2 = 1.5e-4 rad, half a step of the centre by 0.9e-4 rad; half a
+// step of 0.01 mm of cable at 15 rad/m by 0.75e-4 rad. The sum is below 4e-4.
+constexpr double kStep_rad = 4e-4;
+
+/// A rig of one axis, moved about at random, so that its parts may be edited by path.
+struct Axle {
+  Rig rig;
+  AxisParts& parts() { return rig.pan; }
+  AxisParts full() const { return with_defaults(rig).pan; }
+  std::vector<TravelMark> marks() const { return travel_marks(full(), travel_of(full())); }
+  double angle_of(MarkKind mark, int side) const {
+    for (const TravelMark& entry : marks()) {
+      if (entry.kind == mark && entry.side == side) return entry.angle_rad;
+    }
+    return std::nan("");
+  }
+  void move(const TravelMark& mark, double angle_rad, bool one_side = false) {
+    for (const FieldValue& field : fields_for_mark(full(), mark, angle_rad, one_side)) {
+      Quantity* at = find_quantity(rig, "pan." + field.key);
+      ASSERT_NE(at, nullptr) << field.key;
+      EXPECT_EQ(range_problem(*find_info("pan." + field.key), field.si), "") << field.key;
+      *at = si_quantity(field.si);
+    }
+  }
+};
+
+Axle owl_axle() {
+  Axle axle{tests::owl()};
+  axle.parts().stops.bumper_travel_rad = si_quantity(3 * kDegree_rad);
+  axle.parts().homing.home_rad = si_quantity(0.2);
+  axle.parts().homing.park_rad = si_quantity(-0.4);
+  return axle;
+}
+
+Axle random_axle(std::mt19937& random) {
+  const auto between = [&](double a, double b) {
+    return std::uniform_real_distribution(a, b)(random);
+  };
+  Axle axle = owl_axle();
+  Stops& stops = axle.parts().stops;
+  stops.post_width_m = si_quantity(between(0.004, 0.04));
+  stops.tab_width_m = si_quantity(between(0.004, 0.03));
+  stops.centre_rad = si_quantity(between(-2, 2));
+  stops.soft_inset_rad = si_quantity(between(0, 0.5));
+  stops.bumper_travel_rad = si_quantity(between(0.01, 0.2));
+  axle.parts().cable.free_length_m = si_quantity(between(0.05, 0.6));
+  axle.parts().homing.home_rad = si_quantity(between(-1, 1));
+  axle.parts().homing.park_rad = si_quantity(between(-1, 1));
+  return axle;
+}
+
+TEST(TravelMarks, ShowEveryLimitOnceASideAndTheSinglePlacesOnce) {
+  const auto marks = owl_axle().marks();
+  EXPECT_EQ(marks.size(), 4u * 2 + 3);
+  const Axle owl = owl_axle();
+  EXPECT_LT(owl.angle_of(MarkKind::soft_limit, 1), owl.angle_of(MarkKind::hard_stop, 1));
+  EXPECT_NEAR(owl.angle_of(MarkKind::bumper, 1) - owl.angle_of(MarkKind::hard_stop, 1),
+              3 * kDegree_rad, tol(1e-12));
+  EXPECT_DOUBLE_EQ(owl.angle_of(MarkKind::cable, -1), -900 * kDegree_rad * 0.26);
+}
+
+TEST(TravelMarks, LeaveOutWhatIsAbsentMissingOrEndless) {
+  Axle axle = owl_axle();
+  axle.parts().stops.presence = Presence::none;
+  axle.parts().cable.presence = Presence::none;
+  EXPECT_EQ(axle.marks().size(), 2u) << "home and park";
+  axle.parts().stops = {};
+  axle.parts().cable = {};
+  EXPECT_EQ(axle.marks().size(), 2u);
+  EXPECT_TRUE(std::isnan(axle.angle_of(MarkKind::bumper, 1)));
+}
+
+TEST(TravelMarks, MovingAMarkPutsItWhereItIsWanted) {
+  std::mt19937 random(41);
+  for (int i = 0; i < 40; ++i) {
+    Axle axle = random_axle(random);
+    for (const TravelMark& mark : axle.marks()) {
+      Axle moved = axle;
+      const double inwards = mark.kind == MarkKind::bumper ? -0.005 : 0.06;
+      const double wanted = mark.angle_rad - std::max(mark.side, -1) * inwards;
+      if (mark.kind == MarkKind::hard_stop && moved.parts().stops.post_width_m.si > 0.035) continue;
+      moved.move(mark, wanted);
+      EXPECT_NEAR(moved.angle_of(mark.kind, mark.side), wanted, tol(kStep_rad))
+          << mark.field << " " << mark.side << " in round " << i;
+    }
+  }
+}
+
+TEST(TravelMarks, AHardStopMovesAloneWhenAskedTo) {
+  Axle axle = owl_axle();
+  const double other = axle.angle_of(MarkKind::hard_stop, -1);
+  const TravelMark mark{MarkKind::hard_stop, 1, axle.angle_of(MarkKind::hard_stop, 1),
+                        "stops.post_width"};
+  axle.move(mark, mark.angle_rad - 0.3, true);
+  EXPECT_NEAR(axle.angle_of(MarkKind::hard_stop, 1), mark.angle_rad - 0.3, tol(kStep_rad));
+  EXPECT_NEAR(axle.angle_of(MarkKind::hard_stop, -1), other, tol(kStep_rad));
+}
+
+TEST(TravelMarks, WantedTooFarStaysWithinTheFieldsRanges) {
+  const Axle axle = owl_axle();
+  for (const TravelMark& mark : axle.marks()) {
+    for (const double wanted : {-500.0, -7.0, 0.0, 7.0, 500.0}) {
+      for (const bool one_side : {false, true}) {
+        Axle moved = axle;
+        moved.move(mark, wanted, one_side);  // checks the range
+        EXPECT_EQ(moved.marks().size(), axle.marks().size()) << mark.field << " at " << wanted;
+      }
+    }
+    EXPECT_TRUE(fields_for_mark(axle.full(), mark, std::nan(""), false).empty());
+  }
+}
+
+TEST(TravelMarks, MirrorWithTheRig) {
+  std::mt19937 random(7);
+  for (int i = 0; i < 20; ++i) {
+    Axle axle = random_axle(random), mirrored = axle;
+    for (Quantity* q : {&mirrored.parts().stops.centre_rad, &mirrored.parts().homing.home_rad,
+                        &mirrored.parts().homing.park_rad}) {
+      q->si = -*q->si;
+    }
+    for (const TravelMark& mark : axle.marks()) {
+      EXPECT_NEAR(mirrored.angle_of(mark.kind, -mark.side), -mark.angle_rad, tol(1e-12))
+          << mark.field;
+    }
+  }
+}
+
+TEST(TravelMarks, OnlyATwistedCableIsDragged) {
+  Axle axle = owl_axle();
+  const TravelMark cable{MarkKind::cable, 1, 2.0, "cable.routing", false};
+  EXPECT_TRUE(fields_for_mark(axle.full(), cable, 1.0, false).empty());
+  EXPECT_TRUE(std::ranges::all_of(axle.marks(), &TravelMark::moves));
+}
+
+}  // namespace
+}  // namespace gazewright
