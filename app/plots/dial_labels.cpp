@@ -90,27 +90,11 @@ void draw_columns(QPainter& painter, const DialLayout& layout, const DialPicture
   }
 }
 
-/// Angles of the outermost limits beside the ring; one that would touch another is left out.
 void draw_angles(QPainter& painter, const DialLayout& layout, const DialPicture& picture,
                  const Theme& theme) {
-  const QFontMetricsF metrics(painter.font());
-  std::vector<QRectF> taken;
-  const bool stops = picture.mark({MarkKind::hard_stop, 1, 0, {}});
   painter.setPen(theme.text);
-  for (const TravelMark& mark : picture.marks) {
-    if (mark.kind != (stops ? MarkKind::hard_stop : MarkKind::cable)) continue;
-    const QString text = dial_angle_text(mark.angle_rad);
-    const QSizeF size(metrics.horizontalAdvance(text) + 2, metrics.height());
-    const QPointF p =
-        layout.at(mark.angle_rad, layout.radius + 8 * layout.unit + size.height() / 2);
-    const double lean = std::clamp((p.x() - layout.centre.x()) / layout.radius, -1.0, 1.0);
-    const QRectF box(p.x() + (lean - 1) * size.width() / 2, p.y() - size.height() / 2, size.width(),
-                     size.height());
-    const bool free =
-        std::ranges::none_of(taken, [&](const QRectF& other) { return other.intersects(box); });
-    if (!free || !layout.rect.contains(box)) continue;
-    taken.push_back(box);
-    painter.drawText(box, Qt::AlignCenter, text);
+  for (const DialLabel& label : angle_labels(layout, QFontMetricsF(painter.font()), picture)) {
+    painter.drawText(label.box, Qt::AlignCenter, label.text);
   }
 }
 
@@ -133,31 +117,45 @@ bool draw_blind(QPainter& painter, const DialLayout& layout, const DialPicture& 
   return true;
 }
 
-QString note_of(const Travel& travel, bool with_blind) {
-  if (!travel.usable_rad) return Plots::tr("travel unknown");
-  if (std::isinf(*travel.usable_rad)) return Plots::tr("no limit");
-  QString text = from_to(travel.centre_rad, *travel.usable_rad);
+/// What the note may say, the fullest first.
+QStringList notes_of(const Travel& travel, bool with_blind) {
+  if (!travel.usable_rad) return {Plots::tr("travel unknown"), Plots::tr("unknown")};
+  if (std::isinf(*travel.usable_rad)) return {Plots::tr("no limit")};
+  const QString span = from_to(travel.centre_rad, *travel.usable_rad);
   const double turns = *travel.usable_rad / (2 * kPi);
+  const QString ends = dial_angle_text(*travel.usable_rad);
   if (turns > 1) {
-    return text + QStringLiteral(", ") + Plots::tr("%1 turns").arg(number_text(turns));
+    const QString wound = Plots::tr("%1 turns").arg(number_text(turns));
+    return {span + QStringLiteral(", ") + wound, wound};
   }
-  if (with_blind) {
-    text += QStringLiteral(", ") + Plots::tr("blind %1").arg(dial_angle_text(blind_rad(travel)));
-  }
-  return text;
+  if (!with_blind) return {span, ends};
+  return {
+      span + QStringLiteral(", ") + Plots::tr("blind %1").arg(dial_angle_text(blind_rad(travel))),
+      span, ends};
 }
 
-void draw_line(QPainter& painter, const QRectF& row, const QColor& colour, const QString& text) {
+QStringList titles_of(const DialLayout& layout, const DialPicture& picture) {
+  const TravelMark* active = picture.active ? picture.mark(*picture.active) : nullptr;
+  if (!active) return {Plots::tr("%1 travel").arg(axis_word(layout.axis)), axis_word(layout.axis)};
+  const QString angle = QChar(' ') + dial_angle_text(active->angle_rad, 4);
+  return {mark_long_word(*active) + angle, mark_word(*active) + angle};
+}
+
+/// The first of the texts that fits, else the last one with an ellipsis.
+void draw_line(QPainter& painter, const QRectF& row, const QColor& colour,
+               const QStringList& texts) {
   const QFontMetricsF metrics(painter.font());
+  const auto fits = [&](const QString& text) {
+    return metrics.horizontalAdvance(text) <= row.width();
+  };
+  const auto text = std::ranges::find_if(texts, fits);
   painter.setPen(colour);
-  painter.drawText(row, Qt::AlignCenter, metrics.elidedText(text, Qt::ElideRight, row.width()));
+  painter.drawText(
+      row, Qt::AlignCenter,
+      text != texts.end() ? *text : metrics.elidedText(texts.back(), Qt::ElideRight, row.width()));
 }
 
 }  // namespace
-
-QString dial_angle_text(double angle_rad, int digits) {
-  return format_value(angle_rad, "rad", "deg", digits);
-}
 
 void paint_dial_labels(QPainter& painter, const DialLayout& layout, const DialPicture& picture,
                        const Theme& theme) {
@@ -168,11 +166,9 @@ void paint_dial_labels(QPainter& painter, const DialLayout& layout, const DialPi
     if (layout.labels == DialLayout::Labels::angles) draw_angles(painter, layout, picture, theme);
     blind_is_said = words || draw_blind(painter, layout, picture, theme);
   }
-  const TravelMark* active = picture.active ? picture.mark(*picture.active) : nullptr;
   draw_line(painter, layout.title, axis_text_colour(theme, layout.axis),
-            active ? mark_long_word(*active) + QChar(' ') + dial_angle_text(active->angle_rad, 4)
-                   : Plots::tr("%1 travel").arg(axis_word(layout.axis)));
-  draw_line(painter, layout.note, theme.quiet, note_of(picture.travel, !blind_is_said));
+            titles_of(layout, picture));
+  draw_line(painter, layout.note, theme.quiet, notes_of(picture.travel, !blind_is_said));
 }
 
 QString travel_summary(const Travel& travel) {

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "app/plots/format.h"
 #include "app/plots/text.h"
 #include "core/rig/fields.h"
 
@@ -136,6 +137,55 @@ QPointF DialLayout::grip(const TravelMark& mark) const {
   return at(mark.angle_rad, grip_radius(mark));
 }
 
+QString dial_angle_text(double angle_rad, int digits) {
+  return format_value(angle_rad, "rad", "deg", digits);
+}
+
+std::vector<DialLabel> angle_labels(const DialLayout& layout, const QFontMetricsF& metrics,
+                                    const DialPicture& picture) {
+  std::vector<DialLabel> labels;
+  const bool stops = picture.mark({MarkKind::hard_stop, 1, 0, {}});
+  for (const TravelMark& mark : picture.marks) {
+    if (mark.kind != (stops ? MarkKind::hard_stop : MarkKind::cable)) continue;
+    const QString text = dial_angle_text(mark.angle_rad);
+    const QSizeF size(metrics.horizontalAdvance(text) + 2, metrics.height());
+    const double r = layout.radius + 8 * layout.unit + size.height() / 2;
+    const QPointF p = layout.at(mark.angle_rad, r);
+    const double lean = std::clamp((p.x() - layout.centre.x()) / layout.radius, -1.0, 1.0);
+    const QRectF box(p.x() + (lean - 1) * size.width() / 2, p.y() - size.height() / 2, size.width(),
+                     size.height());
+    const bool touches = std::ranges::any_of(
+        labels, [&](const DialLabel& other) { return other.box.intersects(box); });
+    if (!touches) labels.push_back({text, box});
+  }
+  return labels;
+}
+
+namespace {
+
+void set_radius(DialLayout& layout, double radius, const Travel& travel) {
+  layout.radius = radius;
+  layout.unit = std::clamp(radius / 60, 0.5, 1.4);
+  add_tracks(layout, travel);
+}
+
+/// The largest ring beside which the angles of the limits still fit; false where it gets too small.
+bool fit_angles(DialLayout& layout, const QFontMetricsF& metrics, const DialPicture& picture) {
+  const QRectF room(layout.rect.topLeft(), layout.title.topRight());
+  const double most = layout.radius;
+  for (double radius = most; radius >= std::max(32.0, 0.6 * most); radius -= 2) {
+    set_radius(layout, radius, picture.travel);
+    const auto labels = angle_labels(layout, metrics, picture);
+    if (std::ranges::all_of(labels, [&](const DialLabel& l) { return room.contains(l.box); })) {
+      return true;
+    }
+  }
+  set_radius(layout, most, picture.travel);
+  return false;
+}
+
+}  // namespace
+
 DialLayout dial_layout(const QRectF& rect, const QFontMetricsF& metrics,
                        const DialPicture& picture) {
   DialLayout layout;
@@ -145,20 +195,18 @@ DialLayout dial_layout(const QRectF& rect, const QFontMetricsF& metrics,
   layout.note = QRectF(rect.left(), rect.bottom() - line, rect.width(), line);
   layout.title = layout.note.translated(0, -line);
   const double tall = rect.height() - 2 * line;
+  layout.centre = QPointF(rect.center().x(), rect.top() + tall / 2);
   const double words = metrics.horizontalAdvance(QStringLiteral("bumper −000.0°")) + 10;
-  const double angles = metrics.horizontalAdvance(QStringLiteral("−000°")) + 6;
   if (rect.width() >= 2 * words + 90 && tall >= 7 * line) {
     layout.labels = DialLayout::Labels::words;
-    layout.radius = std::min((rect.width() - 2 * words) / 2 - 12, tall / 2 - 14);
-  } else if (rect.width() >= 2 * angles + 70 && tall >= 2 * line + 60) {
-    layout.labels = DialLayout::Labels::angles;
-    layout.radius = std::min((rect.width() - 2 * angles) / 2, tall / 2 - line) - 4;
-  } else {
-    layout.radius = std::min(rect.width() / 2, tall / 2) - 9;
+    const double radius = std::min((rect.width() - 2 * words) / 2 - 12, tall / 2 - 14);
+    set_radius(layout, radius, picture.travel);
+    return layout;
   }
-  layout.centre = QPointF(rect.center().x(), rect.top() + tall / 2);
-  layout.unit = std::clamp(layout.radius / 60, 0.5, 1.4);
-  add_tracks(layout, picture.travel);
+  set_radius(layout, std::min({rect.width() / 2, tall / 2, 90.0}) - 10, picture.travel);
+  if (layout.radius > 40 && fit_angles(layout, metrics, picture)) {
+    layout.labels = DialLayout::Labels::angles;
+  }
   return layout;
 }
 

@@ -61,6 +61,17 @@ struct DialLayout {
 DialLayout dial_layout(const QRectF& rect, const QFontMetricsF& metrics,
                        const DialPicture& picture);
 
+/// A text beside the ring.
+struct DialLabel {
+  QString text;
+  QRectF box;
+};
+/// Angles of the outermost limits beside the ring, none that would touch another.
+std::vector<DialLabel> angle_labels(const DialLayout& layout, const QFontMetricsF& metrics,
+                                    const DialPicture& picture);
+/// An angle as the dial says it: "154°".
+QString dial_angle_text(double angle_rad, int digits = 3);
+
 /// The mark whose grip lies nearest to a point and within `reach` pixels.
 std::optional<TravelMark> mark_at(const DialLayout& layout, const DialPicture& picture,
                                   QPointF point, double reach = 11);

@@ -17,8 +17,6 @@ void paint_travel_dial(QPainter& painter, const QRectF& rect, const DialPicture&
 QString travel_summary(const Travel& travel);
 /// With bumper, home and park: "…, bumper 2° beyond the stops, home 0°, park −40°".
 QString dial_summary(const DialPicture& picture);
-/// An angle as the dial says it: "154°".
-QString dial_angle_text(double angle_rad, int digits = 3);
 
 /// Texts round the dial: painted by paint_travel_dial().
 void paint_dial_labels(QPainter& painter, const DialLayout& layout, const DialPicture& picture,
