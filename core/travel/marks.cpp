@@ -10,6 +10,7 @@ namespace {
 constexpr double kPi = std::numbers::pi, kDegree_rad = kPi / 180;
 constexpr double kLength_m = 1e-5;  // the step of lengths that are set
 constexpr double kLongest_m = 100;
+constexpr double kLeastTravel_rad = 2 * kDegree_rad;  // so that there are stops left to drag
 
 bool is_finite(const std::optional<double>& value) { return value && std::isfinite(*value); }
 double tidy(double value, double step) { return std::round(value / step) * step; }
@@ -38,13 +39,14 @@ double halved(double least, double most, double wanted_rad, bool grows, const Sp
   for (int i = 0; i < 80; ++i) {
     const double middle = (least + most) / 2;
     const std::optional<double> span = span_at(middle);
-    const bool too_little = span.value_or(grows ? kInfinity : 0) < wanted_rad;
+    const bool too_little = span.value_or(-kInfinity) < wanted_rad;  // empty: nothing is left
     (too_little == grows ? least : most) = middle;
   }
   return (least + most) / 2;
 }
 
-FieldValue for_stops(const AxisParts& parts, double span_rad) {
+FieldValue for_stops(const AxisParts& parts, double wanted_rad) {
+  const double span_rad = std::max(wanted_rad, kLeastTravel_rad);
   const std::string key = stop_field(parts.stops);
   Stops stops = parts.stops;
   const bool window = key == "stops.window";
