@@ -203,7 +203,7 @@ DialLayout dial_layout(const QRectF& rect, const QFontMetricsF& metrics,
     set_radius(layout, radius, picture.travel);
     return layout;
   }
-  set_radius(layout, std::min({rect.width() / 2, tall / 2, 90.0}) - 10, picture.travel);
+  set_radius(layout, std::min({rect.width() / 2, tall / 2, 90.0}) - 13, picture.travel);
   if (layout.radius > 40 && fit_angles(layout, metrics, picture)) {
     layout.labels = DialLayout::Labels::angles;
   }

@@ -207,7 +207,10 @@ TEST(TravelDial, SurvivesStopsAndCablesThatAreNoneOrMissing) {
   for (const Presence stops : {Presence::none, Presence::missing}) {
     for (const Presence cable : {Presence::none, Presence::missing}) {
       DialOwl owl;
-      Rig rig = with_presence(owl.rig(), "pan.stops", stops);
+      Rig rig = owl.rig();
+      rig.pan.stops = {};
+      rig.pan.cable = {};
+      rig = with_presence(rig, "pan.stops", stops);
       owl.window.document().edit("bare", with_presence(rig, "pan.cable", cable));
       ASSERT_TRUE(owl.settle());
       TravelDial& dial = owl.drawn(Axis::pan);
