@@ -7,6 +7,7 @@
 
 #include "core/analysis/inputs.h"
 #include "core/rig/fields.h"
+#include "core/travel/cable_torque.h"
 
 namespace gazewright {
 namespace {
@@ -137,6 +138,11 @@ std::vector<std::string> Context::missing(std::span<const std::string_view> inpu
                                                 : axis;
       for (const InputPath path : stop_geometry(rig_.axis(of).stops))
         add_missing(for_axis(path, of), missing);
+      continue;
+    }
+    if (input == "<cable>") {
+      if (is_spring(rig_.axis(axis).cable))
+        add_missing(for_axis("<axis>.cable.free_length", axis), missing);
       continue;
     }
     if (input != "<load>") {

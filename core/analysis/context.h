@@ -47,7 +47,8 @@ class Context {
   /// Which of these inputs have no value, as paths. `<axis>` is replaced; a path may name a whole
   /// part ("on_tilt", "<axis>.stops"); "<load>" stands for all that decides inertia and gravity of
   /// the axis, "<stops>" ("pan.<stops>") for all that decides the travel between stops of their
-  /// kind. A part that is absent on purpose (`none`) is not missing.
+  /// kind, "<cable>" for the length of cables that have a stiffness. A part that is absent on
+  /// purpose (`none`) is not missing.
   std::vector<std::string> missing(std::span<const std::string_view> inputs, Axis axis);
 
  private:

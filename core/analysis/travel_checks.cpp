@@ -35,7 +35,7 @@ Compared inset(Context& c, Axis a) {
   const double have = c.rig().axis(a).stops.soft_inset_rad.value();
   const auto need = least_inset_rad(c, a);
   if (!need)
-    return {std::nullopt, have, "it cannot brake against gravity at all",
+    return {std::nullopt, have, "it cannot brake against gravity and cable at all",
             Compared::Outcome::impossible};
   return {*need, have,
           "braking from " + say(speed, "rad/s", "deg/s") + ", " +

@@ -64,7 +64,8 @@ const FigureRow kRows[] = {
      Axes::both,
      blind_sector},
     {{"<axis>.travel.braking_angle", "Angle to stop from top speed", "rad", "deg",
-      "rigid train, full braking, gravity at rest pushing on", "handbook: motion", kBraking},
+      "rigid train, full braking, gravity and cable at rest pushing on", "handbook: motion",
+      kBraking},
      Axes::both,
      [](Context& c, Axis a) -> Answer {
        return {braking_angle_rad(c.model(a), top_speed_radps(c.model(a))), kCannotBrake};

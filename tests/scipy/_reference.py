@@ -31,6 +31,9 @@ def axis_numbers(rig, axis):
              gear_inertia=value(a["gearbox"]["inertia"]), gear_viscous=value(a["gearbox"]["viscous"]),
              load_viscous=value(a["friction"]["viscous"]), voltage=value(rig["supply"]["voltage"]),
              supply_current_limit=value(rig["supply"]["current_limit"]), at=a["encoder"]["at"])
+    n["cable_stiffness"], cable_friction = cable_torque(a["cable"])
+    n["cable_centre"] = 0.0 if a["stops"] == "none" else value(a["stops"]["centre"])
+    n["coulomb"] += cable_friction
     return n
 
 
@@ -45,6 +48,17 @@ def between_stops(s):
     loose = value(s.get("trailers", "1")) if kind == "trailing" else 0
     gaps = loose * (TAU - 2 * taken("trailer_width")) if loose else 0
     return TAU - taken("tab_width") - taken("post_width") + gaps
+
+
+def cable_torque(cable):
+    """Stiffness against turning and friction of all cables: GJ/L or EI/L of each, side by side."""
+    if cable == "none":
+        return 0.0, 0.0
+    per_length = {"twist": "torsion_stiffness", "coil": "bending_stiffness"}.get(cable["routing"])
+    each = value(cable.get(per_length, "0")) if per_length else 0.0
+    all_of_them = value(cable.get("count", "1")) * each
+    return (all_of_them / value(cable["free_length"]) if each else 0.0,
+            value(cable.get("friction", "0")))
 
 
 def travel(a):
@@ -104,6 +118,10 @@ def travel_figures(a, d):
     f = {"travel.stops": stops, "travel.cable": cable, "travel.soft": soft, "travel.usable": usable,
          "travel.blind": max(TAU - usable, 0)}
     f["stop.energy"] = f["stop.torque"] = f["homing.candidates"] = None
+    stiffness, friction = cable_torque(a["cable"])
+    there = a["cable"] != "none"
+    f["cable.stiffness"] = stiffness if there else None
+    f["cable.torque_max"] = (stiffness * usable / 2 if stiffness else 0) + friction if there else None
     f["homing.spacing"] = TAU / (d.ratio if d.at == "motor" else 1)
     if a["stops"] != "none":
         w, J = d.speed_top(), d.load_and_rotor()
@@ -165,8 +183,10 @@ def all_figures(rig):
                  **homing_figures(rig[axis], d, masses.gravity_at_rest(axis), travel(rig[axis])[0]),
                  **encoder_figures(rig[axis]["encoder"])}
         parts["move.shortest_time"] = shortest_time(d, move)
-        # "Full braking": gravity at its rest-pose magnitude pushes on; the handbook says so.
-        parts["travel.braking_angle"] = braking_angle(d, d.speed_top(), abs(float(d.gravity(0.0))))
+        # "Full braking": gravity and cables at their rest-pose magnitudes push on; the handbook
+        # says so.
+        parts["travel.braking_angle"] = braking_angle(
+            d, d.speed_top(), abs(float(d.gravity(0.0))) + d.cable_stiffness * abs(d.cable_centre))
         parts["pointing.backlash"] = d.backlash / 2
         parts["pointing.gap_px"] = d.backlash * per_rad
         f.update({f"{axis}.{key}": v for key, v in parts.items()})

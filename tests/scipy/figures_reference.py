@@ -98,6 +98,16 @@ def vary(rig, rng):
     return rig
 
 
+def stiffen(rig, rng):
+    """Some axes get a cable that springs back and rubs."""
+    for axis in ("pan", "tilt"):
+        stiff, friction = rng.uniform(-4, -0.3), rng.uniform(0, 30)
+        if rng.random() < 0.5 and rig[axis]["cable"] != "none":
+            rig[axis]["cable"]["torsion_stiffness"] = f"{10**stiff!r} N.m2/rad"
+            rig[axis]["cable"]["friction"] = f"{friction!r} mN.m"
+    return rig
+
+
 def run(*command):
     done = subprocess.run([str(c) for c in command], capture_output=True, text=True)
     if done.returncode != 0:
@@ -174,9 +184,10 @@ def main():
     samples = sorted((project / "sample-rigs").glob("*.rig.yaml"))
     assert len(samples) >= 3, "the sample rigs are missing"
     rng, paths, bad, count = random.Random(SEED), list(samples), [], 0
+    cables = random.Random(SEED + 1)
     with tempfile.TemporaryDirectory() as folder:
         for i in range(RANDOM_RIGS):
-            rig = vary(text.read(samples[i % len(samples)].read_text()), rng)
+            rig = stiffen(vary(text.read(samples[i % len(samples)].read_text()), rng), cables)
             paths.append(pathlib.Path(folder) / f"variation-{i}-of-{samples[i % len(samples)].name}")
             paths[-1].write_text(text.write(rig))
         with concurrent.futures.ProcessPoolExecutor() as pool:
