@@ -16,6 +16,12 @@ inline constexpr std::array<InputPath, 4> kCableTorque{"<axis>.cable.torsion_sti
 inline constexpr const char* kWindsUnknown =
     "how far the cable winds up is not known: needs the usable travel";
 
+/// Whether a stiffness or a friction of the cables is entered.
+inline bool has_cable_torque(Context& c, Axis a) {
+  const Cable& cable = c.rig().axis(a).cable;
+  return is_spring(cable) || cable_friction_Nm(cable) != 0;
+}
+
 /// Torque of the cables' spring at either end of the usable travel, which is centred on their
 /// untwisted state; empty where the travel has no known end. [N·m]
 inline std::optional<double> cable_wound_Nm(Context& c, Axis a) {

@@ -12,11 +12,6 @@ constexpr auto kCableAndMotor =
     joined(joined(kStall, kCableTorque),
            std::array<InputPath, 3>{"<load>", "<axis>.friction.coulomb", "<axis>.gearbox.drag"});
 
-bool has_torque(Context& c, Axis a) {
-  const Cable& cable = c.rig().axis(a).cable;
-  return is_spring(cable) || cable_friction_Nm(cable) != 0;
-}
-
 Compared cable_torque(Context& c, Axis a) {
   const double rubs = cable_friction_Nm(c.rig().axis(a).cable);
   const double others = held_back(c.model(a)).sum_Nm() - rubs;
@@ -45,7 +40,7 @@ constexpr Check kChecks[] = {
      kLevers,
      nullptr,
      {},
-     has_torque},
+     has_cable_torque},
 };
 
 }  // namespace

@@ -4,20 +4,18 @@
 namespace gazewright {
 namespace {
 
-constexpr const char* kNoCable = "there is no cable across this axis";
+constexpr const char* kNoTorque = "no stiffness or friction of a cable is entered";
 constexpr const char* kSpringSource =
     "twisted bar GJ/L: Boresi & Schmidt, ch. 6; spiral EI/L: Khurmi & Gupta, Machine Design; "
     "handbook: motion";
 
-bool has_no_cable(Context& c, Axis a) { return c.rig().axis(a).cable.presence == Presence::none; }
-
 Answer stiffness(Context& c, Axis a) {
-  if (has_no_cable(c, a)) return Answer::none(kNoCable);
+  if (!has_cable_torque(c, a)) return Answer::aside(kNoTorque);
   return cable_stiffness_Nmprad(c.rig().axis(a).cable);
 }
 
 Answer largest_torque(Context& c, Axis a) {
-  if (has_no_cable(c, a)) return Answer::none(kNoCable);
+  if (!has_cable_torque(c, a)) return Answer::aside(kNoTorque);
   const auto wound = cable_wound_Nm(c, a);
   if (!wound) return Answer::none(kWindsUnknown);
   return *wound + cable_friction_Nm(c.rig().axis(a).cable);

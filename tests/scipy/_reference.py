@@ -119,9 +119,9 @@ def travel_figures(a, d):
          "travel.blind": max(TAU - usable, 0)}
     f["stop.energy"] = f["stop.torque"] = f["homing.candidates"] = None
     stiffness, friction = cable_torque(a["cable"])
-    there = a["cable"] != "none"
-    f["cable.stiffness"] = stiffness if there else None
-    f["cable.torque_max"] = (stiffness * usable / 2 if stiffness else 0) + friction if there else None
+    entered = stiffness > 0 or friction > 0
+    f["cable.stiffness"] = stiffness if entered else None
+    f["cable.torque_max"] = (stiffness * usable / 2 if stiffness else 0) + friction if entered else None
     f["homing.spacing"] = TAU / (d.ratio if d.at == "motor" else 1)
     if a["stops"] != "none":
         w, J = d.speed_top(), d.load_and_rotor()
