@@ -162,7 +162,8 @@ def step_figures(trace, move, band):
 
     outside = np.nonzero(np.abs(angle - move) > band)[0]
     last = outside[-1]
-    settle = None if last == len(angle) - 1 else (time[last], time[last + 1])
+    # Settled where the last 30 % of the horizon show it; an axis that swings may end inside by luck.
+    settle = None if time[last] >= 0.7 * time[-1] else (time[last], time[last + 1])
     arrives = angle.max() >= 0.9 * move
     return {"step.rise_time": reaches(0.9 * move) - reaches(0.1 * move) if arrives else None,
             "step.overshoot": max(angle.max() / move - 1, 0.0),

@@ -73,7 +73,7 @@ RIGS = [
     Rig("slow and heavy", pan=dict(rate=2000.0, kp=8, estimator_bw=200.0), tilt=dict(d=4, N=30),
         on_tilt=[("head", 1.4, (0.0, 0.0, 0.0), 0.16)]),
     Rig("stiff cables", pan=dict(cable="coil", cable_k=2.0),
-        tilt=dict(N=9, ks=0.2, ki=3, cable="twist", cable_k=40.0)),
+        tilt=dict(N=9, ks=0.2, ki=3, cable="twist", cable_k=4.0)),
 ]
 
 
