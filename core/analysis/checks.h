@@ -52,6 +52,7 @@ struct Check {
 std::span<const Check> motion_checks();
 std::span<const Check> travel_checks();
 std::span<const Check> cable_checks();
+std::span<const Check> wire_checks();
 std::span<const Check> stop_checks();
 std::span<const Check> power_off_checks();
 std::span<const Check> homing_checks();

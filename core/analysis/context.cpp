@@ -5,6 +5,7 @@
 #include <thread>
 #include <utility>
 
+#include "core/analysis/fields_in_use.h"
 #include "core/analysis/inputs.h"
 #include "core/rig/fields.h"
 
@@ -140,7 +141,15 @@ std::vector<std::string> Context::missing(std::span<const std::string_view> inpu
       continue;
     }
     if (input != "<load>") {
-      add_missing(for_axis(input, axis), missing);
+      const std::string path = for_axis(input, axis);
+      const Axis of = path.starts_with(name_of(Axis::tilt)) ? Axis::tilt : Axis::pan;
+      if (const auto fields = fields_in_use(path, rig_.axis(of))) {
+        for (std::string& name : this->missing(*fields, of)) {
+          if (std::ranges::find(missing, name) == missing.end()) missing.push_back(std::move(name));
+        }
+      } else {
+        add_missing(path, missing);
+      }
       continue;
     }
     add_missing("on_tilt", missing);

@@ -78,9 +78,8 @@ inline constexpr auto kSettle = joined(kStep, kPixels);
 inline constexpr std::array<InputPath, 1> kStopGeometry{"<stops>"};
 inline constexpr std::array<InputPath, 1> kSoftInset{"<axis>.stops.soft_inset"};
 inline constexpr auto kSoft = joined(kStopGeometry, kSoftInset);
-inline constexpr std::array<InputPath, 1> kCable{"<axis>.cable"};
-inline constexpr std::array<InputPath, 2> kTwist{"<axis>.cable.twist_rating",
-                                                 "<axis>.cable.free_length"};
-inline constexpr auto kUsable = joined(kSoft, kTwist);
+/// What the routing in use needs for its travel, see fields_in_use().
+inline constexpr std::array<InputPath, 1> kCableTravel{"<axis>.cable.<travel>"};
+inline constexpr auto kUsable = joined(kSoft, kCableTravel);
 
 }  // namespace gazewright

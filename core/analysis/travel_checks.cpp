@@ -76,10 +76,10 @@ Compared order(Context& c, Axis a) {
               limits_in_order(travel, End::least)};
 }
 
-constexpr Lever kFitLevers[] = {{"<axis>.stops.soft_inset", Way::down, 100},
-                                {"<axis>.cable.free_length", Way::up, 10},
-                                {"<axis>.stops.tab_width", Way::down, 20},
-                                {"task.<axis>_move", Way::down, 10}};
+constexpr Lever kFitLevers[] = {
+    {"<axis>.stops.soft_inset", Way::down, 100}, {"<axis>.cable.free_length", Way::up, 10},
+    {"<axis>.cable.wall_radius", Way::up, 5},    {"<axis>.cable.hub_radius", Way::down, 5},
+    {"<axis>.stops.tab_width", Way::down, 20},   {"task.<axis>_move", Way::down, 10}};
 constexpr Lever kInsetLevers[] = {{"<axis>.stops.soft_inset", Way::up, 60},
                                   {"<axis>.loop.speed_limit", Way::down, 10}};
 constexpr Lever kOrderLevers[] = {{"<axis>.stops.soft_inset", Way::up, 60},
