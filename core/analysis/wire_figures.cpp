@@ -15,7 +15,7 @@ constexpr InputPath kCircuits[]{"<axis>.cable.count", "<axis>.cable.conductors"}
 /// Nothing to say where no cable crosses the axis.
 template <double compute(Context&, Axis)>
 Answer of_cable(Context& c, Axis a) {
-  if (has_no_cable(c.rig().axis(a).cable)) return Answer::none(kNoCable);
+  if (has_no_cable(c.rig().axis(a).cable)) return Answer::aside(kNoCable);
   return compute(c, a);
 }
 
@@ -30,27 +30,33 @@ const FigureRow kRows[] = {
     {{"<axis>.cable.circuits", "Wires across the axis", "1", "1", "count·conductors",
       "what a slip ring needs in circuits; handbook: cables", kCircuits},
      Axes::both,
-     of_cable<circuits_needed>},
+     of_cable<circuits_needed>,
+     true},
     {{"<axis>.cable.wire_resistance", "Wire resistance at 20 °C", "ohm/m", "mohm/m",
       "ρ/A, ρ = 1/58 Ω·mm²/m", kCopper, kConductor},
      Axes::both,
-     of_cable<cold_ohmpm>},
+     of_cable<cold_ohmpm>,
+     true},
     {{"<axis>.cable.wire_resistance_warm", "Wire resistance in its surroundings", "ohm/m", "mohm/m",
       "ρ·(1 + 0.00393·(T − 20 °C))/A", kCopper, kWarm},
      Axes::both,
-     of_cable<warm_ohmpm>},
+     of_cable<warm_ohmpm>,
+     true},
     {{"<axis>.cable.wire_rating", "Cautious current of one wire", "A", "A",
       "700 circular mil per ampere", "Handbook of Electronic Tables and Formulas", kConductor},
      Axes::both,
-     of_cable<rating_A>},
+     of_cable<rating_A>,
+     true},
     {{"<axis>.cable.drop", "Voltage drop, out and back", "V", "V",
       "2·current·R'·supply_length, R' in its surroundings", kOhm, kDrop},
      Axes::both,
-     of_cable<drop_V>},
+     of_cable<drop_V>,
+     true},
     {{"<axis>.cable.drop_share", "Voltage drop over supply voltage", "1", "%", "drop / voltage",
       kOhm, kDropShare},
      Axes::both,
-     of_cable<drop_share>},
+     of_cable<drop_share>,
+     true},
 };
 
 }  // namespace
