@@ -108,6 +108,9 @@ TileText cable_tile(const Rig& rig, const Analysis& analysis, Axis axis) {
     return {tr("Cable"), tr("not stated"), {tr("travel unknown")}, {}, {}};
   }
   const std::string routing = cable.routing.value.empty() ? "twist" : cable.routing.value;
+  if (routing == "slip_ring") {
+    return {tr("Cable"), tr("no limit"), {tr("slip ring")}, {}, {}};
+  }
   const QString how = routing == "twist"
                           ? tr("twist %1").arg(field_text(rig, path + "twist_rating"))
                       : routing == "coil" ? tr("clock spring")

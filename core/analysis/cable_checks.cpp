@@ -25,7 +25,7 @@ Compared lasts_to_stops(Context& c, Axis a) {
     return {travel.stops_rad, std::nullopt, why_no_cable_travel(cable), Outcome::impossible};
   }
   if (std::isinf(*travel.cable_rad)) return moot("a slip ring turns without end");
-  if (!travel.stops_rad) return {std::nullopt, travel.cable_rad, kTooWide};
+  if (!travel.stops_rad) return {std::nullopt, travel.cable_rad, why_no_travel(c, a)};
   if (std::isinf(*travel.stops_rad)) {
     return {std::nullopt, *travel.cable_rad, "a cable crosses an axis that has no stops",
             Outcome::impossible};

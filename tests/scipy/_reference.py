@@ -5,6 +5,7 @@ import math
 
 import numpy as np
 
+from _cables import cable_figures, cable_travel
 from _homing import encoder_figures, homing_figures
 from _loops import Loops
 from _mass import Masses, scan_max
@@ -54,7 +55,7 @@ def travel(a):
         stops = between_stops(a["stops"])
         soft = max(stops - 2 * value(a["stops"]["soft_inset"]), 0)
     if a["cable"] != "none":
-        cable = 2 * value(a["cable"]["twist_rating"]) * value(a["cable"]["free_length"])
+        cable = cable_travel(a["cable"])
     return stops, soft, cable, min(soft, cable)
 
 
@@ -163,7 +164,8 @@ def all_figures(rig):
         move = value(rig["task"][axis + "_move"])
         parts = {**drive_figures(d), **travel_figures(rig[axis], d), **loop_figures(d),
                  **homing_figures(rig[axis], d, masses.gravity_at_rest(axis), travel(rig[axis])[0]),
-                 **encoder_figures(rig[axis]["encoder"])}
+                 **encoder_figures(rig[axis]["encoder"]),
+                 **cable_figures(rig, axis, travel(rig[axis])[3])}
         parts["move.shortest_time"] = shortest_time(d, move)
         # "Full braking": gravity at its rest-pose magnitude pushes on; the handbook says so.
         parts["travel.braking_angle"] = braking_angle(d, d.speed_top(), abs(float(d.gravity(0.0))))

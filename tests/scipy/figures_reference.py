@@ -63,11 +63,14 @@ def vary(rig, rng):
               "loop": 1.2}
     fixed = {"name", "pole_pairs", "modulation_limit", "control_rate", "efficiency",
              "back_efficiency", "at", "bits", "routing", "count", "centre", "stiffness",
-             "kind", "material", "trailers", "rebound"}
+             "kind", "material", "trailers", "rebound",
+             "conductors", "ring_circuits"}
     for axis in ("pan", "tilt"):
         for part, s in spread.items():
             if "name" in rig[axis][part]:
                 rig[axis][part]["name"] = part  # the samples' have commas
+            if rig[axis][part].get("routing") in ("coil", "loop"):
+                s = 1.05  # what still fits and reaches
             for key in rig[axis][part]:
                 if key not in fixed and rig[axis][part][key] != "none":
                     rig[axis][part][key] = text.scaled(rig[axis][part][key], factor(rng, s))
