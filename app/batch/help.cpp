@@ -19,6 +19,8 @@ Verbs
       The step response of one axis as CSV, a row for each control sample.
   sweep RIG --axis pan|tilt --ratio FROM:TO:STEP
       Times, torque, speed and acceleration of one axis against its gear ratio, as CSV.
+  travel RIG [--step ANGLE] [--out FILE.csv]
+      Which poses of pan and tilt can be reached, and what keeps it from the others, as CSV.
   sheet RIG --out FILE.pdf [--paper a4|letter]
       The design sheet to build from, as PDF.
 
@@ -48,9 +50,11 @@ constexpr const char* kFigures =
 Prints every figure and every finding of the rig.
 
   (no option)  a table to read: findings with verdict, demand, capacity, margin, reason and remedy,
-               the worst first; then the figures, three significant digits in everyday units
+               the worst first; then the figures, three significant digits in everyday units, and
+               the homing plan of each axis
   --json       {"rig": title, "figures": {id: number or null}, "findings": [{"id", "axis",
-               "verdict", "demand", "capacity", "margin", "because", "remedy"}]}
+               "verdict", "demand", "capacity", "margin", "because", "remedy"}],
+               "homing": {"pan": [step, ...], "tilt": [step, ...]}}
                in SI units with every digit; axis is pan, tilt or both; verdict is holds, tight,
                fails or unknown; what is not known is null
   --csv        columns id, value, unit, because: the figures in SI units with every digit; an empty
@@ -117,6 +121,30 @@ Example
   gazewright-batch sweep owl.rig.yaml --axis pan --ratio 4:40:0.5 > pan.csv
 )";
 
+constexpr const char* kTravel =
+    R"(gazewright-batch travel RIG [--step ANGLE] [--out FILE.csv]
+
+Prints a grid of poses around the middle of both travels, as CSV: whether the rig can reach each of
+them, and what keeps it from the others.
+
+  --step  from pose to pose, an angle with its unit from 0.25 deg to 30 deg; 2 deg where not given
+  --out   the file to write; standard output where not given
+
+Columns
+  pan_rad   pan angle, running first
+  tilt_rad  tilt angle, positive looks up
+  reach     1 where the pose can be reached, else 0
+  limit     none, or the first of these that keeps it away: pan stop, pan cable, pan soft limit,
+            tilt stop, tilt cable, tilt soft limit, collision, keep-out
+
+Collisions are those of bodies that tilt with bodies on pan and with the stand, met on the way from
+tilt 0. Where the rig lacks a stop, a cable, a size or a place, nothing is printed, a sentence names
+it and the exit status is 3.
+
+Example
+  gazewright-batch travel owl.rig.yaml --step 5deg --out reach.csv
+)";
+
 constexpr const char* kSheet =
     R"(gazewright-batch sheet RIG --out FILE.pdf [--paper a4|letter]
 
@@ -143,6 +171,8 @@ std::string help_text(std::optional<Verb> verb) {
       return kTrace;
     case Verb::sweep:
       return kSweep;
+    case Verb::travel:
+      return kTravel;
     case Verb::sheet:
       return kSheet;
   }

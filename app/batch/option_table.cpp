@@ -31,8 +31,15 @@ Problem set_ratios(Command& command, std::string_view text) {
   command.ratios = std::move(std::get<std::vector<double>>(read));
   return {};
 }
+Problem set_step(Command& command, std::string_view text) {
+  const auto read = read_step(text);
+  if (const auto* problem = std::get_if<UsageProblem>(&read)) return *problem;
+  command.step_rad = std::get<double>(read);
+  return {};
+}
 Problem set_out(Command& command, std::string_view text) {
-  if (text.empty()) return UsageProblem{"--out has no file name", "write --out sheet.pdf"};
+  if (text.empty())
+    return UsageProblem{"--out has no file name", "write for example --out sheet.pdf"};
   command.out = text;
   return {};
 }
@@ -44,7 +51,8 @@ Problem set_paper(Command& command, std::string_view text) {
 }
 
 constexpr Verb kFigures[] = {Verb::figures}, kSheet[] = {Verb::sheet}, kTrace[] = {Verb::trace},
-               kSweep[] = {Verb::sweep}, kOneAxis[] = {Verb::trace, Verb::sweep};
+               kSweep[] = {Verb::sweep}, kTravel[] = {Verb::travel},
+               kOneAxis[] = {Verb::trace, Verb::sweep}, kToFile[] = {Verb::travel, Verb::sheet};
 
 const OptionRow kOptions[] = {
     {"--json", "", kFigures, [](Command& c, std::string_view) { return set_form(c, Form::json); }},
@@ -57,7 +65,8 @@ const OptionRow kOptions[] = {
     {"--axis", "pan|tilt", kOneAxis, set_axis},
     {"--for", "TIME", kTrace, set_duration},
     {"--ratio", "FROM:TO:STEP", kSweep, set_ratios},
-    {"--out", "FILE.pdf", kSheet, set_out},
+    {"--step", "ANGLE", kTravel, set_step},
+    {"--out", "FILE", kToFile, set_out},
     {"--paper", "a4|letter", kSheet, set_paper},
 };
 

@@ -91,6 +91,8 @@ const char* name_of(Verb verb) {
       return "trace";
     case Verb::sweep:
       return "sweep";
+    case Verb::travel:
+      return "travel";
     case Verb::sheet:
       return "sheet";
   }
@@ -112,8 +114,8 @@ Request read_command_line(std::span<const std::string_view> arguments) {
                                        [](Verb v) { return std::string_view(name_of(v)); });
   if (verb == std::end(kVerbs))
     return UsageProblem{"there is no verb " + quoted(sorted.words[0]),
-                        "the verbs are figures, trace, sweep and sheet; gazewright-batch --help "
-                        "explains them"};
+                        "the verbs are figures, trace, sweep, travel and sheet; gazewright-batch "
+                        "--help explains them"};
   if (sorted.help) return HelpWanted{*verb};
 
   Command command;

@@ -9,13 +9,15 @@
 #include <vector>
 
 #include "app/sheet/write_sheet.h"
+#include "core/analysis/reach.h"
 #include "core/rig/rig.h"
 
 /// The command line of gazewright-batch: `VERB [options] RIG`, options before or after the rig.
 namespace gazewright::batch {
 
-enum class Verb { figures, trace, sweep, sheet };
-inline constexpr Verb kVerbs[] = {Verb::figures, Verb::trace, Verb::sweep, Verb::sheet};
+enum class Verb { figures, trace, sweep, travel, sheet };
+inline constexpr Verb kVerbs[] = {Verb::figures, Verb::trace, Verb::sweep, Verb::travel,
+                                  Verb::sheet};
 const char* name_of(Verb verb);
 
 enum class Form { table, json, csv };
@@ -28,8 +30,9 @@ struct Command {
   bool strict = false;
   std::optional<Axis> axis;
   double duration_s = 0.6;
-  std::vector<double> ratios;  ///< of a sweep
-  std::string out;             ///< of a sheet
+  std::vector<double> ratios;        ///< of a sweep
+  double step_rad = kReachStep_rad;  ///< of travel
+  std::string out;                   ///< of a sheet; of travel, empty: standard output
   Paper paper = Paper::a4;
 };
 /// A question about the program itself.
@@ -54,5 +57,7 @@ inline constexpr std::size_t kMostSweepPoints = 10000;
 std::variant<std::vector<double>, UsageProblem> read_ratios(std::string_view text);
 /// "0.6" (seconds) or "600 ms"; above 0, at most 60 s.
 std::variant<double, UsageProblem> read_duration(std::string_view text);
+/// "2 deg" as radians; 0.25 to 30 deg.
+std::variant<double, UsageProblem> read_step(std::string_view text);
 
 }  // namespace gazewright::batch

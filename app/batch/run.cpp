@@ -32,6 +32,8 @@ int run_verb(const Rig& rig, const Command& command) {
       return run_trace(rig, command);
     case Verb::sweep:
       return run_sweep(rig, command);
+    case Verb::travel:
+      return run_travel(rig, command);
     case Verb::sheet:
       return run_sheet(rig, command);
   }

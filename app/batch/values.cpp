@@ -72,4 +72,23 @@ std::variant<double, UsageProblem> read_duration(std::string_view text) {
   return std::get<Quantity>(read).value();
 }
 
+std::variant<double, UsageProblem> read_step(std::string_view text) {
+  constexpr double kDegree_rad = 3.14159265358979323846 / 180;
+  static constexpr FieldInfo info = [] {
+    FieldInfo step{};
+    step.key = "step";
+    step.label = "Step";
+    step.si_unit = "rad";
+    step.unit = "deg";
+    step.least = 0.25 * kDegree_rad * (1 - 1e-12);
+    step.most = 30 * kDegree_rad * (1 + 1e-12);
+    return step;
+  }();
+  const auto read = read_quantity(text, info);
+  if (const auto* problem = std::get_if<UnitProblem>(&read))
+    return UsageProblem{"--step " + std::string(text) + ": " + problem->problem,
+                        "write an angle from 0.25 deg to 30 deg, for example --step 2deg"};
+  return std::get<Quantity>(read).value();
+}
+
 }  // namespace gazewright::batch

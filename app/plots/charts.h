@@ -14,7 +14,7 @@ Chart ratio_chart(const PlotInput& input);
 Chart torque_speed_chart(const PlotInput& input);
 Chart travel_speed_chart(const PlotInput& input);
 
-/// The chart of a kind that is one. @pre kind is not travel or inertia.
+/// The chart of a kind that is one. @pre kind is not travel, reach or inertia.
 Chart chart_of(PlotKind kind, const PlotInput& input);
 
 /// Ratios that gearboxes are sold in. Common practice, no source.

@@ -10,6 +10,7 @@
 #include "app/plots/chart_plot.h"
 #include "app/plots/charts.h"
 #include "app/plots/painted_plot.h"
+#include "app/plots/reach_picture.h"
 #include "app/plots/text.h"
 
 namespace gazewright {
@@ -29,6 +30,7 @@ constexpr KindRow kKinds[]{
     {PlotKind::current, "current", QT_TRANSLATE_NOOP("Plots", "Current in the step")},
     {PlotKind::travel, "travel", QT_TRANSLATE_NOOP("Plots", "Travel")},
     {PlotKind::travel_speed, "travel-speed", QT_TRANSLATE_NOOP("Plots", "Speed over travel")},
+    {PlotKind::reach, "reach", QT_TRANSLATE_NOOP("Plots", "Reach")},
     {PlotKind::inertia, "inertia", QT_TRANSLATE_NOOP("Plots", "Where the inertia is")},
 };
 
@@ -149,13 +151,14 @@ std::optional<Diagnostic> PlotView::exportTo(const std::filesystem::path& file) 
 
 std::unique_ptr<PlotView> make_plot(PlotKind kind, QWidget* parent) {
   if (kind == PlotKind::travel) return std::make_unique<TravelPlot>(parent);
+  if (kind == PlotKind::reach) return std::make_unique<ReachPlot>(parent);
   if (kind == PlotKind::inertia) return std::make_unique<InertiaPlot>(parent);
   return std::make_unique<ChartPlot>(kind, parent);
 }
 
 void paint_plot(QPainter& painter, const QRectF& rect, PlotKind kind, const PlotInput& input,
                 const Theme& theme) {
-  if (kind != PlotKind::travel && kind != PlotKind::inertia) {
+  if (kind != PlotKind::travel && kind != PlotKind::reach && kind != PlotKind::inertia) {
     return paint_chart(painter, rect, chart_of(kind, input), theme, painter.font());
   }
   const auto plot = make_plot(kind);

@@ -9,6 +9,7 @@
 
 #include "app/plots/theme.h"
 #include "core/analysis/analysis.h"
+#include "core/analysis/reach.h"
 #include "core/analysis/sweep.h"
 #include "core/files/rig_file.h"
 
@@ -23,6 +24,7 @@ enum class PlotKind {
   current,
   travel,
   travel_speed,
+  reach,
   inertia
 };
 
@@ -40,6 +42,7 @@ struct PlotInput {
   const Analysis* ghost = nullptr;                    ///< before the drag, drawn dashed
   const std::array<RatioSweep, 2>* sweeps = nullptr;  ///< by Axis
   const std::array<RatioSweep, 2>* ghost_sweeps = nullptr;
+  const ReachMap* reach = nullptr;
   std::optional<Axis> only{};  ///< show one axis; empty: both
   bool fixed_scale = false;    ///< keep the scale, so that an edit moves the curve (dragging)
 };

@@ -26,6 +26,7 @@ constexpr GroupName kGroups[]{
     {"step", QT_TRANSLATE_NOOP("Plots", "Step response")},
     {"loop", QT_TRANSLATE_NOOP("Plots", "Loops")},
     {"travel", QT_TRANSLATE_NOOP("Plots", "Travel")},
+    {"cable", QT_TRANSLATE_NOOP("Plots", "Cable")},
     {"stop", QT_TRANSLATE_NOOP("Plots", "Hard stops")},
     {"homing", QT_TRANSLATE_NOOP("Plots", "Homing")},
     {"camera", QT_TRANSLATE_NOOP("Plots", "Picture and pointing")},

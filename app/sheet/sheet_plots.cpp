@@ -80,7 +80,9 @@ void draw_plots(SheetPage& page, const SheetContent& content) {
   page.ensure(50 + kPlotHeight);
   page.heading(Plots::tr("Plots and drawing"));
   page.paragraph(conditions(content.rig), {7.5, false, page.theme().quiet});
-  PlotInput input{.rig = &content.rig, .now = &content.analysis, .sweeps = content.sweeps};
+  const ReachMap reach = reach_of(content.rig);
+  PlotInput input{
+      .rig = &content.rig, .now = &content.analysis, .sweeps = content.sweeps, .reach = &reach};
   Cells cells = cells_of(page, kPlotHeight);
   draw_plot(page, cells.left, PlotKind::step, input, plot_title(PlotKind::step));
   if (content.sweeps != nullptr) {
@@ -104,14 +106,16 @@ void draw_plots(SheetPage& page, const SheetContent& content) {
   cells = cells_of(page, kPlotHeight);
   draw_plot(page, cells.left, PlotKind::current, input, plot_title(PlotKind::current));
   draw_plot(page, cells.right, PlotKind::travel, input, plot_title(PlotKind::travel));
+  cells = cells_of(page, kPlotHeight);
+  draw_plot(page, cells.left, PlotKind::reach, input, plot_title(PlotKind::reach));
+  draw_plot(page, cells.right, PlotKind::inertia, input, plot_title(PlotKind::inertia));
   const QRectF row = page.take(kDrawingHeight);
   const auto part = [&row](double from, double to) {
     return QRectF(row.left() + from * row.width(), row.top(), (to - from) * row.width(),
                   row.height());
   };
-  draw_view(page, part(0, 0.34), content.rig, View::side);
-  draw_view(page, part(0.36, 0.58), content.rig, View::front);
-  draw_plot(page, part(0.6, 1), PlotKind::inertia, input, plot_title(PlotKind::inertia));
+  draw_view(page, part(0, 0.5), content.rig, View::side);
+  draw_view(page, part(0.52, 1), content.rig, View::front);
 }
 
 }  // namespace gazewright

@@ -67,6 +67,7 @@ void MainWindow::feedPlots() {
   const bool haveSweeps =
       !recompute_.isSweepBehind(Axis::pan) && !recompute_.isSweepBehind(Axis::tilt);
   input.sweeps = haveSweeps ? &recompute_.sweeps() : nullptr;
+  input.reach = &recompute_.reach();
   input.fixed_scale = dragging_;
   plots_->setInput(input);
   showMarks();

@@ -5,8 +5,6 @@
 namespace gazewright {
 namespace {
 
-using SharedAnalysis = std::shared_ptr<const Analysis>;
-
 struct AnalysisRequest {
   Rig rig;
   bool full = false;
@@ -36,10 +34,12 @@ struct Recompute::Jobs {
       : analysis(
             analysis_pool,
             [](const AnalysisRequest& request, const std::stop_token& stop) {
-              return std::make_shared<const Analysis>(
-                  analyse(request.rig, {.remedies = request.full}, stop));
+              return Answers{
+                  std::make_shared<const Analysis>(
+                      analyse(request.rig, {.remedies = request.full}, stop)),
+                  std::make_shared<const ReachMap>(reach_of(request.rig, kReachStep_rad, stop))};
             },
-            [&owner](const AnalysisRequest& request, const SharedAnalysis& result, bool isLatest) {
+            [&owner](const AnalysisRequest& request, const Answers& result, bool isLatest) {
               owner.analysisDone(request.rig, request.full, result, isLatest);
             }),
         sweeps{sweepJob(owner, Axis::pan), sweepJob(owner, Axis::tilt)} {
@@ -65,7 +65,7 @@ struct Recompute::Jobs {
   }
 
   QThreadPool analysis_pool, sweep_pool;  // a thread each, so that a sweep delays no analysis
-  NewestWins<AnalysisRequest, SharedAnalysis> analysis;
+  NewestWins<AnalysisRequest, Answers> analysis;
   std::array<std::unique_ptr<SweepJob>, 2> sweeps;
 };
 
@@ -113,9 +113,9 @@ bool Recompute::isSettled() const {
          !sweep_behind_[1];
 }
 
-void Recompute::analysisDone(const Rig& rig, bool full, const SharedAnalysis& analysis,
-                             bool isLatest) {
-  analysis_ = analysis;
+void Recompute::analysisDone(const Rig& rig, bool full, const Answers& answers, bool isLatest) {
+  analysis_ = answers.analysis;
+  reach_ = answers.reach;
   analysed_ = rig;
   full_ = full;
   const bool wasBehind = behind_;

@@ -6,6 +6,7 @@
 #include <optional>
 
 #include "core/analysis/analysis.h"
+#include "core/analysis/reach.h"
 #include "core/analysis/sweep.h"
 
 namespace gazewright {
@@ -28,6 +29,7 @@ class Recompute : public QObject {
   /// Never null; the pointer is another after each analysisReady().
   const std::shared_ptr<const Analysis>& analysis() const { return analysis_; }
   const Rig& analysedRig() const { return analysed_; }
+  const ReachMap& reach() const { return *reach_; }  ///< of analysedRig()
   const RatioSweep& sweep(Axis axis) const { return sweeps_[static_cast<std::size_t>(axis)]; }
   const std::array<RatioSweep, 2>& sweeps() const { return sweeps_; }
   bool isSweepBehind(Axis axis) const { return sweep_behind_[static_cast<std::size_t>(axis)]; }
@@ -40,16 +42,20 @@ class Recompute : public QObject {
 
  private:
   struct Jobs;
+  struct Answers {
+    std::shared_ptr<const Analysis> analysis;
+    std::shared_ptr<const ReachMap> reach;
+  };
   void requestSweeps();
   void forgetSweep(Axis axis);
-  void analysisDone(const Rig& rig, bool full, const std::shared_ptr<const Analysis>& analysis,
-                    bool isLatest);
+  void analysisDone(const Rig& rig, bool full, const Answers& answers, bool isLatest);
   void sweepDone(Axis axis, const Rig& key, bool fine, const RatioSweep& sweep, bool isLatest);
   void tellWhenSettled();
 
   Rig wanted_, analysed_;
   std::array<std::optional<Rig>, 2> swept_, shown_;  ///< keys of the sweep asked for, and shown
   std::shared_ptr<const Analysis> analysis_ = std::make_shared<const Analysis>();
+  std::shared_ptr<const ReachMap> reach_ = std::make_shared<const ReachMap>();
   std::array<RatioSweep, 2> sweeps_;
   std::array<bool, 2> sweep_behind_{true, true}, sweep_fine_{false, false};
   bool behind_ = false, full_ = false, dragging_ = false;

@@ -52,11 +52,14 @@ struct Check {
 std::span<const Check> motion_checks();
 std::span<const Check> travel_checks();
 std::span<const Check> cable_checks();
+std::span<const Check> wire_checks();
+std::span<const Check> cable_torque_checks();
 std::span<const Check> stop_checks();
 std::span<const Check> power_off_checks();
 std::span<const Check> homing_checks();
 std::span<const Check> encoder_checks();
 std::span<const Check> gear_checks();
+std::span<const Check> reach_checks();
 /// All checks that each axis has.
 std::vector<const Check*> axis_checks();
 

@@ -5,8 +5,10 @@
 #include <thread>
 #include <utility>
 
+#include "core/analysis/fields_in_use.h"
 #include "core/analysis/inputs.h"
 #include "core/rig/fields.h"
+#include "core/travel/cable_torque.h"
 
 namespace gazewright {
 namespace {
@@ -67,6 +69,10 @@ const AxisModel& Context::model(Axis axis) {
 
 const Travel& Context::travel(Axis axis) {
   return kept(of(axis).travel, [&] { return travel_of(rig_.axis(axis)); });
+}
+
+const Clearance& Context::clearance() {
+  return kept(clearance_, [&] { return clearance_of(rig_); });
 }
 
 const SettledStep& Context::step(Axis axis) {
@@ -139,8 +145,21 @@ std::vector<std::string> Context::missing(std::span<const std::string_view> inpu
         add_missing(for_axis(path, of), missing);
       continue;
     }
+    if (input == "<cable>") {
+      if (is_spring(rig_.axis(axis).cable))
+        add_missing(for_axis("<axis>.cable.free_length", axis), missing);
+      continue;
+    }
     if (input != "<load>") {
-      add_missing(for_axis(input, axis), missing);
+      const std::string path = for_axis(input, axis);
+      const Axis of = path.starts_with(name_of(Axis::tilt)) ? Axis::tilt : Axis::pan;
+      if (const auto fields = fields_in_use(path, rig_.axis(of))) {
+        for (std::string& name : this->missing(*fields, of)) {
+          if (std::ranges::find(missing, name) == missing.end()) missing.push_back(std::move(name));
+        }
+      } else {
+        add_missing(path, missing);
+      }
       continue;
     }
     add_missing("on_tilt", missing);

@@ -14,6 +14,7 @@
 #include "core/motion/rigid_move.h"
 #include "core/motion/step.h"
 #include "core/rig/rig.h"
+#include "core/travel/collide.h"
 #include "core/travel/travel.h"
 
 namespace gazewright {
@@ -30,6 +31,7 @@ class Context {
   const RigBodies& bodies();
   const AxisModel& model(Axis axis);
   const Travel& travel(Axis axis);
+  const Clearance& clearance();  ///< of what tilts; bodies without a shape are left out
   const SettledStep& step(Axis axis);
   const std::optional<FastestMove>& fastest(Axis axis);
   const LoopMargins& speed_margins(Axis axis);
@@ -47,7 +49,8 @@ class Context {
   /// Which of these inputs have no value, as paths. `<axis>` is replaced; a path may name a whole
   /// part ("on_tilt", "<axis>.stops"); "<load>" stands for all that decides inertia and gravity of
   /// the axis, "<stops>" ("pan.<stops>") for all that decides the travel between stops of their
-  /// kind. A part that is absent on purpose (`none`) is not missing.
+  /// kind, "<cable>" for the length of cables that have a stiffness. A part that is absent on
+  /// purpose (`none`) is not missing.
   std::vector<std::string> missing(std::span<const std::string_view> inputs, Axis axis);
 
  private:
@@ -66,6 +69,7 @@ class Context {
   Rig rig_;
   std::stop_token stop_;
   std::optional<RigBodies> bodies_;
+  std::optional<Clearance> clearance_;
   std::array<PerAxis, 2> axis_;
   std::optional<std::set<std::string>> empty_paths_;  ///< fields without a value
 };

@@ -1,7 +1,6 @@
 #include "core/analysis/figures.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 
 #include "core/analysis/say.h"
@@ -10,10 +9,12 @@
 namespace gazewright {
 namespace {
 
-const std::array<std::span<const FigureRow>, 10>& row_groups() {
-  static const std::array<std::span<const FigureRow>, 10> groups{
-      mass_figures(), drive_figures(),     motion_figures(), travel_figures(),  cable_figures(),
-      stop_figures(), power_off_figures(), homing_figures(), encoder_figures(), picture_figures()};
+std::span<const std::span<const FigureRow>> row_groups() {
+  static const std::array groups{mass_figures(),   drive_figures(),   motion_figures(),
+                                 travel_figures(), cable_figures(),   cable_torque_figures(),
+                                 wire_figures(),   stop_figures(),    power_off_figures(),
+                                 homing_figures(), encoder_figures(), reach_figures(),
+                                 picture_figures()};
   return groups;
 }
 

@@ -43,11 +43,14 @@ std::span<const FigureRow> drive_figures();
 std::span<const FigureRow> motion_figures();
 std::span<const FigureRow> travel_figures();
 std::span<const FigureRow> cable_figures();
+std::span<const FigureRow> wire_figures();
+std::span<const FigureRow> cable_torque_figures();
 std::span<const FigureRow> stop_figures();
 std::span<const FigureRow> power_off_figures();
 std::span<const FigureRow> homing_figures();
 std::span<const FigureRow> encoder_figures();
 std::span<const FigureRow> picture_figures();
+std::span<const FigureRow> reach_figures();
 
 /// All figures of a rig. A figure whose inputs are missing, or whose value would not be finite, is
 /// empty and says why.

@@ -41,7 +41,7 @@ double moving_torque_Nm(Context& c, Axis a) {
   const double through = model.gear.efficiency * model.gear.ratio;
   const double reach = searched_rad(c, a).value_or(2 * M_PI) / 2, centre = c.travel(a).centre_rad;
   const Resistance resistance{
-      .coulomb_Nm = model.load.coulomb_Nm,
+      .coulomb_Nm = c.rig().axis(a).friction.coulomb_Nm.value(),
       .cable_Nm = c.rig().axis(a).cable.friction_Nm.si.value_or(0),  // missing: see kMoving
       .gravity_Nm = largest_gravity_Nm(model.load.gravity, centre - reach, centre + reach),
       .drag_Nm = through * model.gear.drag_Nm,

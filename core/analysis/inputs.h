@@ -42,9 +42,13 @@ inline constexpr auto kAcceleration = joined(joined(kStall, kRotors), kLoadAndCo
 inline constexpr auto kBestAcceleration = joined(joined(kUncappedStall, kRotors), kLoadAndCoulomb);
 
 /// The rigid train of section 5.
-inline constexpr std::array<InputPath, 6> kRigidExtras{
-    "<axis>.motor.phase_inductance", "<axis>.motor.pole_pairs", "<axis>.gearbox.back_efficiency",
-    "<axis>.gearbox.drag",           "<axis>.gearbox.viscous",  "<axis>.friction.viscous"};
+inline constexpr std::array<InputPath, 7> kRigidExtras{"<axis>.motor.phase_inductance",
+                                                       "<axis>.motor.pole_pairs",
+                                                       "<axis>.gearbox.back_efficiency",
+                                                       "<axis>.gearbox.drag",
+                                                       "<axis>.gearbox.viscous",
+                                                       "<axis>.friction.viscous",
+                                                       "<cable>"};
 inline constexpr auto kRigidTrain = joined(kAcceleration, kRigidExtras);
 inline constexpr auto kRigidMove =
     joined(kRigidTrain, std::array<InputPath, 1>{"task.<axis>_move"});
@@ -53,12 +57,12 @@ inline constexpr auto kRigidMove =
 inline constexpr std::array<InputPath, 3> kResonance{"<load>", "<axis>.gearbox.stiffness",
                                                      "<axis>.gearbox.ratio"};
 inline constexpr auto kResonanceWithRotor = joined(kResonance, kRotors);
-inline constexpr std::array<InputPath, 9> kLoopExtras{
+inline constexpr std::array<InputPath, 10> kLoopExtras{
     "<axis>.gearbox.damping",          "<axis>.gearbox.viscous",
     "<axis>.friction.viscous",         "<axis>.drive.control_rate",
     "<axis>.drive.current_bandwidth",  "<axis>.loop.speed_gain",
     "<axis>.loop.speed_integral_gain", "<axis>.loop.estimator_bandwidth",
-    "<axis>.loop.position_gain"};
+    "<axis>.loop.position_gain",       "<cable>"};
 inline constexpr auto kLoops = joined(kResonanceWithRotor, kLoopExtras);
 
 inline constexpr std::array<InputPath, 12> kStepExtras{
@@ -78,9 +82,8 @@ inline constexpr auto kSettle = joined(kStep, kPixels);
 inline constexpr std::array<InputPath, 1> kStopGeometry{"<stops>"};
 inline constexpr std::array<InputPath, 1> kSoftInset{"<axis>.stops.soft_inset"};
 inline constexpr auto kSoft = joined(kStopGeometry, kSoftInset);
-inline constexpr std::array<InputPath, 1> kCable{"<axis>.cable"};
-inline constexpr std::array<InputPath, 2> kTwist{"<axis>.cable.twist_rating",
-                                                 "<axis>.cable.free_length"};
-inline constexpr auto kUsable = joined(kSoft, kTwist);
+/// What the routing in use needs for its travel, see fields_in_use().
+inline constexpr std::array<InputPath, 1> kCableTravel{"<axis>.cable.<travel>"};
+inline constexpr auto kUsable = joined(kSoft, kCableTravel);
 
 }  // namespace gazewright

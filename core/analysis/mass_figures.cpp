@@ -14,13 +14,12 @@ constexpr sv kOnTilt[] = {"on_tilt"};
 constexpr sv kAllBodies[] = {"on_pan", "on_tilt"};
 constexpr sv kLoad[] = {"<load>"};
 constexpr sv kPanLoadOverTilt[] = {"<load>", "tilt.<stops>", "tilt.stops.soft_inset",
-                                   "tilt.cable.twist_rating", "tilt.cable.free_length"};
+                                   "tilt.cable.<travel>"};
 constexpr sv kRotor[] = {"<axis>.gearbox.ratio", "<axis>.motor.rotor_inertia",
                          "<axis>.gearbox.inertia"};
 constexpr sv kRotorAndLoad[] = {"<load>", "<axis>.gearbox.ratio", "<axis>.motor.rotor_inertia",
                                 "<axis>.gearbox.inertia"};
-constexpr sv kPanTravel[] = {"pan.<stops>", "pan.stops.soft_inset", "pan.cable.twist_rating",
-                             "pan.cable.free_length"};
+constexpr sv kPanTravel[] = {"pan.<stops>", "pan.stops.soft_inset", "pan.cable.<travel>"};
 constexpr auto kGravity =
     joined(std::to_array(kPanLoadOverTilt),
            joined(std::to_array(kPanTravel),

@@ -2,6 +2,7 @@
 #include <cmath>
 #include <complex>
 
+#include "core/analysis/cable_load.h"
 #include "core/analysis/checks.h"
 #include "core/analysis/figures.h"
 #include "core/analysis/inputs.h"
@@ -16,8 +17,9 @@ constexpr double kWantedPhase_rad = 45 * M_PI / 180;
 constexpr double kWantedGain = 2;
 
 constexpr auto kMoveTime = joined(kSettle, std::array<InputPath, 1>{"task.within"});
-constexpr auto kBreakaway = joined(
-    kStall, std::array<InputPath, 3>{"<load>", "<axis>.friction.coulomb", "<axis>.gearbox.drag"});
+constexpr auto kBreakaway =
+    joined(kStall, std::array<InputPath, 4>{"<load>", "<axis>.friction.coulomb",
+                                            "<axis>.gearbox.drag", "<cable>"});
 
 Compared move_time(Context& c, Axis a) {
   const auto& settle = c.step(a).figures.settle_time_s;
@@ -39,14 +41,15 @@ Compared move_time_trial(Context& c, Axis a) {
 }
 
 Compared breakaway(Context& c, Axis a) {
-  const AxisModel& model = c.model(a);
-  const GravityCurve& gravity = model.load.gravity;
-  const double weight = std::hypot(gravity.cos_Nm, gravity.sin_Nm) + std::abs(gravity.constant_Nm);
-  const double drag = model.gear.efficiency * model.gear.ratio * model.gear.drag_Nm;
-  const double need = model.load.coulomb_Nm + weight + drag;
-  return {need, stall_torque_Nm(model),
-          "friction " + say(model.load.coulomb_Nm, "N.m", "N.m") + ", gravity at its worst angle " +
-              say(weight, "N.m", "N.m") + ", gearbox drag " + say(drag, "N.m", "N.m")};
+  const double stall = stall_torque_Nm(c.model(a));
+  const HeldBack back = held_back(c.model(a));
+  const auto wound = cable_wound_Nm(c, a);
+  if (!wound) return {std::nullopt, stall, kWindsUnknown};
+  const auto torque = [](double value_Nm) { return say(value_Nm, "N.m", "N.m"); };
+  return {back.sum_Nm() + *wound, stall,
+          "friction " + torque(back.friction_Nm) + ", gravity at its worst angle " +
+              torque(back.weight_Nm) + ", gearbox drag " + torque(back.drag_Nm) +
+              (*wound > 0 ? ", cable wound up " + torque(*wound) : "")};
 }
 
 /// Of one loop. One that never crosses unit gain below half the sample rate is

@@ -8,7 +8,8 @@ namespace {
 
 constexpr const char* kStepSource = "simulation of design section 5; handbook: motion";
 constexpr const char* kLinearSource = "linear model wound tight; handbook: motion";
-constexpr const char* kCannotMove = "cannot make the move: torque below friction and gravity";
+constexpr const char* kCannotMove =
+    "cannot make the move: torque below friction, gravity and cable";
 constexpr const char* kNoCrossing = "the loop never crosses unit gain below half the sample rate";
 constexpr const char* kNoPhaseCrossing = "the phase never reaches −180° below half the sample rate";
 

@@ -35,7 +35,7 @@ Compared inset(Context& c, Axis a) {
   const double have = c.rig().axis(a).stops.soft_inset_rad.value();
   const auto need = least_inset_rad(c, a);
   if (!need)
-    return {std::nullopt, have, "it cannot brake against gravity at all",
+    return {std::nullopt, have, "it cannot brake against gravity and cable at all",
             Compared::Outcome::impossible};
   return {*need, have,
           "braking from " + say(speed, "rad/s", "deg/s") + ", " +
@@ -76,10 +76,10 @@ Compared order(Context& c, Axis a) {
               limits_in_order(travel, End::least)};
 }
 
-constexpr Lever kFitLevers[] = {{"<axis>.stops.soft_inset", Way::down, 100},
-                                {"<axis>.cable.free_length", Way::up, 10},
-                                {"<axis>.stops.tab_width", Way::down, 20},
-                                {"task.<axis>_move", Way::down, 10}};
+constexpr Lever kFitLevers[] = {
+    {"<axis>.stops.soft_inset", Way::down, 100}, {"<axis>.cable.free_length", Way::up, 10},
+    {"<axis>.cable.wall_radius", Way::up, 5},    {"<axis>.cable.hub_radius", Way::down, 5},
+    {"<axis>.stops.tab_width", Way::down, 20},   {"task.<axis>_move", Way::down, 10}};
 constexpr Lever kInsetLevers[] = {{"<axis>.stops.soft_inset", Way::up, 60},
                                   {"<axis>.loop.speed_limit", Way::down, 10}};
 constexpr Lever kOrderLevers[] = {{"<axis>.stops.soft_inset", Way::up, 60},

@@ -15,7 +15,7 @@ constexpr auto kLeastInset =
            std::array<InputPath, 2>{"<axis>.drive.control_rate", "<axis>.drive.current_bandwidth"});
 constexpr auto kSpeedAtStop = joined(kBrakingAsked, kSoft);
 constexpr const char* kCannotBrake =
-    "cannot brake: gravity is more than braking torque and friction";
+    "cannot brake: gravity and cable are more than braking torque and friction";
 constexpr const char* kBrakingSource = "energy of the rigid train; handbook: travel";
 
 Answer usable_travel(Context& c, Axis a) {
@@ -64,7 +64,8 @@ const FigureRow kRows[] = {
      Axes::both,
      blind_sector},
     {{"<axis>.travel.braking_angle", "Angle to stop from top speed", "rad", "deg",
-      "rigid train, full braking, gravity at rest pushing on", "handbook: motion", kBraking},
+      "rigid train, full braking, gravity and cable at rest pushing on", "handbook: motion",
+      kBraking},
      Axes::both,
      [](Context& c, Axis a) -> Answer {
        return {braking_angle_rad(c.model(a), top_speed_radps(c.model(a))), kCannotBrake};

@@ -3,6 +3,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/travel/cable_torque.h"
+#include "core/travel/travel.h"
+
 namespace gazewright {
 namespace {
 
@@ -61,9 +64,11 @@ AxisModel axis_model(const Rig& rig, const RigBodies& bodies, Axis axis) {
   return {.drive = motor_drive(rig, parts),
           .gear = gear_train(parts),
           .load = {.inertia_kgm2 = mass_matrix_kgm2(bodies, 0)(row, row),
-                   .coulomb_Nm = parts.friction.coulomb_Nm.value(),
+                   .coulomb_Nm = parts.friction.coulomb_Nm.value() + cable_friction_Nm(parts.cable),
                    .viscous_Nmsprad = parts.friction.viscous_Nmsprad.value(),
-                   .gravity = gravity_curve(bodies, axis)},
+                   .gravity = gravity_curve(bodies, axis),
+                   .cable_stiffness_Nmprad = cable_stiffness_Nmprad(parts.cable),
+                   .cable_centre_rad = travel_of(parts).centre_rad},
           .control = axis_control(parts),
           .drive_speed_limit_radps = parts.drive.speed_limit_radps.value()};
 }

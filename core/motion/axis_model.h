@@ -19,8 +19,17 @@ struct GearTrain {
 };
 struct AxisLoad {
   double inertia_kgm2 = 0;
-  double coulomb_Nm = 0, viscous_Nmsprad = 0;
+  double coulomb_Nm = 0, viscous_Nmsprad = 0;  ///< the cables' friction is in coulomb_Nm
   GravityCurve gravity;
+  double cable_stiffness_Nmprad = 0;  ///< of the cables, see core/travel/cable_torque.h
+  double cable_centre_rad = 0;        ///< angle from the rest pose at which they are untwisted
+
+  /// Torque of the cables' twist at an angle from the rest pose, along +φ. [N·m]
+  double cable_Nm(double angle_rad) const {
+    return -cable_stiffness_Nmprad * (angle_rad - cable_centre_rad);
+  }
+  /// All that pulls at an angle from the rest pose, whatever the speed: gravity and cables. [N·m]
+  double pull_Nm(double angle_rad) const { return gravity.at(angle_rad) + cable_Nm(angle_rad); }
 };
 struct AxisControl {
   double control_rate_Hz = 0, current_bandwidth_Hz = 0;
@@ -56,7 +65,7 @@ double stall_torque_Nm(const AxisModel& model);
 /// limit. [rad/s] at the output
 double top_speed_radps(const AxisModel& model);
 /// (stall torque − coulomb − |gravity at rest pose|)/(load + η·reflected). [rad/s²]; may be
-/// negative: cannot move
+/// negative: cannot move. The cables' spring is left out, their friction is in.
 double peak_acceleration_radps2(const AxisModel& model);
 /// Ratio that maximises peak acceleration without the peak-torque cap; closed form, see Khurmi &
 /// Gupta ex. 3.17 and the handbook.

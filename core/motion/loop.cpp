@@ -25,7 +25,8 @@ Plant plant(const AxisModel& model, double w) {
   const Complex coupling = gear.stiffness_Nmprad + gear.damping_Nmsprad * s;
   // Everything at the output: rotor N²·J_m turned by φ_m/N under N·T.
   const Complex rotor = s * (s * n * n * gear.rotor_inertia_kgm2 + n * n * gear.viscous_Nmsprad);
-  const Complex load = s * (s * model.load.inertia_kgm2 + model.load.viscous_Nmsprad);
+  const Complex load = s * (s * model.load.inertia_kgm2 + model.load.viscous_Nmsprad) +
+                       model.load.cable_stiffness_Nmprad;
   const Complex determinant = rotor * load + coupling * (rotor + load);
   return {n * (load + coupling) / determinant, n * coupling / determinant};
 }
@@ -68,6 +69,20 @@ void keep_least(std::optional<double>& least, double value) {
   if (!least || value < *least) least = value;
 }
 
+/// Where the train's gain peaks or vanishes: the antiresonance and the resonance, both raised by
+/// the cables, and that of all inertia on the cables.
+std::vector<double> peaks_radps(const AxisModel& model) {
+  const double cable = model.load.cable_stiffness_Nmprad, gear = model.gear.stiffness_Nmprad;
+  if (!(cable > 0)) return {antiresonance_radps(model), resonance_radps(model)};
+  const double per_load = 1 / model.load.inertia_kgm2,
+               per_rotor = 1 / model.reflected_inertia_kgm2();
+  // ω⁴ − b·ω² + c = 0.
+  const double b = gear * per_rotor + (gear + cable) * per_load;
+  const double c = gear * per_rotor * cable * per_load;
+  const double upper = (b + std::sqrt(std::max(b * b - 4 * c, 0.0))) / 2;
+  return {std::sqrt((gear + cable) * per_load), std::sqrt(upper), std::sqrt(c / upper)};
+}
+
 /// A logarithmic grid up to half the sample rate, dense about the resonances: a peak of little
 /// damping is narrower than the grid.
 std::vector<double> grid_radps(const AxisModel& model) {
@@ -76,7 +91,7 @@ std::vector<double> grid_radps(const AxisModel& model) {
   grid.reserve(kGridPoints + 100);
   for (int i = 0; i < kGridPoints; ++i)
     grid.push_back(half_rate * std::pow(kLowest, 1 - double(i) / (kGridPoints - 1)));
-  for (const double peak : {antiresonance_radps(model), resonance_radps(model)}) {
+  for (const double peak : peaks_radps(model)) {
     for (double apart = 1.0 / 32; apart > 1e-7; apart /= 2) {
       grid.push_back(peak * (1 - apart));
       grid.push_back(peak * (1 + apart));

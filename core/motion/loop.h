@@ -5,12 +5,13 @@
 
 #include "core/motion/axis_model.h"
 
-/// The linear model of the loops, gear wound tight: crossovers, margins, resonance. Friction that
-/// is not viscous and tooth losses are left out.
+/// The linear model of the loops, gear wound tight, the load on the cables' spring: crossovers,
+/// margins, resonance. Friction that is not viscous and tooth losses are left out.
 namespace gazewright {
 
-double antiresonance_radps(const AxisModel& model);  ///< √(k/J_L)
-double resonance_radps(const AxisModel& model);      ///< √(k(1/J_L + 1/(N²J_m)))
+/// Of the gear's spring alone, cables left out: √(k/J_L) and √(k(1/J_L + 1/(N²J_m))).
+double antiresonance_radps(const AxisModel& model);
+double resonance_radps(const AxisModel& model);
 
 /// Open loop at ω, sampling and computing delay, hold, estimator and current loop included. Valid
 /// up to half the sample rate.

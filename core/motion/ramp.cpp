@@ -31,14 +31,14 @@ double within_gear(const AxisModel& model, double torque_Nm) {
 }  // namespace
 
 double train_acceleration_radps2(const AxisModel& model, double motor_torque_Nm, double speed_radps,
-                                 double gravity_Nm, double slip, double friction) {
+                                 double pull_Nm, double slip, double friction) {
   const GearTrain& gear = model.gear;
   const double motor_radps = gear.ratio * speed_radps;
   // N·J_m·a = at_input − τ/N·(1 + sign(τ)·share·slip) and J_L·a = τ + on_load.
   const double at_input =
       motor_torque_Nm - gear.drag_Nm * slip - gear.viscous_Nmsprad * motor_radps;
   const double on_load =
-      gravity_Nm - model.load.coulomb_Nm * friction - model.load.viscous_Nmsprad * speed_radps;
+      pull_Nm - model.load.coulomb_Nm * friction - model.load.viscous_Nmsprad * speed_radps;
   const double rotor = gear.ratio * gear.rotor_inertia_kgm2, load = model.load.inertia_kgm2;
   // The teeth carry torque along +φ where the motor alone would outrun the load alone.
   const double tooth_sign = at_input * load >= on_load * rotor ? 1.0 : -1.0;
@@ -84,7 +84,7 @@ double Ramp::slope_radps2(double angle_rad, double speed_radps, bool full_fricti
   const double from_rest = rising ? angle_rad - move_rad_ / 2 : move_rad_ / 2 - angle_rad;
   const auto sat = [&](double x) { return full_friction ? 1.0 : std::clamp(x, -1.0, 1.0); };
   const double acceleration = train_acceleration_radps2(
-      model_, torque_Nm(speed_radps), speed_radps, model_.load.gravity.at(from_rest),
+      model_, torque_Nm(speed_radps), speed_radps, model_.load.pull_Nm(from_rest),
       sat(speed_radps * model_.gear.ratio / 0.5), sat(speed_radps / 0.01));
   return rising ? acceleration : -acceleration;
 }

@@ -7,10 +7,10 @@
 /// The two halves of a fastest move: from rest under full torque, train rigid.
 namespace gazewright {
 
-/// Acceleration of the rigid train of section 5. @param slip sat(ω_m/0.5), @param friction
-/// sat(ω/0.01). [rad/s²]
+/// Acceleration of the rigid train of section 5. @param pull_Nm gravity and cables on the load,
+/// @param slip sat(ω_m/0.5), @param friction sat(ω/0.01). [rad/s²]
 double train_acceleration_radps2(const AxisModel& model, double motor_torque_Nm, double speed_radps,
-                                 double gravity_Nm, double slip, double friction);
+                                 double pull_Nm, double slip, double friction);
 
 /// Motor torque of full braking at an output speed ≥ 0: negative. [N·m]
 double braking_torque_Nm(const AxisModel& model, double speed_radps);
@@ -28,7 +28,7 @@ class Ramp {
   enum class Way { speeding_up, braking };
   Ramp(const AxisModel& model, double move_rad, Way way);
 
-  /// Whether the torque overcomes gravity and all of the friction at rest.
+  /// Whether the torque overcomes gravity, cables and all of the friction at rest.
   bool can_start() const;
   /// One more step; false where the speed would fall to nothing or there are too many steps.
   bool extend();

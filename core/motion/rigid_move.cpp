@@ -65,8 +65,8 @@ double time_at_ratio(AxisModel model, double ratio, double move_rad) {
 }  // namespace
 
 double rigid_acceleration_radps2(const AxisModel& model, double motor_torque_Nm, double speed_radps,
-                                 double gravity_Nm) {
-  return train_acceleration_radps2(model, motor_torque_Nm, speed_radps, gravity_Nm,
+                                 double pull_Nm) {
+  return train_acceleration_radps2(model, motor_torque_Nm, speed_radps, pull_Nm,
                                    std::clamp(speed_radps * model.gear.ratio / 0.5, -1.0, 1.0),
                                    std::clamp(speed_radps / 0.01, -1.0, 1.0));
 }
@@ -127,14 +127,14 @@ std::optional<double> best_time_ratio(const AxisModel& model, double move_rad) {
 }
 
 std::optional<double> braking_angle_rad(const AxisModel& model, double speed_radps) {
-  // Gravity is held still, so deceleration depends on speed alone: φ = ∫ ω/deceleration dω, by
+  // The pull is held still, so deceleration depends on speed alone: φ = ∫ ω/deceleration dω, by
   // Simpson's rule.
-  const double gravity = std::abs(model.load.gravity.at(0));
+  const double pull_Nm = std::abs(model.load.gravity.at(0)) + std::abs(model.load.cable_Nm(0));
   double sum = 0;
   for (int i = 0; i <= kBrakingIntervals; ++i) {
     const double speed = speed_radps * i / kBrakingIntervals;
     const double slowing =
-        -train_acceleration_radps2(model, braking_torque_Nm(model, speed), speed, gravity, 1, 1);
+        -train_acceleration_radps2(model, braking_torque_Nm(model, speed), speed, pull_Nm, 1, 1);
     if (!(slowing > 0)) return std::nullopt;
     const double weight = i == 0 || i == kBrakingIntervals ? 1 : (i % 2 == 1 ? 4 : 2);
     sum += weight * speed / slowing;

@@ -9,14 +9,15 @@
 /// speed.
 namespace gazewright {
 
-/// Acceleration of the rigid train at output speed ω with motor torque T and gravity torque g,
-/// efficiency driving and back-driving as in section 5. [rad/s²]
+/// Acceleration of the rigid train at output speed ω with motor torque T and a pull on the load
+/// along +φ (gravity and cables, see AxisLoad::pull_Nm), efficiency driving and back-driving as in
+/// section 5. [rad/s²]
 double rigid_acceleration_radps2(const AxisModel& model, double motor_torque_Nm, double speed_radps,
-                                 double gravity_Nm);
+                                 double pull_Nm);
 
 /// A rest-to-rest move of `move_rad` centred on the rest pose, full torque one way, then the other.
-/// Empty where the axis cannot move that far (torque below friction and gravity, or it cannot be
-/// stopped).
+/// Empty where the axis cannot move that far (torque below friction, gravity and cables, or it
+/// cannot be stopped).
 struct FastestMove {
   double time_s = 0, switch_time_s = 0, peak_speed_radps = 0;
 };
@@ -32,8 +33,9 @@ std::optional<MovePath> fastest_move_path(const AxisModel& model, double move_ra
 /// N within 1…200 that minimises the fastest move's time. Empty where no ratio can do it.
 std::optional<double> best_time_ratio(const AxisModel& model, double move_rad);
 
-/// Angle needed to stop from `speed_radps` at full braking, gravity held at its rest-pose magnitude
-/// pushing on. Empty where it cannot stop.
+/// Angle needed to stop from `speed_radps` at full braking, gravity and the cables' spring held at
+/// their rest-pose magnitudes, both pushing on. On the safe side near the ends of the travel, where
+/// the cables hold back. Empty where it cannot stop.
 std::optional<double> braking_angle_rad(const AxisModel& model, double speed_radps);
 
 }  // namespace gazewright

@@ -21,7 +21,7 @@ AccelerationSlopes<2> AxisDynamics::slopes(double torque_Nm, double torque_slope
   AccelerationSlopes<2> out;
   out.by_position << tooth_on_motor * stiffness * per_ratio_, -tooth_on_motor * stiffness,
       stiffness * per_ratio_, -stiffness;
-  out.by_position(1, 1) += weighs_ ? gravity_slope_Nmprad_ : 0;
+  out.by_position(1, 1) += (weighs_ ? gravity_slope_Nmprad_ : 0) - load_.cable_stiffness_Nmprad;
   out.by_speed << tooth_on_motor * damping * per_ratio_ - friction - gear_.viscous_Nmsprad +
                       std::min(envelope, 0.0),
       -tooth_on_motor * damping, damping * per_ratio_, -damping - rubbing - load_.viscous_Nmsprad;

@@ -49,8 +49,8 @@ class ActingTorque {
   double most_A_, phase_V2_, supply_W_, emf_Vsprad_, reactance_ohmsprad_, per_torque_constant_;
 };
 
-/// Motor and load with the gear between them. A step starts at φ = 0, so gravity is taken at
-/// φ − move/2.
+/// Motor and load with the gear between them. A step starts at φ = 0, so gravity and cables are
+/// taken at φ − move/2.
 class AxisDynamics {
  public:
   AxisDynamics(const AxisModel& model, double move_rad)
@@ -64,6 +64,7 @@ class AxisDynamics {
         per_rotor_(1 / model.gear.rotor_inertia_kgm2),
         per_load_(1 / model.load.inertia_kgm2),
         gravity_at_rad_(-move_rad / 2),
+        untwisted_rad_(model.load.cable_centre_rad + move_rad / 2),
         weighs_(model.load.gravity.cos_Nm != 0 || model.load.gravity.sin_Nm != 0) {
     centre_gravity(0);
   }
@@ -87,6 +88,11 @@ class AxisDynamics {
            gravity_slope_Nmprad_ * x * (1 - x2 / 6);
   }
 
+  /// Torque of the cables' twist, untwisted at their centre. [N·m]
+  double cable_Nm(double angle_rad) const {
+    return -load_.cable_stiffness_Nmprad * (angle_rad - untwisted_rad_);
+  }
+
   /// Torque of the teeth on the load. They push and never pull. [N·m]
   double tooth_torque_Nm(MotorAndLoad angle, MotorAndLoad speed) const {
     const double twist = angle.motor * per_ratio_ - angle.load;
@@ -106,7 +112,8 @@ class AxisDynamics {
                          (gear_.drag_Nm + loss) * std::clamp(2 * speed.motor, -1.0, 1.0) -
                          gear_.viscous_Nmsprad * speed.motor - at_input;
     const double load = tooth - load_.coulomb_Nm * std::clamp(100 * speed.load, -1.0, 1.0) -
-                        load_.viscous_Nmsprad * speed.load + gravity_Nm(angle.load);
+                        load_.viscous_Nmsprad * speed.load + gravity_Nm(angle.load) +
+                        cable_Nm(angle.load);
     return {motor * per_rotor_, load * per_load_};
   }
 
@@ -131,7 +138,7 @@ class AxisDynamics {
   AxisLoad load_;
   GearTrain gear_;
   double half_gap_rad_, per_ratio_, driving_loss_, back_driving_loss_, per_rotor_, per_load_;
-  double gravity_at_rad_;
+  double gravity_at_rad_, untwisted_rad_;
   bool weighs_;
   double centre_rad_ = kInfinity, gravity_Nm_ = 0, gravity_slope_Nmprad_ = 0;
 };

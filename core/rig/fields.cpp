@@ -3,10 +3,12 @@
 #include <algorithm>
 #include <map>
 
+#include "core/travel/cable_twist.h"
+
 namespace gazewright {
 namespace {
 
-// Lasting bends of any but polyimide cable: NASA-STD-8739.4, 7.3.21.
+// Lasting bends of any but polyimide cable, of a ribbon in thicknesses: NASA-STD-8739.4, 7.3.21.
 constexpr double kBendDiameters = 10;
 constexpr TextInfo kTitle{"title", "Title", "What the rig is called, on the window and the sheet."};
 constexpr TextInfo kNotes{"notes", "Notes", "Anything to remember about the rig."};
@@ -145,7 +147,9 @@ void fill_following(AxisParts& axis) {
     fill_with(axis.gearbox.back_efficiency, std::max(0.0, 2 - 1 / *efficiency));
   if (const auto& outer_m = axis.cable.outer_diameter_m.si) {
     fill_with(axis.cable.thickness_m, *outer_m);
-    fill_with(axis.cable.bend_radius_m, kBendDiameters * *outer_m);
+    fill_with(axis.cable.bend_radius_m,
+              kBendDiameters * std::min(*outer_m, *axis.cable.thickness_m.si));
+    fill_with(axis.cable.lay_radius_m, packed_lay_radius_m(axis.cable.count.value(), *outer_m));
   }
   fill_with(axis.homing.park_rad, axis.homing.home_rad.si);
 }

@@ -17,10 +17,10 @@ constexpr QuantityRow<Cable> kCable[]{
            "mm."),
      &Cable::free_length_m},
     {default_follows(
-         "10 outer diameters, NASA-STD-8739.4",
+         "10 outer diameters (of a ribbon: thicknesses), NASA-STD-8739.4",
          field("bend_radius", "Bend radius", kMillimetre, kPositive,
-               "Smallest radius for moving use; usually 7 to 10 outer diameters. In the "
-               "cable's data sheet.")),
+               "Smallest radius for moving use; usually 7 to 10 outer diameters. In the cable's "
+               "data sheet; how many bends it lives through is for its maker to say.")),
      &Cable::bend_radius_m},
     {field("twist_rating", "Twist rating", {"rad/m", "deg/m"}, kPositive,
            "Twist that the cable bears each way per metre of free length; usually 180 to 1080 "

@@ -3,13 +3,26 @@
 #include <optional>
 
 #include "core/rig/rig.h"
+#include "core/travel/cable_coil.h"
+#include "core/travel/cable_loop.h"
 
 namespace gazewright {
 
+enum class Routing { twist, coil, loop, slip_ring };
+/// How the cable takes up the turning; nothing chosen is the default, twist.
+Routing routing_of(const Cable& cable);
+
+/// The cable as its routing's model takes it. @pre the routing's lengths have values.
+Coil coil_of(const Cable& cable);
+HangingLoop loop_of(const Cable& cable);
+
 /// Routing `twist`: 2·rating·free length, the rating each way from the untwisted state.
 double twist_travel_rad(double twist_rating_radpm, double free_length_m);
-/// What the cable allows end to end for its routing; +infinity: nothing limits, empty: unknown.
-/// [rad]
+
+/// Why a cable whose lengths are all there allows no travel ("the coil does not fit ..."), or "".
+const char* why_no_cable_travel(const Cable& cable);
+/// What the cable allows end to end for its routing; +infinity: nothing limits (no cable, a slip
+/// ring), empty: a length is missing, or why_no_cable_travel() says what is wrong. [rad]
 std::optional<double> cable_travel_rad(const Cable& cable);
 
 }  // namespace gazewright

@@ -20,8 +20,8 @@ const std::vector<Wrong>& wrong_usages() {
        "  fix: write for example gazewright-batch figures RIG; gazewright-batch --help says more"},
       {{"figs", kNewt},
        "there is no verb \"figs\"\n"
-       "  fix: the verbs are figures, trace, sweep and sheet; gazewright-batch --help explains "
-       "them"},
+       "  fix: the verbs are figures, trace, sweep, travel and sheet; gazewright-batch --help "
+       "explains them"},
       {{"figures"},
        "figures needs a rig file\n  fix: write its name, or - to read it from standard input"},
       {{"figures", kNewt, "other.rig.yaml"},
@@ -59,6 +59,13 @@ const std::vector<Wrong>& wrong_usages() {
        "FROM, for example --ratio 4:40:1"},
       {{"sweep", kNewt, "--axis", "pan", "--ratio", "1:1e300:1e-300"},
        "--ratio 1:1e300:1e-300 has more than 10000 ratios\n  fix: take a longer step"},
+      {{"travel", kNewt, "--axis", "pan"},
+       "--axis does not belong to the verb travel\n  fix: travel takes --step, --out"},
+      {{"travel", kNewt, "--step", "5"},
+       "--step 5: 5 has no unit; an angle is due\n"
+       "  fix: write an angle from 0.25 deg to 30 deg, for example --step 2deg"},
+      {{"travel", kNewt, "--out", ""},
+       "--out has no file name\n  fix: write for example --out sheet.pdf"},
       {{"sheet", kNewt}, "sheet needs a file to write\n  fix: add for example --out sheet.pdf"},
       {{"sheet", kNewt, "--out", "x.pdf", "--paper", "a5"},
        "there is no paper \"a5\"\n  fix: write --paper a4 or --paper letter"},
@@ -90,15 +97,15 @@ TEST(BatchUsage, HelpNamesEveryVerbOptionAndStatus) {
   const Ran ran = run_batch({"--help"});
   EXPECT_EQ(ran.status, 0);
   EXPECT_EQ(ran.err, "");
-  for (const char* word :
-       {"figures RIG", "trace RIG", "sweep RIG", "sheet RIG", "--json", "--csv", "--strict",
-        "--axis", "--for", "--ratio", "--out", "--paper", "Examples", "Exit status", "--version"})
+  for (const char* word : {"figures RIG", "trace RIG", "sweep RIG", "travel RIG", "sheet RIG",
+                           "--step", "--json", "--csv", "--strict", "--axis", "--for", "--ratio",
+                           "--out", "--paper", "Examples", "Exit status", "--version"})
     EXPECT_NE(ran.out.find(word), std::string::npos) << word;
   EXPECT_EQ(run_batch({"-h"}).out, ran.out);
 }
 
 TEST(BatchUsage, EveryVerbHasItsOwnHelpWithAnExample) {
-  for (const std::string verb : {"figures", "trace", "sweep", "sheet"}) {
+  for (const std::string verb : {"figures", "trace", "sweep", "travel", "sheet"}) {
     const Ran ran = run_batch({verb, "--help"});
     EXPECT_EQ(ran.status, 0) << verb;
     EXPECT_TRUE(ran.out.starts_with("gazewright-batch " + verb + " RIG")) << ran.out;
@@ -112,6 +119,7 @@ TEST(BatchUsage, HelpFitsATerminalOfAHundredColumns) {
                                                     {"figures", "--help"},
                                                     {"trace", "--help"},
                                                     {"sweep", "--help"},
+                                                    {"travel", "--help"},
                                                     {"sheet", "--help"}})
     for (const std::string& line : lines_of(run_batch(arguments).out))
       EXPECT_LE(line.size(), 100u) << line;

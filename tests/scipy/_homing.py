@@ -47,7 +47,7 @@ def homing_figures(a, d, gravity, stops):
     speed, searched = _given(homing, "speed", USUAL_SPEED), TAU if none else stops
     centre = 0.0 if none else value(a["stops"]["centre"])
     through = d.efficiency * d.ratio
-    moving = (d.coulomb + _given(a["cable"], "friction", 0.0) + value(a["friction"]["viscous"]) * speed
+    moving = (d.coulomb + value(a["friction"]["viscous"]) * speed  # with the cables'
               + through * (d.drag + value(a["gearbox"]["viscous"]) * d.ratio * speed)
               + scan_max(lambda q: np.abs(gravity(q)),
                          [(centre - searched / 2, centre + searched / 2)], 201))

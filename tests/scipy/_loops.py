@@ -17,7 +17,8 @@ class Loops:
         A = np.array([[-wc, 0, 0, 0, 0], [0, 0, 1, 0, 0],
                       [N / Jr, -k / Jr, -(c + d.gear_viscous * N * N) / Jr, k / Jr, c / Jr],
                       [0, 0, 0, 0, 1],
-                      [0, k / J, c / J, -k / J, -(c + d.load_viscous) / J]])
+                      [0, k / J, c / J, -(k + d.cable_stiffness) / J, -(c + d.load_viscous) / J]])
+        self.peaks = np.unique(np.abs(np.linalg.eigvals(A[1:, 1:])))
         B = np.array([wc, 0, 0, 0, 0])
         M = expm(np.block([[A, B[:, None]], [np.zeros((1, 6))]]) * self.dt)
         self.Ad, self.Bd = M[:5, :5], M[:5, 5]
@@ -59,7 +60,8 @@ class Loops:
         w = np.geomspace(1e-2, math.pi / self.dt * (1 - 1e-9), 6000)
         rotor = self.d.ratio**2 * self.d.motor_inertia
         for f in (math.sqrt(self.d.stiffness / self.d.inertia),
-                  math.sqrt(self.d.stiffness * (1 / self.d.inertia + 1 / rotor))):
+                  math.sqrt(self.d.stiffness * (1 / self.d.inertia + 1 / rotor)),
+                  *self.peaks[self.peaks > 1e-2]):
             w = np.concatenate([w, f * (1 + np.linspace(-0.05, 0.05, 4001))])
         w = np.unique(w[w < math.pi / self.dt])
         l = L(w)

@@ -5,6 +5,7 @@ import math
 
 import numpy as np
 
+from _cables import cable_figures, cable_travel
 from _homing import encoder_figures, homing_figures
 from _loops import Loops
 from _mass import Masses, scan_max
@@ -31,6 +32,9 @@ def axis_numbers(rig, axis):
              gear_inertia=value(a["gearbox"]["inertia"]), gear_viscous=value(a["gearbox"]["viscous"]),
              load_viscous=value(a["friction"]["viscous"]), voltage=value(rig["supply"]["voltage"]),
              supply_current_limit=value(rig["supply"]["current_limit"]), at=a["encoder"]["at"])
+    n["cable_stiffness"], cable_friction = cable_torque(a["cable"])
+    n["cable_centre"] = 0.0 if a["stops"] == "none" else value(a["stops"]["centre"])
+    n["coulomb"] += cable_friction
     return n
 
 
@@ -47,6 +51,17 @@ def between_stops(s):
     return TAU - taken("tab_width") - taken("post_width") + gaps
 
 
+def cable_torque(cable):
+    """Stiffness against turning and friction of all cables: GJ/L or EI/L of each, side by side."""
+    if cable == "none":
+        return 0.0, 0.0
+    per_length = {"twist": "torsion_stiffness", "coil": "bending_stiffness"}.get(cable["routing"])
+    each = value(cable.get(per_length, "0")) if per_length else 0.0
+    all_of_them = value(cable.get("count", "1")) * each
+    return (all_of_them / value(cable["free_length"]) if each else 0.0,
+            value(cable.get("friction", "0")))
+
+
 def travel(a):
     """(between stops, soft, cable, usable) of one axis; inf where there is no limit."""
     stops = soft = cable = math.inf
@@ -54,7 +69,7 @@ def travel(a):
         stops = between_stops(a["stops"])
         soft = max(stops - 2 * value(a["stops"]["soft_inset"]), 0)
     if a["cable"] != "none":
-        cable = 2 * value(a["cable"]["twist_rating"]) * value(a["cable"]["free_length"])
+        cable = cable_travel(a["cable"])
     return stops, soft, cable, min(soft, cable)
 
 
@@ -104,6 +119,10 @@ def travel_figures(a, d):
     f = {"travel.stops": stops, "travel.cable": cable, "travel.soft": soft, "travel.usable": usable,
          "travel.blind": max(TAU - usable, 0)}
     f["stop.energy"] = f["stop.torque"] = f["homing.candidates"] = None
+    stiffness, friction = cable_torque(a["cable"])
+    entered = stiffness > 0 or friction > 0
+    f["cable.stiffness"] = stiffness if entered else None
+    f["cable.torque_max"] = (stiffness * usable / 2 if stiffness else 0) + friction if entered else None
     f["homing.spacing"] = TAU / (d.ratio if d.at == "motor" else 1)
     if a["stops"] != "none":
         w, J = d.speed_top(), d.load_and_rotor()
@@ -143,7 +162,8 @@ def step_figures(trace, move, band):
 
     outside = np.nonzero(np.abs(angle - move) > band)[0]
     last = outside[-1]
-    settle = None if last == len(angle) - 1 else (time[last], time[last + 1])
+    # Settled where the last 30 % of the horizon show it; an axis that swings may end inside by luck.
+    settle = None if time[last] >= 0.7 * time[-1] else (time[last], time[last + 1])
     arrives = angle.max() >= 0.9 * move
     return {"step.rise_time": reaches(0.9 * move) - reaches(0.1 * move) if arrives else None,
             "step.overshoot": max(angle.max() / move - 1, 0.0),
@@ -163,10 +183,13 @@ def all_figures(rig):
         move = value(rig["task"][axis + "_move"])
         parts = {**drive_figures(d), **travel_figures(rig[axis], d), **loop_figures(d),
                  **homing_figures(rig[axis], d, masses.gravity_at_rest(axis), travel(rig[axis])[0]),
-                 **encoder_figures(rig[axis]["encoder"])}
+                 **encoder_figures(rig[axis]["encoder"]),
+                 **cable_figures(rig, axis, travel(rig[axis])[3])}
         parts["move.shortest_time"] = shortest_time(d, move)
-        # "Full braking": gravity at its rest-pose magnitude pushes on; the handbook says so.
-        parts["travel.braking_angle"] = braking_angle(d, d.speed_top(), abs(float(d.gravity(0.0))))
+        # "Full braking": gravity and cables at their rest-pose magnitudes push on; the handbook
+        # says so.
+        parts["travel.braking_angle"] = braking_angle(
+            d, d.speed_top(), abs(float(d.gravity(0.0))) + d.cable_stiffness * abs(d.cable_centre))
         parts["pointing.backlash"] = d.backlash / 2
         parts["pointing.gap_px"] = d.backlash * per_rad
         f.update({f"{axis}.{key}": v for key, v in parts.items()})

@@ -16,7 +16,8 @@ AXIS = dict(  # SI; torque constants and the like follow from them
     N=18.0, eta=0.90, back_eta=0.88, gear_inertia=12e-7, backlash=16 / 60 * DEG, k=900.0, d=0.4,
     drag=6e-3, viscous=20e-6, peak_Nm=12.0, at="motor", bits=14,
     coulomb=0.04, load_viscous=0.004,
-    kp=30.0, ks=0.9, ki=12.0, speed_limit=900 * DEG, estimator_bw=400.0)
+    kp=30.0, ks=0.9, ki=12.0, speed_limit=900 * DEG, estimator_bw=400.0,
+    cable="none", cable_k=0.0, cable_centre=0.0, cable_friction=0.0)  # cable: twist, coil or none
 
 # name, mass [kg], centre [m], ball diameter [m]
 ON_PAN = [("side arm", 0.21, (0.0, 0.062, 0.085), 0.05)]
@@ -39,6 +40,17 @@ class Rig:
         def q(value, unit):
             return "none" if value == math.inf else f"{value!r} {unit}"
 
+        def cable(a):
+            if a["cable"] == "none":
+                return "stops: none\n  cable: none"
+            length, count = 0.3, 3
+            key, unit = {"twist": ("torsion_stiffness", "N.m2/rad"),
+                         "coil": ("bending_stiffness", "N.m2")}[a["cable"]]
+            return f"""stops: {{tab_width: 8 mm, post_width: 10 mm, radius: 26 mm, soft_inset: 6 deg, stiffness: 400 N.m/rad,
+          centre: {q(a['cable_centre'], 'rad')}}}
+  cable: {{outer_diameter: 5 mm, count: {count}, routing: {a['cable']}, free_length: {q(length, 'm')}, twist_rating: 900 deg/m,
+          {key}: {q(a['cable_k'] * length / count, unit)}, friction: {q(a['cable_friction'], 'N.m')}}}"""
+
         def axis(a):
             return f"""
   motor: {{speed_constant: {q(a['kv_rpm'], 'rpm/V')}, phase_resistance: {q(a['R'], 'ohm')}, phase_inductance: {q(a['L'], 'H')},
@@ -51,8 +63,7 @@ class Rig:
             input_speed_limit: none}}
   encoder: {{at: {a['at']}, bits: {a['bits']}}}
   friction: {{coulomb: {q(a['coulomb'], 'N.m')}, viscous: {q(a['load_viscous'], 'N.m.s/rad')}}}
-  stops: none
-  cable: none
+  {cable(a)}
   loop: {{position_gain: {q(a['kp'], '1/s')}, speed_gain: {q(a['ks'], 'N.m.s/rad')}, speed_integral_gain: {q(a['ki'], 'N.m/rad')},
          speed_limit: {q(a['speed_limit'], 'rad/s')}, estimator_bandwidth: {q(a['estimator_bw'], 'Hz')}}}"""
 
@@ -77,8 +88,10 @@ task: {{pan_move: {self.move['pan']!r} rad, tilt_move: {self.move['tilt']!r} rad
 """
 
     def axis(self, which):
-        """All numbers of one axis, with its load: inertia and gravity c·cos q + s·sin q."""
+        """All numbers of one axis, with its load: inertia, gravity c·cos q + s·sin q, cables
+        -k·(q - centre) and their friction."""
         a = dict(self.parts[which], V=24.0, supply_A=self.supply_A)
+        a["coulomb"] += a["cable_friction"]
         a["Kt"] = math.sqrt(3) / 2 * 60 / (2 * math.pi * a["kv_rpm"])
         a["i_max"] = min(a["limit_A"], a["peak_A"])
         a["Jm"] = a["rotor"] + a["gear_inertia"]

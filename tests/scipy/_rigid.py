@@ -24,6 +24,10 @@ class Drive:
         self.phase_V = self.modulation_limit * self.voltage / math.sqrt(3)
         self.largest_A = min(self.drive_current_limit, self.peak_current)
 
+    def pull(self, angle):
+        """Gravity and cables."""
+        return self.gravity(angle) - self.cable_stiffness * (angle - self.cable_centre)
+
     def _terms(self, w_m):
         """Back-EMF, reactance and resistance of a phase."""
         return self.Kt * w_m / 1.5, self.pole_pairs * w_m * self.phase_inductance, self.phase_resistance
@@ -94,7 +98,7 @@ class Drive:
         Driving (τ >= 0) and driven back are tried; τ's sign must be the one that was assumed."""
         slow, w_m = sat(N * w / 0.5), N * w
         # τ = J·a + load
-        load = self.coulomb * sat(w / 0.01) + self.load_viscous * w - self.gravity(angle)
+        load = self.coulomb * sat(w / 0.01) + self.load_viscous * w - self.pull(angle)
         motor = T_m - self.drag * slow - self.gear_viscous * w_m
         result = []
         for share in (1 + (1 / self.efficiency - 1) * slow, 1 - (1 - self.back_efficiency) * slow):
@@ -198,10 +202,10 @@ def _middle(v):
     return (full[1:] + full[:-1]) / 2
 
 
-def braking_angle(d, speed, gravity):
-    """Way until rest at full braking with a steady torque `gravity` that pushes on."""
+def braking_angle(d, speed, pull):
+    """Way until rest at full braking with a steady torque `pull` that pushes on."""
     steady = Drive.__new__(Drive)
-    steady.__dict__.update(d.__dict__, gravity=lambda angle: gravity)
+    steady.__dict__.update(d.__dict__, pull=lambda angle: pull)
 
     def rate(t, y):
         w = max(y[1], 0.0)

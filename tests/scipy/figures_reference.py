@@ -63,11 +63,13 @@ def vary(rig, rng):
               "loop": 1.2}
     fixed = {"name", "pole_pairs", "modulation_limit", "control_rate", "efficiency",
              "back_efficiency", "at", "bits", "routing", "count", "centre", "stiffness",
-             "kind", "material", "trailers", "rebound"}
+             "kind", "material", "trailers", "rebound", "conductors", "ring_circuits"}
     for axis in ("pan", "tilt"):
         for part, s in spread.items():
             if "name" in rig[axis][part]:
                 rig[axis][part]["name"] = part  # the samples' have commas
+            if rig[axis][part].get("routing") in ("coil", "loop"):
+                s = 1.05  # what still fits and reaches
             for key in rig[axis][part]:
                 if key not in fixed and rig[axis][part][key] != "none":
                     rig[axis][part][key] = text.scaled(rig[axis][part][key], factor(rng, s))
@@ -95,6 +97,16 @@ def vary(rig, rng):
                            "shape": {"inertia": [f"{v!r} g.cm2" for v in tensor]}})
     rig["on_pan"].append({"name": "knob", "mass": "25 g", "centre": ["20 mm", "4 mm", "9 mm"],
                           "shape": {"ball": {"diameter": "18 mm"}}})
+    return rig
+
+
+def stiffen(rig, rng):
+    """Some axes get a cable that springs back and rubs."""
+    for axis in ("pan", "tilt"):
+        stiff, friction = rng.uniform(-4, -0.3), rng.uniform(0, 30)
+        if rng.random() < 0.5 and rig[axis]["cable"] != "none":
+            rig[axis]["cable"]["torsion_stiffness"] = f"{10**stiff!r} N.m2/rad"
+            rig[axis]["cable"]["friction"] = f"{friction!r} mN.m"
     return rig
 
 
@@ -174,9 +186,10 @@ def main():
     samples = sorted((project / "sample-rigs").glob("*.rig.yaml"))
     assert len(samples) >= 3, "the sample rigs are missing"
     rng, paths, bad, count = random.Random(SEED), list(samples), [], 0
+    cables = random.Random(SEED + 1)
     with tempfile.TemporaryDirectory() as folder:
         for i in range(RANDOM_RIGS):
-            rig = vary(text.read(samples[i % len(samples)].read_text()), rng)
+            rig = stiffen(vary(text.read(samples[i % len(samples)].read_text()), rng), cables)
             paths.append(pathlib.Path(folder) / f"variation-{i}-of-{samples[i % len(samples)].name}")
             paths[-1].write_text(text.write(rig))
         with concurrent.futures.ProcessPoolExecutor() as pool:

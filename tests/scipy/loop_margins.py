@@ -23,7 +23,7 @@ def train(a):
     A = np.zeros((5, 5))
     A[0, 1] = A[2, 3] = 1
     A[1] = np.array([-k / N**2, -d / N**2 - a["viscous"], k / N, d / N, 1]) / a["Jm"]
-    A[3] = np.array([k / N, d / N, -k, -d - a["load_viscous"], 0]) / a["J"]
+    A[3] = np.array([k / N, d / N, -k - a["cable_k"], -d - a["load_viscous"], 0]) / a["J"]
     A[4, 4] = -2 * math.pi * a["current_bw"]
     B = np.array([[0], [0], [0], [0], [2 * math.pi * a["current_bw"]]])
     C = np.array([[0, 0, 1.0, 0, 0]]) if a["at"] == "output" else np.array([[1 / N, 0, 0, 0, 0]])
@@ -72,6 +72,8 @@ RIGS = [
     Rig("encoders at the output", pan=dict(at="output"), tilt=dict(at="output", N=9, ks=0.2, ki=3)),
     Rig("slow and heavy", pan=dict(rate=2000.0, kp=8, estimator_bw=200.0), tilt=dict(d=4, N=30),
         on_tilt=[("head", 1.4, (0.0, 0.0, 0.0), 0.16)]),
+    Rig("stiff cables", pan=dict(cable="coil", cable_k=2.0),
+        tilt=dict(N=9, ks=0.2, ki=3, cable="twist", cable_k=4.0)),
 ]
 
 

@@ -22,12 +22,12 @@ def sat(x):
     return max(-1.0, min(1.0, x))
 
 
-def acceleration(a, T, w, gravity):
+def acceleration(a, T, w, pull):
     """dω/dt of the train with φ_m = Nφ: the τ for which motor and load accelerate alike."""
     N, w_m = a["N"], a["N"] * w
 
     def of_load(tau):
-        return (tau - a["coulomb"] * sat(w / 0.01) - a["load_viscous"] * w + gravity) / a["J"]
+        return (tau - a["coulomb"] * sat(w / 0.01) - a["load_viscous"] * w + pull) / a["J"]
 
     def of_motor(tau):
         share = 1 / a["eta"] - 1 if tau * w_m >= 0 else 1 - a["back_eta"]
@@ -46,7 +46,9 @@ def ramp(a, move, rising):
         i = envelope.driving_A(w_m) if rising else -envelope.braking_A(w_m)
         T = max(-envelope.gear_Nm, min(envelope.gear_Nm, a["Kt"] * i))
         q = y[0] - move / 2 if rising else move / 2 - y[0]
-        alpha = acceleration(a, T, y[1], a["g_cos"] * math.cos(q) + a["g_sin"] * math.sin(q))
+        pull = (a["g_cos"] * math.cos(q) + a["g_sin"] * math.sin(q)
+                - a["cable_k"] * (q - a["cable_centre"]))
+        alpha = acceleration(a, T, y[1], pull)
         return [y[1], alpha if rising else -alpha]
 
     def done(_, y):
@@ -77,6 +79,8 @@ RIGS = [
     Rig("heavy head, long move", tilt_move=120 * DEG, pan_move=170 * DEG, supply_A=math.inf,
         on_tilt=[("head", 1.4, (0.02, 0.0, 0.03), 0.16)], pan=dict(R=0.015, N=60),
         tilt=dict(eta=0.7, back_eta=0.55, peak_Nm=5.0)),
+    Rig("stiff cables", pan=dict(cable="coil", cable_k=1.5, cable_centre=-0.4, cable_friction=0.03),
+        tilt=dict(N=9, cable="twist", cable_k=4.0, cable_centre=0.1)),
 ]
 
 

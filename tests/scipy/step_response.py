@@ -45,11 +45,12 @@ def equations(a, move, lag):
         share = 1 / a["eta"] - 1 if tau * w_m >= 0 else 1 - a["back_eta"]
         loss = abs(tau) / N * share
         q = angle - move / 2
-        gravity = a["g_cos"] * math.cos(q) + a["g_sin"] * math.sin(q)
+        pull = (a["g_cos"] * math.cos(q) + a["g_sin"] * math.sin(q)
+                - a["cable_k"] * (q - a["cable_centre"]))
         return [w_m,
                 (T - (a["drag"] + loss) * sat(w_m / 0.5) - a["viscous"] * w_m - tau / N) / a["Jm"],
                 w,
-                (tau - a["coulomb"] * sat(w / 0.01) - a["load_viscous"] * w + gravity) / a["J"]]
+                (tau - a["coulomb"] * sat(w / 0.01) - a["load_viscous"] * w + pull) / a["J"]]
 
     return dydt, envelope, rate
 
@@ -112,6 +113,13 @@ RUNS = [  # rig, axis, seconds
     (Rig("no gap, slow control, weak supply", pan=dict(backlash=0.0, rate=500.0, ks=0.25, ki=2,
                                                        estimator_bw=80.0, kp=12),
          supply_A=1.5), "pan", 0.6),
+    (Rig("stiff cable", tilt=dict(N=9, ks=0.2, ki=3, cable="twist", cable_k=0.6, cable_centre=0.2,
+                                  cable_friction=0.02)), "tilt", 0.6),
+    (Rig("coil on a light load", tilt=dict(k=1e5, d=0.4, rotor=8e-7, gear_inertia=2e-7, ks=0.1, ki=2,
+                                           cable="coil", cable_k=1.5, cable_centre=-0.1),
+         on_tilt=LIGHT), "tilt", 0.3),
+    (Rig("cable behind heavy damping", tilt=dict(d=300.0, cable="twist", cable_k=2.0), on_tilt=LIGHT),
+     "tilt", 0.12),
 ]
 
 

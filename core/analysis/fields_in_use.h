@@ -1,0 +1,18 @@
+#pragma once
+
+#include <optional>
+#include <span>
+#include <string_view>
+
+#include "core/rig/rig.h"
+
+namespace gazewright {
+
+/// An input list may name, in place of a field, what the kind of part in use needs:
+/// "<axis>.cable.<travel>" for the travel that the cable allows, "<axis>.cable.<bend>" for its
+/// tightest bend. These are the inputs meant, or empty where the path is that of a field. A part
+/// that is absent on purpose needs none.
+std::optional<std::span<const std::string_view>> fields_in_use(std::string_view path,
+                                                               const AxisParts& parts);
+
+}  // namespace gazewright

@@ -1,0 +1,68 @@
+#pragma once
+
+#include <optional>
+#include <stop_token>
+#include <string>
+#include <vector>
+
+#include "core/rig/rig.h"
+#include "core/travel/collide.h"
+#include "core/travel/pose_windows.h"
+
+namespace gazewright {
+
+class Context;
+
+/// What keeps a pose from being reached, the first of this list that does.
+enum class PoseLimit {
+  none,
+  pan_stop,
+  pan_cable,
+  pan_soft,
+  tilt_stop,
+  tilt_cable,
+  tilt_soft,
+  collision,
+  keep_out
+};
+const char* name_of(PoseLimit limit);  ///< "none", "pan stop", "pan soft limit" ...
+
+/// Which poses can be reached, on a grid around the middle of both travels.
+struct ReachMap {
+  std::vector<double> pan_rad, tilt_rad;  ///< poses, ascending, evenly spaced
+  std::vector<PoseLimit> limit;           ///< of each pose, pan running first
+  PoseWindow usable;                      ///< less collisions; may be endless
+  std::vector<PoseWindow> keep_outs;
+  std::vector<std::string> keep_out_names;
+  double blind_rad = 0;     ///< of pan, behind: 2π − usable, 0 where there is none
+  double overhead_rad = 0;  ///< half angle of the cone overhead that the axis cannot look into
+  double axis_share = 0;    ///< of the sphere
+  std::optional<double> view_share;  ///< empty where the camera is not known
+  std::optional<double> long_way_s;  ///< from one end of the pan to the other
+  Clearance clearance;
+  std::string because;  ///< why it is empty ("needs pan.stops"); else empty
+
+  PoseLimit at(std::size_t pan, std::size_t tilt) const {
+    return limit[tilt * pan_rad.size() + pan];
+  }
+};
+inline constexpr double kReachStep_rad = 2 * 3.14159265358979323846 / 180;
+
+/// @param step_rad  of the grid
+ReachMap reach_of(const Rig& rig, double step_rad = kReachStep_rad,
+                  const std::stop_token& stop = {});
+
+/// Poses that stops, soft limits, cables and collisions leave; empty where a travel is not known.
+std::optional<PoseWindow> usable_window(Context& context);
+/// The keep-outs that have all their ends.
+std::vector<PoseWindow> keep_out_windows(const Rig& rig);
+/// What the camera's axis can look at.
+std::vector<PoseWindow> looked_at(Context& context, const PoseWindow& usable);
+
+/// Time from one end of the pan's usable travel to the other: the shortest move of the rigid train
+/// (handbook: motion), with the part above the lower of drive and loop speed limit run at that
+/// limit. Empty where it turns without end or cannot move that far.
+/// @pre the inputs of the rigid train and of the top speed are there.
+std::optional<double> long_way_s(Context& context, Axis axis);
+
+}  // namespace gazewright

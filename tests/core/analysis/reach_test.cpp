@@ -1,0 +1,170 @@
+#include "core/analysis/reach.h"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+
+#include "core/analysis/analysis.h"
+#include "core/analysis/context.h"
+#include "tests/support/owl_rig.h"
+#include "tests/support/tol.h"
+
+namespace gazewright {
+namespace {
+
+constexpr double kDegree = M_PI / 180;
+
+KeepOut keep_out(const char* name, double pan_from, double pan_to, double tilt_from,
+                 double tilt_to) {
+  return {name,
+          {si_quantity(pan_from * kDegree), si_quantity(pan_to * kDegree)},
+          {si_quantity(tilt_from * kDegree), si_quantity(tilt_to * kDegree)}};
+}
+
+const Finding* find(const Analysis& analysis, const std::string& id) {
+  const auto at = std::ranges::find(analysis.findings, id, &Finding::id);
+  return at == analysis.findings.end() ? nullptr : &*at;
+}
+
+TEST(Reach, WithPanAllRoundItPointsAtTheSineOfItsTilt) {
+  Rig rig = tests::owl();
+  rig.pan.stops = {};
+  rig.pan.cable = {};
+  rig.pan.stops.presence = rig.pan.cable.presence = Presence::none;
+  rig.tilt.stops.centre_rad = si_quantity(0);
+  const Analysis analysis = analyse(rig, {.remedies = false});
+  const double tilt = analysis.value("tilt.travel.usable").value() / 2;
+  EXPECT_NEAR(analysis.value("reach.sphere_share").value(), std::sin(tilt), tol(1e-12));
+  EXPECT_FALSE(analysis.value("pan.travel.long_way_time")) << "there is no blind sector";
+  const ReachMap map = reach_of(rig);
+  EXPECT_EQ(map.because, "");
+  EXPECT_EQ(map.blind_rad, 0);
+  EXPECT_NEAR(map.overhead_rad, M_PI / 2 - tilt, tol(1e-12));
+}
+
+TEST(Reach, TheMapAgreesWithTheFiguresAndTheTravels) {
+  const Rig rig = tests::owl();
+  const Analysis analysis = analyse(rig, {.remedies = false});
+  const ReachMap map = reach_of(rig);
+  EXPECT_EQ(map.axis_share, analysis.value("reach.sphere_share"));
+  EXPECT_EQ(map.view_share, analysis.value("reach.view_share"));
+  EXPECT_EQ(map.long_way_s, analysis.value("pan.travel.long_way_time"));
+  EXPECT_GT(map.view_share.value(), map.axis_share);
+  const Travel &pan = analysis.of(Axis::pan).travel, &tilt = analysis.of(Axis::tilt).travel;
+  for (std::size_t k = 0; k < map.tilt_rad.size(); ++k) {
+    for (std::size_t i = 0; i < map.pan_rad.size(); ++i) {
+      const double p = map.pan_rad[i], t = map.tilt_rad[k];
+      const bool inside = p >= pan.least_rad() - 1e-9 && p <= pan.most_rad() + 1e-9 &&
+                          t >= tilt.least_rad() - 1e-9 && t <= tilt.most_rad() + 1e-9;
+      const PoseLimit limit = map.at(i, k);
+      EXPECT_EQ(limit == PoseLimit::none || limit == PoseLimit::collision, inside) << p << ' ' << t;
+    }
+  }
+}
+
+TEST(Reach, TheMirroredRigHasTheMirroredMap) {
+  Rig rig = tests::owl();
+  rig.pan.stops.centre_rad = si_quantity(20 * kDegree);
+  rig.keep_outs = {keep_out("lamp", -20, 16, 30, 60), keep_out("wall", 100, 150, -40, 10)};
+  Rig mirrored = rig;
+  mirrored.pan.stops.centre_rad = si_quantity(-20 * kDegree);
+  mirrored.keep_outs = {keep_out("lamp", -16, 20, 30, 60), keep_out("wall", -150, -100, -40, 10)};
+  for (auto* bodies : {&mirrored.on_pan, &mirrored.on_tilt})
+    for (Body& body : *bodies) body.centre_m[1].si = -*body.centre_m[1].si;
+  const ReachMap a = reach_of(rig), b = reach_of(mirrored);
+  ASSERT_EQ(a.pan_rad.size(), b.pan_rad.size());
+  const std::size_t last = a.pan_rad.size() - 1;
+  int closed = 0;
+  for (std::size_t k = 0; k < a.tilt_rad.size(); ++k) {
+    for (std::size_t i = 0; i <= last; ++i) {
+      EXPECT_NEAR(a.pan_rad[i], -b.pan_rad[last - i], tol(1e-12));
+      EXPECT_EQ(a.at(i, k), b.at(last - i, k)) << a.pan_rad[i] << ' ' << a.tilt_rad[k];
+      closed += a.at(i, k) == PoseLimit::keep_out ? 1 : 0;
+    }
+  }
+  EXPECT_GT(closed, 50);
+  EXPECT_NEAR(a.axis_share, b.axis_share, tol(1e-12));
+  EXPECT_NEAR(*a.view_share, *b.view_share, tol(1e-9));
+}
+
+TEST(Reach, TheLongWayTakesAtLeastTheTravelAtTheSpeedLimit) {
+  Rig rig = tests::owl();
+  const double travel = analyse(rig, {.remedies = false}).value("pan.travel.usable").value();
+  double before = 1e9;
+  for (const double limit : {0.5, 2.0, 8.0, 1000.0}) {  // rad/s
+    rig.pan.loop.speed_limit_radps = si_quantity(limit);
+    Context context(rig);
+    const double time = long_way_s(context, Axis::pan).value();
+    const double quickest = fastest_move(context.model(Axis::pan), travel).value().time_s;
+    EXPECT_LT(time, before) << limit;
+    EXPECT_GT(time, travel / limit);
+    EXPECT_GE(time, quickest * (1 - 1e-6));
+    EXPECT_LT(time, travel / limit + quickest);
+    if (limit == 1000.0) {
+      EXPECT_NEAR(time, quickest, tol(1e-3 * quickest));
+    }
+    before = time;
+  }
+}
+
+TEST(Reach, ARigWithoutATravelSaysWhatItNeeds) {
+  Rig rig = tests::owl();
+  rig.pan.stops = {};
+  const ReachMap map = reach_of(rig);
+  EXPECT_TRUE(map.because.starts_with("needs pan.stops")) << map.because;
+  EXPECT_TRUE(map.limit.empty());
+  EXPECT_FALSE(analyse(rig, {.remedies = false}).value("reach.sphere_share"));
+}
+
+TEST(CollisionFinding, NamesThePairAndItsRemedyKeepsThemApart) {
+  Rig rig = tests::owl();
+  // A shelf in front of the camera: the ball's lower front runs into it on the way down.
+  Body shelf;
+  shelf.name = "shelf";
+  shelf.mass_kg = si_quantity(0.05);
+  shelf.centre_m = {si_quantity(0.09), si_quantity(0), si_quantity(0.13)};
+  shelf.shape = Box{{si_quantity(0.02), si_quantity(0.05), si_quantity(0.004)}};
+  rig.on_pan.push_back(shelf);
+  Body snout;
+  snout.name = "snout";
+  snout.mass_kg = si_quantity(0.01);
+  snout.centre_m = {si_quantity(0.075), si_quantity(0), si_quantity(0)};
+  snout.shape = Box{{si_quantity(0.04), si_quantity(0.01), si_quantity(0.01)}};
+  rig.on_tilt.push_back(snout);
+  const Analysis analysis = analyse(rig);
+  const Finding* finding = find(analysis, "tilt.travel.collision");
+  ASSERT_NE(finding, nullptr);
+  EXPECT_EQ(finding->verdict, Verdict::fails);
+  EXPECT_TRUE(finding->because.starts_with("snout meets shelf at tilt -")) << finding->because;
+  EXPECT_EQ(analysis.value("tilt.travel.collision_least"), -*finding->capacity);
+  ASSERT_FALSE(finding->remedies.empty());
+  rig.tilt.stops.soft_inset_rad = si_quantity(finding->remedies[0].value_si);
+  const Analysis mended = analyse(rig, {.remedies = false});
+  EXPECT_GE(find(mended, "tilt.travel.collision")->margin.value(), 0);
+  EXPECT_EQ(find(mended, "pan.travel.collision"), nullptr);
+}
+
+TEST(KeepOutFinding, IsAskedOnlyWhereThereAreKeepOuts) {
+  Rig rig = tests::owl();
+  EXPECT_EQ(find(analyse(rig, {.remedies = false}), "pan.travel.keep_out"), nullptr);
+  // The moves are ±20° of pan at tilt 0 and ±12.5° of tilt at pan 0.
+  rig.keep_outs = {keep_out("lamp", -20, 15, 30, 60)};
+  Analysis analysis = analyse(rig, {.remedies = false});
+  EXPECT_EQ(find(analysis, "pan.travel.keep_out")->because, "no keep-out lies across the move");
+  EXPECT_NEAR(find(analysis, "tilt.travel.keep_out")->capacity.value(), 60 * kDegree, tol(1e-12));
+  EXPECT_EQ(find(analysis, "tilt.travel.keep_out")->verdict, Verdict::holds);
+  rig.keep_outs = {keep_out("", 375, 380, -5, 5)};  // 15 to 20 deg, a turn further
+  analysis = analyse(rig);
+  const Finding* finding = find(analysis, "pan.travel.keep_out");
+  EXPECT_NEAR(finding->capacity.value(), 30 * kDegree, tol(1e-9));
+  EXPECT_EQ(finding->verdict, Verdict::fails);
+  EXPECT_FALSE(finding->remedies.empty());
+  rig.keep_outs = {keep_out("window", -5, 5, -5, 5)};
+  EXPECT_EQ(find(analyse(rig), "tilt.travel.keep_out")->because,
+            "the rest pose itself is in window");
+  rig.keep_outs[0].pan_rad[1] = {};
+  EXPECT_EQ(find(analyse(rig), "tilt.travel.keep_out")->because, "needs keep_outs[0].pan[1]");
+}
+
+}  // namespace
+}  // namespace gazewright
