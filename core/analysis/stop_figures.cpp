@@ -60,8 +60,9 @@ Answer of_blow(Context& c, Axis a, Ask ask) {
 template <At at, Motor motor>
 Answer blow_torque(Context& c, Axis a) {
   return of_blow(c, a, [&](const StopCase& stop) -> Answer {
-    const double push_Nm = motor == Motor::pushing ? stop.push_Nm : 0;
-    return stop.blow(speed_at(c, a, at), push_Nm).torque_Nm;
+    const double speed_radps = speed_at(c, a, at);
+    if (speed_radps <= 0) return 0;  // it stands before the stop
+    return stop.blow(speed_radps, motor == Motor::pushing ? stop.push_Nm : 0).torque_Nm;
   });
 }
 
@@ -129,12 +130,12 @@ const FigureRow kRows[] = {
       "½·(load + rotor_reflected)·speed_top²", kImpact, kEnergy},
      Axes::both,
      stop_energy},
-    {{"<axis>.stop.energy_load", "of it the load's", "J", "J", "½·load·speed_top²", kShares,
-      kEnergy},
+    {{"<axis>.stop.energy_load", "Energy into the stop at top speed, load's share", "J", "J",
+      "½·load·speed_top²", kShares, kEnergy},
      Axes::both,
      energy_share<Part::load, At::top_speed>},
-    {{"<axis>.stop.energy_rotor", "of it the rotor's", "J", "J", "½·rotor_reflected·speed_top²",
-      kShares, kEnergy},
+    {{"<axis>.stop.energy_rotor", "Energy into the stop at top speed, rotor's share", "J", "J",
+      "½·rotor_reflected·speed_top²", kShares, kEnergy},
      Axes::both,
      energy_share<Part::rotor, At::top_speed>},
     {{"<axis>.stop.torque", "Torque on the stop at top speed", "N.m", "N.m",
@@ -148,7 +149,7 @@ const FigureRow kRows[] = {
       kPushed, kBlow},
      Axes::both,
      blow_torque<At::top_speed, Motor::pushing>},
-    {{"<axis>.stop.torque_dead", "The same, drive dead", "N.m", "N.m",
+    {{"<axis>.stop.torque_dead", "Torque on the stop, bumper and all, drive dead", "N.m", "N.m",
       "speed_top·√(stiffness·J); past the bumper the second spring", kPushed, kBlow},
      Axes::both,
      blow_torque<At::top_speed, Motor::dead>},
@@ -160,20 +161,21 @@ const FigureRow kRows[] = {
        if (has_no_stops(c, a)) return Answer::none(kNoStops);
        return speed_past_soft_limit_radps(c, a);
      }},
-    {{"<axis>.stop.energy_soft_load", "Energy into the stop at that speed, load", "J", "J",
+    {{"<axis>.stop.energy_soft_load", "Energy past the soft limit, load's share", "J", "J",
       "½·load·speed_soft²", kShares, kSoftSpeed},
      Axes::both,
      energy_share<Part::load, At::past_soft_limit>},
-    {{"<axis>.stop.energy_soft_rotor", "Energy into the stop at that speed, rotor", "J", "J",
+    {{"<axis>.stop.energy_soft_rotor", "Energy past the soft limit, rotor's share", "J", "J",
       "½·rotor_reflected·speed_soft²", kShares, kSoftSpeed},
      Axes::both,
      energy_share<Part::rotor, At::past_soft_limit>},
-    {{"<axis>.stop.torque_soft_pushing", "Torque on the stop at that speed, drive pushing", "N.m",
-      "N.m", "as torque_pushing, at speed_soft", kPushed, kSoftBlow},
+    {{"<axis>.stop.torque_soft_pushing", "Torque on the stop past the soft limit, drive pushing",
+      "N.m", "N.m", "as torque_pushing, at speed_soft; 0 where it stands before the stop", kPushed,
+      kSoftBlow},
      Axes::both,
      blow_torque<At::past_soft_limit, Motor::pushing>},
-    {{"<axis>.stop.torque_soft_dead", "Torque on the stop at that speed, drive dead", "N.m", "N.m",
-      "as torque_dead, at speed_soft", kPushed, kSoftBlow},
+    {{"<axis>.stop.torque_soft_dead", "Torque on the stop past the soft limit, drive dead", "N.m",
+      "N.m", "as torque_dead, at speed_soft", kPushed, kSoftBlow},
      Axes::both,
      blow_torque<At::past_soft_limit, Motor::dead>},
     {{"<axis>.stop.press", "How far the stop gives way at top speed", "rad", "deg",
@@ -188,11 +190,12 @@ const FigureRow kRows[] = {
       "(torque_pushing·rotor_reflected + T·load)/J", "equal deceleration; handbook: stops", kBlow},
      Axes::both,
      gear_torque},
-    {{"<axis>.stop.gear_torque_sprung", "The same with the spring of the gear", "N.m", "N.m",
-      "load and rotor about the gear's stiffness, integrated", "handbook: stops", kSprungBlow},
+    {{"<axis>.stop.gear_torque_sprung", "Torque through the gearbox in the blow, gear as a spring",
+      "N.m", "N.m", "load and rotor about the gear's stiffness, integrated", "handbook: stops",
+      kSprungBlow},
      Axes::both,
      gear_torque_sprung},
-    {{"<axis>.stop.gear_torque_hard", "The most at a stop that gives no way, drive dead", "N.m",
+    {{"<axis>.stop.gear_torque_hard", "Most through the gearbox at a stop that gives no way", "N.m",
       "N.m", "speed_top·√(gear stiffness·(rotor_reflected + rebound²·load))",
       "energy balance; handbook: stops", kHardBlow},
      Axes::both,

@@ -32,6 +32,7 @@ TEST(Reach, WithPanAllRoundItPointsAtTheSineOfItsTilt) {
   rig.pan.cable = {};
   rig.pan.stops.presence = rig.pan.cable.presence = Presence::none;
   rig.tilt.stops.centre_rad = si_quantity(0);
+  rig.tilt.stops.soft_inset_rad = si_quantity(50 * kDegree);
   const Analysis analysis = analyse(rig, {.remedies = false});
   const double tilt = analysis.value("tilt.travel.usable").value() / 2;
   EXPECT_NEAR(analysis.value("reach.sphere_share").value(), std::sin(tilt), tol(1e-12));
@@ -90,6 +91,7 @@ TEST(Reach, TheMirroredRigHasTheMirroredMap) {
 TEST(Reach, TheLongWayTakesAtLeastTheTravelAtTheSpeedLimit) {
   Rig rig = tests::owl();
   const double travel = analyse(rig, {.remedies = false}).value("pan.travel.usable").value();
+  rig.pan.gearbox.input_speed_limit_radps = si_quantity(1e4);  // else the gear is the limit
   double before = 1e9;
   for (const double limit : {0.5, 2.0, 8.0, 1000.0}) {  // rad/s
     rig.pan.loop.speed_limit_radps = si_quantity(limit);

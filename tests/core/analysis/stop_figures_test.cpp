@@ -135,9 +135,7 @@ TEST(StopFigures, AnInsetThatIsLongEnoughLeavesNothingForTheStop) {
   EXPECT_EQ(enough.value("pan.stop.speed_soft"), 0);
   EXPECT_EQ(enough.value("pan.stop.energy_soft_load"), 0);
   EXPECT_EQ(enough.value("pan.stop.torque_soft_dead"), 0);
-  EXPECT_NEAR(*enough.value("pan.stop.torque_soft_pushing"),
-              2 * *enough.value("pan.output.torque_stall"), tol(1e-9))
-      << "a drive that pushes from rest";
+  EXPECT_EQ(enough.value("pan.stop.torque_soft_pushing"), 0);
   rig.pan.stops.soft_inset_rad = si_quantity(0.5 * braking_rad);
   EXPECT_GT(*analyse(rig, {.remedies = false}).value("pan.stop.speed_soft"), 0);
   rig.pan.stops.soft_inset_rad = si_quantity(0);
