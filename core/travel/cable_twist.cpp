@@ -28,7 +28,7 @@ double lattice(int count) {
 double packed_lay_radius_m(double count, double outer_diameter_m) {
   const int n = static_cast<int>(count);
   if (n <= 1) return 0;
-  const double diameters = n <= 6 ? ring(n) : n == 7 ? 1 : std::min(ring(n - 1), lattice(n));
+  const double diameters = n <= 5 ? ring(n) : n <= 7 ? 1 : std::min(ring(n - 1), lattice(n));
   return diameters * outer_diameter_m;
 }
 

@@ -134,7 +134,7 @@ TEST(Handbook, EveryFindingIsExplained) {
   const std::regex paragraph("\n\\*\\*[^*]+\\*\\* \\(`([^`]+)`\\)");
   for (std::sregex_iterator at(page.begin(), page.end(), paragraph); at != std::sregex_iterator();
        ++at)
-    EXPECT_TRUE(what.contains((*at)[1].str())) << "there is no finding " << (*at)[1].str();
+    EXPECT_TRUE(ids.contains((*at)[1].str())) << "there is no finding " << (*at)[1].str();
 }
 
 TEST(Handbook, EveryLinkLeadsToAPage) {

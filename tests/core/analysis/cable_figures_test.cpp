@@ -96,7 +96,7 @@ TEST(CableFigures, EveryRoutingGivesATravelThatTheUsableOneKeepsTo) {
   EXPECT_DOUBLE_EQ(*loop.value("tilt.cable.tightest_bend"), 0.035);
   EXPECT_FALSE(ring.value("pan.travel.cable").has_value());
   EXPECT_EQ(ring.figure("pan.travel.cable")->because, "a slip ring turns without end");
-  EXPECT_EQ(ring.value("pan.travel.blind"), std::nullopt);
+  EXPECT_EQ(ring.value("pan.travel.blind"), 0.0);
   EXPECT_EQ(finding(ring, "pan.travel.cable")->verdict, Verdict::holds);
   EXPECT_EQ(finding(ring, "pan.travel.move")->verdict, Verdict::holds);
   EXPECT_TRUE(ring.value("pan.gravity.torque_max").has_value());
@@ -226,9 +226,10 @@ TEST(CableFindings, TheMirroredTravelHasTheSameCable) {
   Rig rig = looped();
   rig.tilt.stops.centre_rad = si_quantity(-10 * kDeg);
   const Analysis a = quick(looped()), b = quick(rig);
-  for (const Figure& figure : a.figures)
-    if (figure.id.find(".cable") != std::string::npos)
-      EXPECT_EQ(figure.value, b.value(figure.id)) << figure.id;
+  for (const Figure& figure : a.figures) {
+    if (figure.id.find(".cable") == std::string::npos) continue;
+    EXPECT_EQ(figure.value, b.value(figure.id)) << figure.id;
+  }
 }
 
 TEST(CableFigures, AreFiniteOrExplainedForRandomCables) {
