@@ -94,6 +94,36 @@ void fill_shares(ReachMap& map, Context& context) {
       view_share(windows, across, vertical_view_rad(across, *camera.columns.si, *camera.rows.si));
 }
 
+/// The same axis with its angle counted the other way.
+AxisModel mirrored(AxisModel model) {
+  GravityCurve& gravity = model.load.gravity;
+  gravity.cos_Nm = -gravity.cos_Nm;
+  gravity.constant_Nm = -gravity.constant_Nm;
+  model.load.cable_centre_rad = -model.load.cable_centre_rad;
+  return model;
+}
+
+/// Quickest move over a travel, no faster than the speed limits.
+std::optional<double> way_s(const AxisModel& model, double travel_rad) {
+  const auto path = fastest_move_path(model, travel_rad, kPathPoints);
+  if (!path) return std::nullopt;
+  const double limit_radps = std::min(top_speed_radps(model), model.control.speed_limit_radps);
+  double time_s = 0, cruise_rad = 0;
+  for (std::size_t i = 1; i < path->time_s.size(); ++i) {
+    const double lower = std::min(path->speed_radps[i - 1], path->speed_radps[i]);
+    const double upper = std::max(path->speed_radps[i - 1], path->speed_radps[i]);
+    // The part of this piece below the limit; speed is taken as straight in time between points.
+    const double below = upper <= limit_radps   ? 1
+                         : lower >= limit_radps ? 0
+                                                : (limit_radps - lower) / (upper - lower);
+    const double piece_s = path->time_s[i] - path->time_s[i - 1];
+    const double above_rad = (1 - below) * piece_s * (std::max(lower, limit_radps) + upper) / 2;
+    time_s += below * piece_s;
+    cruise_rad += above_rad;
+  }
+  return time_s + (cruise_rad > 0 ? cruise_rad / limit_radps : 0);
+}
+
 }  // namespace
 
 const char* name_of(PoseLimit limit) {
@@ -129,24 +159,10 @@ std::vector<PoseWindow> looked_at(Context& context, const PoseWindow& usable) {
 std::optional<double> long_way_s(Context& context, Axis axis) {
   const auto& usable_rad = context.travel(axis).usable_rad;
   if (!usable_rad || !std::isfinite(*usable_rad) || *usable_rad <= 0) return std::nullopt;
-  const AxisModel& model = context.model(axis);
-  const auto path = fastest_move_path(model, *usable_rad, kPathPoints);
-  if (!path) return std::nullopt;
-  const double limit_radps = std::min(top_speed_radps(model), model.control.speed_limit_radps);
-  double time_s = 0, cruise_rad = 0;
-  for (std::size_t i = 1; i < path->time_s.size(); ++i) {
-    const double lower = std::min(path->speed_radps[i - 1], path->speed_radps[i]);
-    const double upper = std::max(path->speed_radps[i - 1], path->speed_radps[i]);
-    // The part of this piece below the limit; speed is taken as straight in time between points.
-    const double below = upper <= limit_radps   ? 1
-                         : lower >= limit_radps ? 0
-                                                : (limit_radps - lower) / (upper - lower);
-    const double piece_s = path->time_s[i] - path->time_s[i - 1];
-    const double above_rad = (1 - below) * piece_s * (std::max(lower, limit_radps) + upper) / 2;
-    time_s += below * piece_s;
-    cruise_rad += above_rad;
-  }
-  return time_s + (cruise_rad > 0 ? cruise_rad / limit_radps : 0);
+  const auto there = way_s(context.model(axis), *usable_rad);
+  const auto back = way_s(mirrored(context.model(axis)), *usable_rad);
+  if (!there || !back) return std::nullopt;
+  return std::max(*there, *back);
 }
 
 ReachMap reach_of(const Rig& rig, double step_rad, const std::stop_token& stop) {

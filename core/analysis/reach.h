@@ -38,7 +38,7 @@ struct ReachMap {
   double overhead_rad = 0;  ///< half angle of the cone overhead that the axis cannot look into
   double axis_share = 0;    ///< of the sphere
   std::optional<double> view_share;  ///< empty where the camera is not known
-  std::optional<double> long_way_s;  ///< from one end of the pan to the other
+  std::optional<double> long_way_s;  ///< from one end of the pan to the other, the slower way
   Clearance clearance;
   std::string because;  ///< why it is empty ("needs pan.stops"); else empty
 
