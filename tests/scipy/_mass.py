@@ -140,7 +140,7 @@ class Masses:
 
     def gravity_max(self, axis, ranges):
         """Largest magnitude over a rectangle of poses (pan and tilt range)."""
-        return scan_max(lambda p, t: np.abs(self.gravity(axis, p, t)), ranges)
+        return scan_max(lambda p, t: np.abs(self.gravity(axis, p, t)), ranges, 401)
 
 
 def scan_max(f, ranges, n=201):

@@ -6,11 +6,15 @@ import math
 import numpy as np
 
 from _cables import cable_figures, cable_travel
+from _collide import collision_figures
 from _homing import encoder_figures, homing_figures
 from _loops import Loops
 from _mass import Masses, scan_max
+from _reach import long_way_time
 from _rig_text import value
 from _rigid import Drive, braking_angle, scan_times, shortest_time
+from _slowing import slowing_figures
+from _stops import stop_figures
 
 TAU = 2 * math.pi
 
@@ -118,16 +122,13 @@ def travel_figures(a, d):
     stops, soft, cable, usable = travel(a)
     f = {"travel.stops": stops, "travel.cable": cable, "travel.soft": soft, "travel.usable": usable,
          "travel.blind": max(TAU - usable, 0)}
-    f["stop.energy"] = f["stop.torque"] = f["homing.candidates"] = None
+    f["homing.candidates"] = None
     stiffness, friction = cable_torque(a["cable"])
     entered = stiffness > 0 or friction > 0
     f["cable.stiffness"] = stiffness if entered else None
     f["cable.torque_max"] = (stiffness * usable / 2 if stiffness else 0) + friction if entered else None
     f["homing.spacing"] = TAU / (d.ratio if d.at == "motor" else 1)
     if a["stops"] != "none":
-        w, J = d.speed_top(), d.load_and_rotor()
-        f["stop.energy"] = J * w * w / 2
-        f["stop.torque"] = w * math.sqrt(value(a["stops"]["stiffness"]) * J) + d.torque_stall()
         f["homing.candidates"] = math.ceil(stops / f["homing.spacing"])
     return f
 
@@ -185,6 +186,9 @@ def all_figures(rig):
                  **homing_figures(rig[axis], d, masses.gravity_at_rest(axis), travel(rig[axis])[0]),
                  **encoder_figures(rig[axis]["encoder"]),
                  **cable_figures(rig, axis, travel(rig[axis])[3])}
+        gravity, (stops, soft, _, usable) = masses.gravity_at_rest(axis), travel(rig[axis])
+        parts.update(slowing_figures(rig[axis], d, gravity, stops, soft))
+        parts.update(stop_figures(rig[axis]["stops"], d, parts["stop.speed_soft"]))
         parts["move.shortest_time"] = shortest_time(d, move)
         # "Full braking": gravity and cables at their rest-pose magnitudes push on; the handbook
         # says so.
@@ -192,5 +196,9 @@ def all_figures(rig):
             d, d.speed_top(), abs(float(d.gravity(0.0))) + d.cable_stiffness * abs(d.cable_centre))
         parts["pointing.backlash"] = d.backlash / 2
         parts["pointing.gap_px"] = d.backlash * per_rad
+        if axis == "pan":
+            parts["travel.long_way_time"] = long_way_time(
+                d, usable, value(rig["pan"]["loop"]["speed_limit"]), d.cable_centre)
         f.update({f"{axis}.{key}": v for key, v in parts.items()})
+    f.update(collision_figures(rig))
     return f, both, per_rad

@@ -91,14 +91,15 @@ class Drive:
                                options=dict(xatol=1e-12))
         return math.exp(best.x)
 
-    def acceleration(self, N, T_m, w, angle):
+    def acceleration(self, N, T_m, w, angle, full=False):
         """dω/dt of the rigid train at motor torque T_m and w >= 0: motor and load with τ between
-        them.
+        them. `full`: friction does not fade towards rest.
 
         Driving (τ >= 0) and driven back are tried; τ's sign must be the one that was assumed."""
-        slow, w_m = sat(N * w / 0.5), N * w
+        w_m = N * w
+        slow, rubs = (1.0, 1.0) if full else (sat(w_m / 0.5), sat(w / 0.01))
         # τ = J·a + load
-        load = self.coulomb * sat(w / 0.01) + self.load_viscous * w - self.pull(angle)
+        load = self.coulomb * rubs + self.load_viscous * w - self.pull(angle)
         motor = T_m - self.drag * slow - self.gear_viscous * w_m
         result = []
         for share in (1 + (1 / self.efficiency - 1) * slow, 1 - (1 - self.back_efficiency) * slow):
@@ -112,9 +113,9 @@ class Drive:
         return way * np.minimum(self.Kt * i, self.peak_torque / (self.efficiency * N))
 
 
-def shortest_time(d, move, N=None):
-    """Rest-to-rest time: from the start forwards and from the end backwards until speeds meet."""
-    N = N or d.ratio
+def fastest_move(d, move, N):
+    """From the start forwards and from the end backwards until speeds meet: both ways' (angle,
+    speed) against time, and the times that they take; None where it cannot."""
 
     def run(way, place, most=math.inf):
         """Way and speed against time from the start, or back from the end, up to speed `most`."""
@@ -135,7 +136,7 @@ def shortest_time(d, move, N=None):
     out = run(+1, lambda x: x - move / 2)
     back = out and run(-1, lambda x: move / 2 - x, 1.001 * out.y[1].max())
     if out is None or back is None:
-        return math.inf
+        return None
 
     def time_back(rest):
         return brentq(lambda t: back.sol(t)[0] - rest, 0, back.t[-1], xtol=1e-13)
@@ -146,7 +147,13 @@ def shortest_time(d, move, N=None):
         return w - (back.sol(time_back(max(rest, 0.0)))[1] if rest < back.y[0, -1] else math.inf)
 
     t = brentq(gap, 0, out.t[-1], xtol=1e-12)
-    return t + time_back(move - out.sol(t)[0])
+    return (out.sol, t), (back.sol, time_back(move - out.sol(t)[0]))
+
+
+def shortest_time(d, move, N=None):
+    """Rest-to-rest time."""
+    ways = fastest_move(d, move, N or d.ratio)
+    return math.inf if ways is None else sum(t for _, t in ways)
 
 
 def scan_times(d, move, ratios, steps=300):
