@@ -259,7 +259,9 @@ void paint_reach(QPainter& painter, const QRectF& rect, const ReachPicture& pict
   const ReachMap& map = picture.map;
   const QFontMetricsF metrics(painter.font());
   const double line = metrics.height(), left = metrics.horizontalAdvance("−000°") + 8;
-  const double below = 2 * line + 6;  // the summary
+  const QRectF widest(0, 0, rect.width() - 8, 1e4);
+  const double below =  // the summary
+      metrics.boundingRect(widest, Qt::TextWordWrap, reach_summary(map)).height() + 6;
   const Grid grid(rect.adjusted(left, line + 2, -6, -below - line - 4), map);
   Painting p{painter, grid, theme, line};
   painter.setPen(theme.quiet);

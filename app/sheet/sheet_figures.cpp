@@ -28,6 +28,7 @@ constexpr GroupName kGroups[]{
     {"travel", QT_TRANSLATE_NOOP("Plots", "Travel")},
     {"cable", QT_TRANSLATE_NOOP("Plots", "Cable")},
     {"stop", QT_TRANSLATE_NOOP("Plots", "Hard stops")},
+    {"power_off", QT_TRANSLATE_NOOP("Plots", "Without power")},
     {"homing", QT_TRANSLATE_NOOP("Plots", "Homing")},
     {"camera", QT_TRANSLATE_NOOP("Plots", "Picture and pointing")},
     {"pointing", QT_TRANSLATE_NOOP("Plots", "Picture and pointing")},

@@ -6,6 +6,7 @@
 #include "app/plots/text.h"
 #include "app/sheet/sheet_sections.h"
 #include "app/sheet/sheet_table.h"
+#include "app/window/card_groups.h"
 #include "core/rig/fields.h"
 
 /// Every input as it was written, with its spread and source; pan and tilt side by side.
@@ -62,8 +63,7 @@ TableCell field_cell(const FieldRef& field, const Theme& theme) {
     return quantity_cell(*quantity->quantity, *quantity->info, theme);
   }
   if (const auto* choice = std::get_if<ChoiceRef>(&field)) {
-    if (!choice->choice->value.empty())
-      return {choice_word(choice->choice->value), {7.5}, {}};
+    if (!choice->choice->value.empty()) return {choice_word(choice->choice->value), {7.5}, {}};
     return {Plots::tr("%1 (default)").arg(utf8(choice->info->options.front())), {7.5}, {}};
   }
   const std::string& text = *std::get<TextRef>(field).text;
@@ -127,7 +127,11 @@ std::vector<InputLine> lines_of(Rig& rig, const Theme& theme) {
     const QString part = path.left(path.indexOf(path.contains('.') ? '.' : '['));
     if (is_new) lines.push_back({part_word(part), label_of(field) + coordinate(path), {}, {}, {}});
     InputLine& line = lines[place->second];
-    (pan ? line.pan : tilt ? line.tilt : line.both) = field_cell(field, theme);
+    (pan    ? line.pan
+     : tilt ? line.tilt
+            : line.both) = field_applies(rig, path_of(field))
+                               ? field_cell(field, theme)
+                               : TableCell{QStringLiteral("–"), {7.5}, {}};
   }
   return lines;
 }
