@@ -66,7 +66,8 @@ const FigureRow kRows[] = {
      Axes::rig,
      sphere_share},
     {{"reach.view_share", "Share of the sphere it can see", "1", "%",
-      "directions in the picture at some usable pose, in rings of 2°", kReachSource, kView},
+      "directions in the picture at some usable pose, in rings of a quarter degree", kReachSource,
+      kView},
      Axes::rig,
      seen_share},
 };

@@ -12,7 +12,7 @@ namespace {
 constexpr int kBrakingSteps = 16;
 // Steps of order 4, 20 a radian of the fastest swing: between two of them hides 1 − cos(1/40),
 // 3e-4 of its peak.
-constexpr double kStepsPerRadian = 20, kMostSteps = 5000;
+constexpr double kStepsPerRadian = 200, kMostSteps = 50000;
 constexpr double kLongest_rad = 1.5 * std::numbers::pi;  // of the slow swing: blow and back
 
 /// Load and rotor while the load presses into the stop; angles from touching.

@@ -60,7 +60,7 @@ PoseWindow folded(const PoseWindow& window) {
 }
 
 /// Length of the union of spans on a circle.
-double covered_rad(std::vector<Span> spans) {
+double covered_rad(const std::vector<Span>& spans) {
   std::vector<Span> parts;
   for (const Span& span : spans) {
     if (span.most - span.least >= kTurn_rad) return kTurn_rad;
@@ -200,14 +200,14 @@ double axis_share(const std::vector<PoseWindow>& windows) {
       if (window.tilt_least_rad < middle && middle < window.tilt_most_rad)
         spans.push_back({window.pan_least_rad, window.pan_most_rad});
     }
-    area_sr += covered_rad(std::move(spans)) * (std::sin(tilts[i + 1]) - std::sin(tilts[i]));
+    area_sr += covered_rad(spans) * (std::sin(tilts[i + 1]) - std::sin(tilts[i]));
   }
   return area_sr / (4 * kPi);
 }
 
 double view_share(const std::vector<PoseWindow>& windows, double horizontal_rad,
                   double vertical_rad) {
-  constexpr int kRings = 90;
+  constexpr int kRings = 720;
   const Picture picture(horizontal_rad, vertical_rad);
   double area_sr = 0;
   for (int i = 0; i < kRings; ++i) {
@@ -217,7 +217,7 @@ double view_share(const std::vector<PoseWindow>& windows, double horizontal_rad,
       if (const auto aside = picture.sideways(window, (low + high) / 2))
         add_seen(spans, window, *aside);
     }
-    area_sr += covered_rad(std::move(spans)) * (std::sin(high) - std::sin(low));
+    area_sr += covered_rad(spans) * (std::sin(high) - std::sin(low));
   }
   return area_sr / (4 * kPi);
 }

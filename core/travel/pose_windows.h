@@ -33,8 +33,8 @@ std::vector<PoseWindow> looked_at(const PoseWindow& whole,
 double axis_share(const std::vector<PoseWindow>& windows);
 
 /// Share of the sphere that is in the picture at some pose, 0 to 1; the picture is a rectangle of
-/// these angles between opposite edges, through its middle. Rings of 2° are weighed at their
-/// middles, so the share is within about 0.003.
+/// these angles between opposite edges, through its middle. Rings of a
+/// quarter degree are weighed at their middles, so the share is within about 1e-3.
 double view_share(const std::vector<PoseWindow>& windows, double horizontal_rad,
                   double vertical_rad);
 

@@ -11,7 +11,7 @@ namespace gazewright {
 namespace {
 
 constexpr double kJustTurning_radps = 1e-12;
-constexpr int kSpeedParts = 32, kRoomParts = 32;
+constexpr int kSpeedParts = 128, kRoomParts = 32;
 /// Gauss's rule of three points on −1…1.
 constexpr std::array<double, 3> kNodes{-0.7745966692414834, 0, 0.7745966692414834};
 constexpr std::array<double, 3> kWeights{5.0 / 9, 8.0 / 9, 5.0 / 9};

@@ -9,8 +9,9 @@ namespace {
 
 using Eigen::Vector3d;
 constexpr double kSpeck_m = 1e-12;
-constexpr int kProjections = 24;
-constexpr double kNearEnough = 0.999;  // a plane that keeps this much of the distance will do
+constexpr int kProjections = 2000;   // some 20 do for most
+constexpr double kNearEnough = 0.9;  // a plane that keeps this much of the distance will do
+constexpr double kTooNear_m = 1e-5;  // no plane is looked for between solids that near
 
 /// The widest gap between planes that were tried.
 struct Separation {
@@ -35,7 +36,7 @@ bool try_projections(Separation& gap) {
     in_b = gap.b.nearest_to(in_a);
     const Vector3d between = in_b - in_a;
     const double distance_m = between.norm();
-    if (distance_m < kSpeck_m) return false;
+    if (distance_m < kTooNear_m) return false;
     gap.try_direction(between);
     if (gap.best_m >= kNearEnough * distance_m) return true;
   }
@@ -44,10 +45,8 @@ bool try_projections(Separation& gap) {
 
 void try_own_axes(Separation& gap) {
   for (const Solid* solid : {&gap.a, &gap.b}) {
-    if (solid->kind == Solid::Kind::ball) continue;
     for (int i = 0; i < 3; ++i) gap.try_direction(solid->axes.col(i));
   }
-  if (gap.a.kind == Solid::Kind::ball || gap.b.kind == Solid::Kind::ball) return;
   for (int i = 0; i < 3; ++i) {
     for (int k = 0; k < 3; ++k) gap.try_direction(gap.a.axes.col(i).cross(gap.b.axes.col(k)));
   }
@@ -128,11 +127,11 @@ std::optional<Solid> solid_of(const Body& body) {
 }
 
 double gap_m(const Solid& a, const Solid& b) {
+  if (a.kind == Solid::Kind::ball)
+    return (b.nearest_to(a.centre_m) - a.centre_m).norm() - a.half_m(0);
+  if (b.kind == Solid::Kind::ball) return gap_m(b, a);
   Separation gap{a, b};
   gap.try_direction(gap.apart_m);
-  if (a.kind == Solid::Kind::ball && b.kind == Solid::Kind::ball) {
-    return std::max(gap.best_m, -a.half_m(0) - b.half_m(0));
-  }
   if (!try_projections(gap)) try_own_axes(gap);
   return gap.best_m;
 }
