@@ -28,9 +28,11 @@ struct Separation {
   }
 };
 
-/// Nearest points found by going to and fro. @returns whether a plane between them was found.
+/// Nearest points found by going to and fro. Where that creeps, as between a rod and an edge, the
+/// limit is also guessed from its last three: it creeps as a geometric series does.
+/// @returns whether a plane between them was found.
 bool try_projections(Separation& gap) {
-  Vector3d in_b = gap.b.nearest_to(gap.a.centre_m);
+  Vector3d in_b = gap.b.nearest_to(gap.a.centre_m), last = Vector3d::Zero(), change = last;
   for (int i = 0; i < kProjections; ++i) {
     const Vector3d in_a = gap.a.nearest_to(in_b);
     in_b = gap.b.nearest_to(in_a);
@@ -38,6 +40,12 @@ bool try_projections(Separation& gap) {
     const double distance_m = between.norm();
     if (distance_m < kTooNear_m) return false;
     gap.try_direction(between);
+    if (i >= 2) {
+      const double shrinks = (between - last).norm() / std::max(change.norm(), kSpeck_m);
+      if (shrinks < 1) gap.try_direction(between + (between - last) * (shrinks / (1 - shrinks)));
+    }
+    change = between - last;
+    last = between;
     if (gap.best_m >= kNearEnough * distance_m) return true;
   }
   return gap.best_m > 0;
