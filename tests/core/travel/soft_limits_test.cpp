@@ -122,7 +122,8 @@ TEST(SpeedOverTravel, AgreesWithTheBrakingAngleWhereGravityIsTheSameEverywhere) 
       ASSERT_TRUE(angle);
       // The first step is 1/3600 of the travel; where viscous friction is strong it is wrong by
       // less than a tenth of that. The later ones: Runge-Kutta's error over the envelope's kinks.
-      EXPECT_NEAR(*angle, limit - bound.angle_rad[i], tol(1e-3 * *angle + *travel.stops_rad / 36000));
+      EXPECT_NEAR(*angle, limit - bound.angle_rad[i],
+                  tol(1e-3 * *angle + *travel.stops_rad / 36000));
       ++compared;
     }
   }
