@@ -61,7 +61,7 @@ TEST(BatchSheet, WithoutQtSaysSo) {
   EXPECT_EQ(ran.status, 2);
   EXPECT_EQ(ran.err,
             "gazewright-batch: this build has no design sheet: Qt was not found when it was built\n"
-            "  fix: build with the Qt 6 packages, or use figures, trace and sweep\n");
+            "  fix: build with the Qt 6 packages, or use figures, trace, sweep and travel\n");
   EXPECT_FALSE(std::filesystem::exists(folder.path("newt.pdf")));
 }
 
