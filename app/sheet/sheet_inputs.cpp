@@ -88,6 +88,7 @@ QString part_word(const QString& part) {
       {QStringLiteral("cable"), QT_TRANSLATE_NOOP("Plots", "Cable")},
       {QStringLiteral("homing"), QT_TRANSLATE_NOOP("Plots", "Homing")},
       {QStringLiteral("loop"), QT_TRANSLATE_NOOP("Plots", "Loop")},
+      {QStringLiteral("bracket"), QT_TRANSLATE_NOOP("Plots", "Bracket")},
       {QStringLiteral("camera"), QT_TRANSLATE_NOOP("Plots", "Camera")},
       {QStringLiteral("task"), QT_TRANSLATE_NOOP("Plots", "Task")},
       {QStringLiteral("axis_at"), QT_TRANSLATE_NOOP("Plots", "Place of the tilt axis")}};

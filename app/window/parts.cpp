@@ -96,7 +96,8 @@ std::vector<CardSection> card_sections(std::string_view part) {
   if (rest == "motor") return {{{}, name + ".motor"}, {tr("Encoder"), name + ".encoder"}};
   if (rest == "stops") return {{{}, name + ".stops"}, {tr("Homing"), name + ".homing"}};
   if (rest == "load") {
-    std::vector<CardSection> sections{{tr("Friction at the output"), name + ".friction"}};
+    std::vector<CardSection> sections{{tr("Friction at the output"), name + ".friction"},
+                                      {tr("Bracket up to the camera"), name + ".bracket"}};
     if (*axis == Axis::tilt) {
       sections.insert(sections.begin(), {tr("Tilt axis, in the pan frame"), "tilt.axis_at"});
     }

@@ -30,7 +30,7 @@ std::string axis_lines(const Rig& rig, const std::string& path, const AxisParts&
          line("encoder", axis.encoder) + line("friction", axis.friction) +
          optional_line(rig, path + ".stops", "stops", axis.stops) +
          optional_line(rig, path + ".cable", "cable", axis.cable) + line("homing", axis.homing) +
-         line("loop", axis.loop);
+         line("loop", axis.loop) + line("bracket", axis.bracket);
 }
 
 std::string axis_group(const Rig& rig, const std::string& path, std::string lines) {

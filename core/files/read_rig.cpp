@@ -101,7 +101,7 @@ Reader::Entries axis_entries(Reader& reader, AxisParts& axis) {
       part_entry(reader, "gearbox", axis.gearbox),   part_entry(reader, "encoder", axis.encoder),
       part_entry(reader, "friction", axis.friction), stops,
       optional_entry(reader, "cable", axis.cable),   part_entry(reader, "homing", axis.homing),
-      part_entry(reader, "loop", axis.loop)};
+      part_entry(reader, "loop", axis.loop),         part_entry(reader, "bracket", axis.bracket)};
 }
 
 Reader::Entries tilt_entries(Reader& reader, Rig& rig) {

@@ -45,6 +45,7 @@ void add_axis(Fields& fields, const std::string& at, AxisParts& axis) {
   if (axis.cable.presence == Presence::given) add_part(fields, at + ".cable", axis.cable);
   add_part(fields, at + ".homing", axis.homing);
   add_part(fields, at + ".loop", axis.loop);
+  add_part(fields, at + ".bracket", axis.bracket);
 }
 
 struct ShapeFields {
@@ -152,6 +153,7 @@ void fill_following(AxisParts& axis) {
     fill_with(axis.cable.lay_radius_m, packed_lay_radius_m(axis.cable.count.value(), *outer_m));
   }
   fill_with(axis.homing.park_rad, axis.homing.home_rad.si);
+  fill_with(axis.friction.breakaway_Nm, axis.friction.coulomb_Nm.si);
 }
 
 }  // namespace

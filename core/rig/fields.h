@@ -88,7 +88,7 @@ struct PartTable {
   std::span<const ChoiceRow<Part>> choices;
 };
 /// Specialised for Supply, Surroundings, Stand, Motor, Drive, Gearbox, Encoder, Friction, Stops,
-/// Cable, Homing, Loop, Camera, Task, Ball, Shell, Tube.
+/// Cable, Homing, Loop, Bracket, Camera, Task, Ball, Shell, Tube.
 template <class Part>
 const PartTable<Part>& table_of();
 template <>
@@ -115,6 +115,8 @@ template <>
 const PartTable<Homing>& table_of<Homing>();
 template <>
 const PartTable<Loop>& table_of<Loop>();
+template <>
+const PartTable<Bracket>& table_of<Bracket>();
 template <>
 const PartTable<Camera>& table_of<Camera>();
 template <>

@@ -130,6 +130,16 @@ constexpr QuantityRow<Friction> kFriction[]{
          field("viscous", "Viscous friction", {"N.m.s/rad", "mN.m.s/rad"}, kNotNegative,
                "Part of the output's friction that grows with speed; usually 0 to 20 mN.m.s/rad.")),
      &Friction::viscous_Nmsprad},
+    {default_follows("the Coulomb friction",
+                     detail(field("breakaway", "Breakaway torque", kSmallTorque, kNotNegative,
+                                  "Torque at the output that starts the load from rest; usually "
+                                  "1.1 to 2 times the Coulomb friction."))),
+     &Friction::breakaway_Nm},
+    {defaults_to(0.5 * kDegree_rad,
+                 detail(field("stribeck_speed", "Stribeck speed", kDegreesPerSecond, kPositive,
+                              "Output speed at which the friction has fallen from breakaway 63 % "
+                              "of the way to Coulomb's; usually 0.1 to 5 deg/s."))),
+     &Friction::stribeck_speed_radps},
 };
 
 constexpr PartTable<Gearbox> kGearboxTable{kGearboxTexts, kGearbox, {}};

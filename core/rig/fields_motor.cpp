@@ -52,6 +52,15 @@ constexpr QuantityRow<Motor> kMotor[]{
            "Hottest lasting temperature of the winding's insulation; usually 80 to 155 degC. In "
            "the data sheet."),
      &Motor::winding_limit_K},
+    {defaults_to(0, detail(field("cogging_torque", "Cogging torque", kSmallTorque, kNotNegative,
+                                 "Amplitude of the unpowered rotor's pull to its rest places; "
+                                 "usually 1 to 5 % of the lasting torque. Hang weights on a lever "
+                                 "until it snaps over."))),
+     &Motor::cogging_torque_Nm},
+    {whole(detail(field("cogging_per_turn", "Cogging periods a turn", kNumber, {1, 2000},
+                        "Rest places in one turn of the rotor: least common multiple of slots and "
+                        "poles."))),
+     &Motor::cogging_per_turn},
 };
 
 constexpr QuantityRow<Drive> kDrive[]{

@@ -79,45 +79,12 @@ constexpr QuantityRow<Stops> kStops[]{
      &Stops::tab_strength_Pa},
 };
 
-constexpr QuantityRow<Loop> kLoop[]{
-    {field("position_gain", "Position gain", {"1/s", "1/s"}, kPositive,
-           "Commanded output speed per angle of error; usually 10 to 80 1/s. In the drive's "
-           "settings."),
-     &Loop::position_gain_1ps},
-    {field("speed_gain", "Speed gain", kDamping, kPositive,
-           "Commanded output torque per output speed error; usually 0.1 to 10 N.m.s/rad. In the "
-           "drive's settings."),
-     &Loop::speed_gain_Nmsprad},
-    {defaults_to(0, field("speed_integral_gain", "Speed integral gain", kStiffness, kNotNegative,
-                          "Output torque that a lasting speed error adds, per angle it has missed; "
-                          "usually 0 to 100 "
-                          "N.m/rad.")),
-     &Loop::speed_integral_gain_Nmprad},
-    {defaults_to(
-         kInfinity,
-         or_none(field(
-             "speed_limit", "Speed limit", kDegreesPerSecond, kPositive,
-             "Output speed that the position loop never asks beyond; usually 200 to 1500 deg/s, or "
-             "none."))),
-     &Loop::speed_limit_radps},
-    {field("estimator_bandwidth", "Speed estimator bandwidth", {"Hz", "Hz"}, kPositive,
-           "Frequency up to which the drive's speed reading follows the encoder; usually 50 to "
-           "1000 Hz. In the drive's "
-           "settings."),
-     &Loop::estimator_bandwidth_Hz},
-};
-
 constexpr PartTable<Stops> kStopsTable{{}, kStops, kStopChoices};
-constexpr PartTable<Loop> kLoopTable{{}, kLoop, {}};
 }  // namespace
 
 template <>
 const PartTable<Stops>& table_of<Stops>() {
   return kStopsTable;
-}
-template <>
-const PartTable<Loop>& table_of<Loop>() {
-  return kLoopTable;
 }
 
 }  // namespace gazewright

@@ -53,6 +53,8 @@ struct Motor {
   Quantity phase_resistance_ohm, phase_inductance_H, pole_pairs, rotor_inertia_kgm2, peak_current_A,
       mass_kg;
   Quantity thermal_resistance_KpW, thermal_time_s, winding_limit_K;
+  Quantity cogging_torque_Nm;  ///< amplitude, at the rotor
+  Quantity cogging_per_turn;   ///< periods in one turn of the rotor
   bool operator==(const Motor&) const = default;
 };
 struct Drive {
@@ -77,7 +79,8 @@ struct Encoder {
   bool operator==(const Encoder&) const = default;
 };
 struct Friction {
-  Quantity coulomb_Nm, viscous_Nmsprad;  ///< at the output, load side
+  Quantity coulomb_Nm, viscous_Nmsprad;         ///< at the output, load side
+  Quantity breakaway_Nm, stribeck_speed_radps;  ///< from rest; where it has fallen to Coulomb's
   bool operator==(const Friction&) const = default;
 };
 struct Stops {
@@ -121,7 +124,15 @@ struct Homing {
 struct Loop {
   Quantity position_gain_1ps, speed_gain_Nmsprad, speed_integral_gain_Nmprad, speed_limit_radps;
   Quantity estimator_bandwidth_Hz;
+  Quantity speed_feed_forward, acceleration_feed_forward;  ///< fractions of what the move needs
+  Quantity acceleration_limit_radps2, jerk_limit_radps3;   ///< of planned moves, at the output
+  Quantity wanted_bandwidth_Hz, wanted_margin_rad;         ///< of the speed loop, for advice
   bool operator==(const Loop&) const = default;
+};
+/// What bends between the axis' output and the camera: printed arms and their joints.
+struct Bracket {
+  Quantity stiffness_Nmprad, damping_ratio;
+  bool operator==(const Bracket&) const = default;
 };
 struct AxisParts {
   Motor motor;
@@ -133,6 +144,7 @@ struct AxisParts {
   Cable cable;
   Homing homing;
   Loop loop;
+  Bracket bracket;
   bool operator==(const AxisParts&) const = default;
 };
 
