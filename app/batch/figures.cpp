@@ -67,6 +67,18 @@ std::string plan_rows(const Analysis& analysis) {
   return text;
 }
 
+std::string limit_rows(const Analysis& analysis) {
+  std::string text;
+  for (const Axis axis : kAxes) {
+    const MoveLimits& limits = analysis.limits_of(axis);
+    text += std::string("\nWhat limits the move, ") + name_of(axis) + '\n';
+    for (const std::string& line : {limits.sentence, limits.fastest})
+      if (!line.empty()) text += "  " + one_line(line) + '\n';
+    for (const LimitGain& gain : limits.gains) text += "  remedy: " + one_line(gain.text()) + '\n';
+  }
+  return text;
+}
+
 std::string finding_rows(const Finding& finding) {
   const std::string axis = finding.axis ? name_of(*finding.axis) : "both";
   std::string text = std::string("  ") + symbol_of(finding.verdict) + ' ' +
@@ -91,6 +103,7 @@ std::string figures_table(const Rig& rig, const Analysis& analysis) {
   std::string text = one_line(rig.title) + "\n\nFindings, worst first\n";
   for (const Finding& finding : analysis.findings) text += finding_rows(finding);
   text += "\nFigures\n" + figure_rows(analysis);
+  text += limit_rows(analysis);
   text += plan_rows(analysis);
   if (!analysis.swap.text.empty())
     text += "\nThe two gearboxes exchanged\n  " + one_line(analysis.swap.text) + '\n';

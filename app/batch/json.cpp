@@ -37,6 +37,22 @@ std::string lines(const std::vector<std::string>& items) {
   return text + (items.empty() ? "" : "\n  ");
 }
 
+/// What limits the move of an axis, without its samples.
+std::string object_of(const MoveLimits& limits) {
+  std::string gains;
+  for (const LimitGain& gain : limits.gains) {
+    gains += (gains.empty() ? "{" : ", {");
+    gains += "\"limit\": " + json_string(name_of(gain.limit));
+    gains += ", \"share\": " + value_or_null(gain.share);
+    gains += ", \"saved\": " + value_or_null(gain.saved_s);
+    gains += ", \"field\": " + json_string(gain.path);
+    gains += ", \"value\": " + value_or_null(gain.value_si);
+    gains += ", \"text\": " + json_string(gain.text()) + '}';
+  }
+  return "{\"step\": " + string_or_null(limits.sentence) +
+         ", \"shortest\": " + string_or_null(limits.fastest) + ", \"gains\": [" + gains + "]}";
+}
+
 }  // namespace
 
 std::string figures_json(const Rig& rig, const Analysis& analysis) {
@@ -50,9 +66,13 @@ std::string figures_json(const Rig& rig, const Analysis& analysis) {
       steps += (steps.empty() ? "" : ", ") + json_string(step);
     return json_string(name_of(axis)) + ": [" + steps + ']';
   };
+  const auto limits = [&](Axis axis) {
+    return json_string(name_of(axis)) + ": " + object_of(analysis.limits_of(axis));
+  };
   return "{\n  \"rig\": " + json_string(rig.title) + ",\n  \"figures\": {" + lines(figures) +
          "},\n  \"findings\": [" + lines(findings) + "],\n  \"homing\": {" +
-         lines({plan(Axis::pan), plan(Axis::tilt)}) + "}\n}\n";
+         lines({plan(Axis::pan), plan(Axis::tilt)}) + "},\n  \"limits\": {" +
+         lines({limits(Axis::pan), limits(Axis::tilt)}) + "}\n}\n";
 }
 
 }  // namespace gazewright::batch

@@ -36,6 +36,16 @@ struct Band {
   QString label;
 };
 
+/// A stretch of x in a strip above the x axis, a row for each axis, told apart by word and
+/// hatching.
+enum class Hatching { none, rising, falling, crossed, upright, level, grid, dots };
+struct Stretch {
+  Axis axis = Axis::pan;
+  Range range;
+  Hatching hatching = Hatching::none;
+  QString text;
+};
+
 /// A labelled place. `limit_*` are lines with hatching on the forbidden side.
 struct Mark {
   enum class Kind { point, upright, bracket, limit_above, limit_below, level };
@@ -62,6 +72,7 @@ struct Chart {
   QVector<Series> series;
   QVector<Band> bands;
   QVector<Mark> marks;
+  QVector<Stretch> stretches;
   QVector<double> ticks;  ///< stock choices on x
   QVector<LegendEntry> legend;
   QStringList notes;     ///< shown inside the plot: "Pan never settles"

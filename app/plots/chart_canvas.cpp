@@ -54,6 +54,7 @@ ChartCanvas::ChartCanvas(QWidget* parent) : QCustomPlot(parent) {
   setNoAntialiasingOnDrag(true);
   setPlottingHint(QCP::phCacheLabels, true);
   (new BandsItem(this, chart_, style_))->setLayer(QStringLiteral("background"));
+  (new StretchesItem(this, chart_, style_))->setLayer(QStringLiteral("legend"));
   (new MarksItem(this, chart_, style_))->setLayer(QStringLiteral("legend"));
   cursor_ = new CursorItem(this, chart_, style_);
   cursor_->setLayer(QStringLiteral("overlay"));

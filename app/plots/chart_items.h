@@ -38,6 +38,19 @@ class BandsItem : public ChartItem {
   void draw(QCPPainter* painter) override;
 };
 
+/// The strips of stretches at the bottom of the plot.
+class StretchesItem : public ChartItem {
+ public:
+  using ChartItem::ChartItem;
+  static double height(const Chart& chart, const QFont& font);
+
+ protected:
+  void draw(QCPPainter* painter) override;
+
+ private:
+  void drawStretch(QCPPainter* painter, const Stretch& stretch, QRectF box) const;
+};
+
 class MarksItem : public ChartItem {
  public:
   using ChartItem::ChartItem;

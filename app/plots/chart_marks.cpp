@@ -105,7 +105,8 @@ void MarksItem::drawUpright(QCPPainter* painter, const Mark& mark) {
 void MarksItem::drawBracket(QCPPainter* painter, const Mark& mark) {
   const QRectF inside = area();
   const double from = pixel(mark.x, 0).x(), to = pixel(mark.x_end, 0).x();
-  const double y = inside.bottom() - (mark.axis == Axis::tilt ? 22.0 : 8.0);
+  const double y = inside.bottom() - (mark.axis == Axis::tilt ? 22.0 : 8.0) -
+                   StretchesItem::height(chart_, style_.font);
   if (to < inside.left() || from > inside.right() || to - from < 6) return;
   painter->setAntialiasing(false);
   painter->setPen(QPen(colour(mark.axis), 1.2));

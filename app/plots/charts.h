@@ -40,6 +40,12 @@ struct LimitWords {
 };
 void add_limits(Chart& chart, const PlotInput& input, const std::array<double, 2>& values,
                 const LimitWords& words);
+/// Strips of what limits the step, up to its settling, with room below the data; the sentences of
+/// the analysis as readings.
+void add_limit_stretches(Chart& chart, const PlotInput& input);
 }  // namespace chart_parts
+
+/// "supply", as a strip names what limits the move.
+QString limit_word(MoveLimit limit);
 
 }  // namespace gazewright

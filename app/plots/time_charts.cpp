@@ -175,6 +175,7 @@ Chart step_chart(const PlotInput& input) {
     mark_overshoot(chart, *input.now, axis);
     mark_settling(chart, *input.now, axis);
   }
+  add_limit_stretches(chart, input);
   return chart;
 }
 

@@ -29,6 +29,7 @@ int paint_pages(QPagedPaintDevice& device, const SheetContent& content, int page
   draw_drive_lines(page, content);
   draw_findings(page, content);
   draw_plots(page, content);
+  draw_limits(page, content);
   draw_figures(page, content);
   draw_homing(page, content);
   draw_inputs(page, content);

@@ -3,10 +3,9 @@
 #include "app/sheet/sheet_sections.h"
 
 namespace gazewright {
-namespace {
 
-void draw_step(SheetPage& page, const QString& mark, const TextStyle& mark_style,
-               const QString& text) {
+void draw_marked(SheetPage& page, Axis axis, const QString& mark, const QString& text) {
+  const TextStyle mark_style{8.5, true, axis_text_colour(page.theme(), axis)};
   const TextStyle plain{8.5, false, page.theme().text};
   const double indent = 46;
   const double width = page.frame().width() - indent;
@@ -18,8 +17,6 @@ void draw_step(SheetPage& page, const QString& mark, const TextStyle& mark_style
             Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, text, plain);
 }
 
-}  // namespace
-
 void draw_homing(SheetPage& page, const SheetContent& content) {
   page.ensure(80);
   page.heading(Plots::tr("Homing plan"));
@@ -27,7 +24,7 @@ void draw_homing(SheetPage& page, const SheetContent& content) {
     int step = 0;
     for (const std::string& text : content.analysis.homing[static_cast<std::size_t>(axis)]) {
       const QString mark = Plots::tr("%1 %2").arg(axis_word(axis)).arg(++step);
-      draw_step(page, mark, {8.5, true, axis_text_colour(page.theme(), axis)}, reason_text(text));
+      draw_marked(page, axis, mark, reason_text(text));
     }
   }
 }

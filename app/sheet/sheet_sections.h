@@ -11,10 +11,14 @@ void draw_drive_lines(SheetPage& page, const SheetContent& content);
 void draw_findings(SheetPage& page, const SheetContent& content);
 void draw_plots(SheetPage& page, const SheetContent& content);
 void draw_figures(SheetPage& page, const SheetContent& content);
+void draw_limits(SheetPage& page, const SheetContent& content);
 void draw_homing(SheetPage& page, const SheetContent& content);
 void draw_inputs(SheetPage& page, const SheetContent& content);
 void draw_cautions(SheetPage& page, const SheetContent& content);
 void draw_signatures(SheetPage& page, const SheetContent& content);
+
+/// A paragraph with a mark of an axis at its left: "Pan 2".
+void draw_marked(SheetPage& page, Axis axis, const QString& mark, const QString& text);
 
 /// "2 fail, 3 tight, 21 hold"; what does not occur is left out.
 QString verdict_count(const std::vector<Finding>& findings);

@@ -12,6 +12,7 @@
 #include "app/window/choice_rows.h"
 #include "app/window/document.h"
 #include "app/window/field_label.h"
+#include "app/window/limits_row.h"
 #include "app/window/parts.h"
 #include "app/window/plan_row.h"
 #include "app/window/quantity_field.h"
@@ -127,6 +128,11 @@ void Card::rebuild() {
     addSection(rows, section.heading, section.prefix);
   }
   if (part_.ends_with(".stops")) addRow(rows, new PlanRow(*axis_of_part(part_)));
+  if (part_.ends_with(".motor")) {
+    auto* limits = new LimitsRow(*axis_of_part(part_));
+    connect(limits, &LimitsRow::remedyChosen, this, &Card::remedyChosen);
+    addRow(rows, limits);
+  }
   if (part_.ends_with(".load")) {
     auto* list = new BodyList(document_, part_ == "tilt.load");
     connect(list, &BodyList::partChosen, this, &Card::partChosen);

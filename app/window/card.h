@@ -40,6 +40,7 @@ class Card : public QFrame {
 
  signals:
   void partChosen(const QString& part);
+  void remedyChosen(const gazewright::Remedy& remedy);
 
  private:
   void refresh();

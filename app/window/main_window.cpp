@@ -101,6 +101,7 @@ void MainWindow::connectParts() {
             [this, axis](double ratio, int dragId) { moveRatio(axis, ratio, dragId); });
   }
   connect(card_, &Card::partChosen, this, &MainWindow::select);
+  connect(card_, &Card::remedyChosen, this, &MainWindow::applyRemedy);
   connect(drawing_, &DrawingPanel::partChosen, this, &MainWindow::select);
   connect(findings_, &FindingsView::findingChosen, this, &MainWindow::select);
   connect(findings_, &FindingsView::remedyChosen, this, &MainWindow::applyRemedy);

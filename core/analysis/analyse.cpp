@@ -7,6 +7,7 @@
 #include "core/analysis/curves.h"
 #include "core/analysis/figures.h"
 #include "core/analysis/homing_plan.h"
+#include "core/analysis/limit_gains.h"
 #include "core/analysis/swap.h"
 
 namespace gazewright {
@@ -96,6 +97,9 @@ Analysis analyse(const Rig& rig, const AnalyseOptions& options, const std::stop_
   sort_by_urgency(analysis.findings);
   for (const Axis axis : kAxes) {
     analysis.curves[static_cast<std::size_t>(axis)] = curves_of(context, axis);
+    analysis.limits[static_cast<std::size_t>(axis)] = move_limits(context, axis);
+    if (options.remedies)
+      analysis.limits[static_cast<std::size_t>(axis)].gains = limit_gains(context, rig, axis, stop);
     analysis.homing[static_cast<std::size_t>(axis)] = homing_plan(context, axis, analysis.findings);
   }
   return analysis;

@@ -8,6 +8,7 @@
 #include <string_view>
 #include <vector>
 
+#include "core/analysis/move_limits.h"
 #include "core/motion/rigid_move.h"
 #include "core/motion/step.h"
 #include "core/rig/rig.h"
@@ -97,8 +98,10 @@ struct Analysis {
   std::vector<Finding> findings;  ///< sorted: fails, tight, unknown, holds; by margin within
   std::array<AxisCurves, 2> curves;
   Swap swap;
+  std::array<MoveLimits, 2> limits;                ///< by Axis
   std::array<std::vector<std::string>, 2> homing;  ///< the homing plan by Axis, a sentence a step
 
+  const MoveLimits& limits_of(Axis axis) const { return limits[static_cast<std::size_t>(axis)]; }
   const AxisCurves& of(Axis axis) const { return curves[static_cast<std::size_t>(axis)]; }
   const Figure* figure(std::string_view id) const;         ///< null where there is no such figure
   std::optional<double> value(std::string_view id) const;  ///< empty where unknown

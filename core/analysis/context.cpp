@@ -101,6 +101,27 @@ const std::optional<double>& Context::best_time_ratio(Axis axis) {
               [&] { return gazewright::best_time_ratio(model(axis), move_rad(axis)); });
 }
 
+const std::vector<MoveLimit>& Context::step_limits(Axis axis) {
+  return kept(of(axis).step_limits, [&] {
+    const auto& [trace, figures] = step(axis);
+    return limits_in_force(model(axis), trace, move_rad(axis),
+                           figures.settle_time_s.value_or(kInfinity));
+  });
+}
+
+const std::optional<LimitShares>& Context::step_limit_shares(Axis axis) {
+  return kept(of(axis).step_limit_shares, [&]() -> std::optional<LimitShares> {
+    const auto& [trace, figures] = step(axis);
+    if (!figures.settle_time_s) return std::nullopt;
+    return limit_shares(step_limits(axis), trace.sample_time_s, *figures.settle_time_s);
+  });
+}
+
+const std::optional<LimitShares>& Context::fastest_limit_shares(Axis axis) {
+  return kept(of(axis).fastest_limit_shares,
+              [&] { return fastest_move_shares(model(axis), move_rad(axis)); });
+}
+
 void Context::prepare() {
   // What both threads read is made before they start; each then writes only its own axis.
   std::array<std::array<bool, 3>, 2> there{};
@@ -119,8 +140,8 @@ void Context::prepare() {
 }
 
 void Context::prepare(Axis axis, bool moves, bool loops, bool steps) {
-  if (steps) step(axis);
-  if (moves) fastest(axis), best_time_ratio(axis);
+  if (steps) step(axis), step_limit_shares(axis);
+  if (moves) fastest(axis), best_time_ratio(axis), fastest_limit_shares(axis);
   if (loops) speed_margins(axis), position_margins(axis);
 }
 

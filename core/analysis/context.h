@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "core/bodies/bodies.h"
+#include "core/motion/limits_in_force.h"
 #include "core/motion/loop.h"
 #include "core/motion/rigid_move.h"
 #include "core/motion/step.h"
@@ -37,6 +38,10 @@ class Context {
   const LoopMargins& speed_margins(Axis axis);
   const LoopMargins& position_margins(Axis axis);
   const std::optional<double>& best_time_ratio(Axis axis);
+  /// Up to its settling; of the whole trace where it never settles.
+  const std::vector<MoveLimit>& step_limits(Axis axis);
+  const std::optional<LimitShares>& step_limit_shares(Axis axis);  ///< empty: never settles
+  const std::optional<LimitShares>& fastest_limit_shares(Axis axis);
 
   /// Works out the slow values of both axes at the same time, each on a thread of its own, as far
   /// as their inputs are there.
@@ -61,6 +66,8 @@ class Context {
     std::optional<std::optional<FastestMove>> fastest;
     std::optional<LoopMargins> speed_margins, position_margins;
     std::optional<std::optional<double>> best_time_ratio;
+    std::optional<std::vector<MoveLimit>> step_limits;
+    std::optional<std::optional<LimitShares>> step_limit_shares, fastest_limit_shares;
   };
   void prepare(Axis axis, bool moves, bool loops, bool steps);
   PerAxis& of(Axis axis) { return axis_[static_cast<std::size_t>(axis)]; }

@@ -10,22 +10,16 @@ namespace gazewright {
 namespace {
 
 std::span<const std::span<const FigureRow>> row_groups() {
-  static const std::array groups{mass_figures(),   drive_figures(),   motion_figures(),
-                                 travel_figures(), cable_figures(),   cable_torque_figures(),
-                                 wire_figures(),   stop_figures(),    power_off_figures(),
-                                 homing_figures(), encoder_figures(), reach_figures(),
-                                 picture_figures()};
+  static const std::array groups{mass_figures(),         drive_figures(),  motion_figures(),
+                                 limits_figures(),       travel_figures(), cable_figures(),
+                                 cable_torque_figures(), wire_figures(),   stop_figures(),
+                                 power_off_figures(),    homing_figures(), encoder_figures(),
+                                 reach_figures(),        picture_figures()};
   return groups;
 }
 
 bool is_for(Axes axes, Axis axis) {
   return axes == Axes::both || (axes == Axes::tilt_only ? axis == Axis::tilt : axis == Axis::pan);
-}
-
-std::string needs(const std::vector<std::string>& missing) {
-  std::string text = "needs ";
-  for (std::size_t i = 0; i < missing.size(); ++i) text += (i == 0 ? "" : ", ") + missing[i];
-  return text;
 }
 
 bool is_detail(const std::string& path) {
@@ -36,7 +30,7 @@ bool is_detail(const std::string& path) {
 Figure compute(const FigureRow& row, Context& context, Axis axis) {
   Figure figure{for_axis(row.info.id, axis), &row.info, std::nullopt, {}, false};
   if (const auto missing = context.missing(row.info.inputs, axis); !missing.empty()) {
-    figure.because = needs(missing);
+    figure.because = say_needs(missing);
     figure.is_aside = row.is_detail && std::ranges::all_of(missing, is_detail);
     return figure;
   }

@@ -1,11 +1,9 @@
 #include <algorithm>
-#include <cctype>
 #include <cmath>
 
 #include "core/analysis/checks.h"
-#include "core/analysis/say.h"
+#include "core/analysis/field_value.h"
 #include "core/rig/fields.h"
-#include "core/units/units.h"
 
 namespace gazewright {
 namespace {
@@ -84,23 +82,12 @@ class LeverSolver {
   /// Three significant digits in the field's unit, towards the side that holds.
   double rounded(double value) const {
     if (info_->whole) return whole_if_due(value);
-    const double scale = info_->is_plain_number() ? 1 : to_unit(1);
-    const double shown = value * scale;
-    const double step = std::pow(10, std::floor(std::log10(shown)) - 2);
-    const double steps = lever_.way == Lever::Way::up ? std::ceil(shown / step - 1e-9)
-                                                      : std::floor(shown / step + 1e-9);
-    return steps * step / scale;
+    return rounded_value(*info_, value, lever_.way == Lever::Way::up, 3);
   }
-  double to_unit(double si) const { return from_si(si, info_->si_unit, info_->unit); }
 
   std::string text(double value) const {
-    std::string name = path_.substr(0, path_.rfind('.') + 1);
-    std::replace(name.begin(), name.end(), '.', ' ');
-    std::string label(info_->label);
-    label[0] = static_cast<char>(std::tolower(static_cast<unsigned char>(label[0])));
     const char* side = lever_.way == Lever::Way::up ? " or more " : " or less ";
-    return name + label + " " + say(value, info_->si_unit, info_->unit) + side +
-           std::string(check_.goal);
+    return say_field(path_, *info_, value) + side + std::string(check_.goal);
   }
 
   const Check& check_;

@@ -37,4 +37,12 @@ std::string say(double value_si, std::string_view si_unit, std::string_view unit
   return shown == "°" ? number + shown : number + " " + shown;
 }
 
+std::string say_percent(double part) { return std::to_string(std::lround(100 * part)) + " %"; }
+
+std::string say_needs(const std::vector<std::string>& missing) {
+  std::string text = "needs ";
+  for (std::size_t i = 0; i < missing.size(); ++i) text += (i == 0 ? "" : ", ") + missing[i];
+  return text;
+}
+
 }  // namespace gazewright

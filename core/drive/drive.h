@@ -9,7 +9,8 @@ namespace gazewright {
 struct MotorDrive {
   double torque_constant_NmpA = 0;  ///< per ampere of phase-current amplitude
   double phase_resistance_ohm = 0, phase_inductance_H = 0, pole_pairs = 0;
-  double current_limit_A = 0;  ///< min of drive limit and motor peak
+  double current_limit_A = 0;        ///< min of drive limit and motor peak
+  bool motor_peak_is_least = false;  ///< it is the motor's peak that limits
   double bus_voltage_V = 0, modulation_limit = 0;
   double supply_current_limit_A = 0;  ///< may be infinite
 

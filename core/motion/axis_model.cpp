@@ -19,6 +19,8 @@ MotorDrive motor_drive(const Rig& rig, const AxisParts& parts) {
           .pole_pairs = parts.motor.pole_pairs.value(),
           .current_limit_A =
               lesser(parts.drive.current_limit_A.value(), parts.motor.peak_current_A.value()),
+          .motor_peak_is_least =
+              parts.motor.peak_current_A.value() < parts.drive.current_limit_A.value(),
           .bus_voltage_V = rig.supply.voltage_V.value(),
           .modulation_limit = parts.drive.modulation_limit.value(),
           .supply_current_limit_A = rig.supply.current_limit_A.value()};

@@ -46,8 +46,9 @@ class StepRun {
 
  private:
   void reserve(std::size_t rows) {
-    for (auto* column : {&trace_.time_s, &trace_.angle_rad, &trace_.speed_radps,
-                         &trace_.motor_angle_rad, &trace_.current_A, &trace_.bus_A})
+    for (auto* column :
+         {&trace_.time_s, &trace_.angle_rad, &trace_.speed_radps, &trace_.motor_angle_rad,
+          &trace_.current_A, &trace_.bus_A, &trace_.motor_speed_radps})
       column->reserve(rows);
   }
 
@@ -61,6 +62,7 @@ class StepRun {
     trace_.motor_angle_rad.push_back(state_.angle_rad.motor);
     trace_.current_A.push_back(current_A);
     trace_.bus_A.push_back(bus_power_W(drive_, current_A, motor_radps) / drive_.bus_voltage_V);
+    trace_.motor_speed_radps.push_back(motor_radps);
   }
 
   MotorDrive drive_;

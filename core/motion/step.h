@@ -14,6 +14,7 @@ namespace gazewright {
 struct Trace {
   double sample_time_s = 0;
   std::vector<double> time_s, angle_rad, speed_radps, motor_angle_rad, current_A, bus_A;
+  std::vector<double> motor_speed_radps;
 };
 
 /// Simulates a step of `move_rad` from rest for `duration_s`. Within 0.02 % of the move of a

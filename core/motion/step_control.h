@@ -29,17 +29,22 @@ class StepControl {
     if (!first_) speed_radps_ += blend_ * ((measured_rad - last_rad_) / sample_s_ - speed_radps_);
     first_ = false;
     last_rad_ = measured_rad;
+    const double asked_radps = control_.position_gain_1ps * (target_rad_ - measured_rad);
     const double wanted_radps =
-        std::clamp(control_.position_gain_1ps * (target_rad_ - measured_rad),
-                   -control_.speed_limit_radps, control_.speed_limit_radps);
+        std::clamp(asked_radps, -control_.speed_limit_radps, control_.speed_limit_radps);
+    speed_limited_ = wanted_radps != asked_radps;
     const double error_radps = wanted_radps - speed_radps_;
     const double free_Nm = control_.speed_gain_Nmsprad * error_radps + integral_Nm_;
     const double torque_Nm = std::clamp(free_Nm, -most_Nm_, most_Nm_);
+    torque_limited_ = torque_Nm != free_Nm;
     const bool further_out =
         (free_Nm > most_Nm_ && error_radps > 0) || (free_Nm < -most_Nm_ && error_radps < 0);
     if (!further_out) integral_Nm_ += control_.speed_integral_gain_Nmprad * error_radps * sample_s_;
     return torque_Nm / ratio_;
   }
+  /// Whether the last command ran into the limit of torque (current or gearbox), and of speed.
+  bool torque_limited() const { return torque_limited_; }
+  bool speed_limited() const { return speed_limited_; }
 
  private:
   /// The encoder's angle, rounded down to a count, as an output angle.
@@ -52,7 +57,7 @@ class StepControl {
   AxisControl control_;
   double target_rad_, sample_s_, count_rad_, ratio_, blend_, most_Nm_;
   double last_rad_ = 0, speed_radps_ = 0, integral_Nm_ = 0;
-  bool first_ = true;
+  bool first_ = true, torque_limited_ = false, speed_limited_ = false;
 };
 
 }  // namespace gazewright

@@ -59,6 +59,44 @@ TEST(StepChart, MarksSettlingWhereTheFigureSaysAndTheBandAroundTheMove) {
                    curves.move_rad * kDegPerRad + curves.band_rad * kDegPerRad);
 }
 
+TEST(StepChart, ShowsWhatLimitsTheStepInStripsOfWordsUntilItSettles) {
+  const Chart chart = step_chart(the_owl().input());
+  for (const Axis axis : kAxes) {
+    double at = 0;
+    QString last;
+    for (const Stretch& stretch : chart.stretches) {
+      if (stretch.axis != axis) continue;
+      EXPECT_EQ(stretch.range.lo, at);
+      EXPECT_NE(stretch.text, last);
+      at = stretch.range.hi;
+      last = stretch.text;
+    }
+    const auto settle = the_owl().analysis.value(std::string(name_of(axis)) + ".step.settle_time");
+    EXPECT_DOUBLE_EQ(at, settle.value() * 1000);
+    EXPECT_TRUE(chart.readings.join('|').contains(
+        QString::fromStdString(the_owl().analysis.limits_of(axis).sentence)));
+  }
+  EXPECT_LT(chart.y.lo, -5) << "room for two rows below the angle";
+}
+
+TEST(StepChart, GivesEachLimitAWordAndAHatchingOfItsOwn) {
+  Analysis analysis = the_owl().analysis;
+  auto& step = analysis.limits[0].step;
+  step.clear();
+  for (std::size_t i = 0; i < kMoveLimits; ++i) step.insert(step.end(), 100, MoveLimit(i));
+  PlotInput input = the_owl().input();
+  input.now = &analysis;
+  input.only = Axis::pan;
+  const Chart chart = step_chart(input);
+  ASSERT_EQ(chart.stretches.size(), qsizetype(kMoveLimits));
+  for (qsizetype i = 0; i < chart.stretches.size(); ++i) {
+    for (qsizetype k = 0; k < i; ++k) {
+      EXPECT_NE(chart.stretches[i].text, chart.stretches[k].text);
+      EXPECT_NE(chart.stretches[i].hatching, chart.stretches[k].hatching);
+    }
+  }
+}
+
 TEST(StepChart, SaysWhatIsMissingInsteadOfAnEmptyPlot) {
   Rig rig = the_owl().rig;
   for (const Axis axis : kAxes) rig.axis(axis).motor.rotor_inertia_kgm2 = {};

@@ -26,7 +26,8 @@ TEST(BatchFigures, JsonCarriesEveryFigureToTheLastDigit) {
     const LoadedRig loaded = load_rig(sample(name));
     ASSERT_TRUE(loaded.rig);
     const Analysis analysis = analyse(*loaded.rig);
-    EXPECT_EQ(json.keys, (std::vector<std::string>{"rig", "figures", "findings", "homing"}));
+    EXPECT_EQ(json.keys,
+              (std::vector<std::string>{"rig", "figures", "findings", "homing", "limits"}));
     EXPECT_EQ(json.at("rig").string(), loaded.rig->title);
     ASSERT_EQ(json.at("figures").keys.size(), analysis.figures.size());
     for (std::size_t i = 0; i < analysis.figures.size(); ++i) {
@@ -138,6 +139,30 @@ TEST(BatchFigures, TheHomingPlanStandsInTableAndJson) {
     EXPECT_NE(table.find(std::string("\nHoming plan, ") + axis + "\n  1. " + steps[0].string()),
               std::string::npos);
   }
+}
+
+TEST(BatchFigures, WhatLimitsTheMoveStandsInTableAndJsonWithItsGains) {
+  const Json json = figures_json({"figures", "--json", sample("hasty-heron")});
+  const std::string table = run_batch({"figures", sample("hasty-heron")}).out;
+  std::size_t count = 0;
+  for (const char* axis : {"pan", "tilt"}) {
+    const Json& limits = json.at("limits").at(axis);
+    EXPECT_NE(table.find(std::string("\nWhat limits the move, ") + axis + "\n  " +
+                         limits.at("step").string()),
+              std::string::npos);
+    double last = 1e9;
+    for (const Json& gain : limits.at("gains").array()) {
+      ++count;
+      EXPECT_NE(table.find("  remedy: " + gain.at("text").string()), std::string::npos);
+      EXPECT_LE(gain.at("saved").number(), last) << "the most saving first";
+      last = gain.at("saved").number();
+      const Json& figures = json.at("figures");
+      const std::string id = std::string(axis) + ".limits." + gain.at("limit").string();
+      EXPECT_EQ(figures.at(id).number(), gain.at("share").number());
+      EXPECT_GT(last, 0.01 * figures.at(std::string(axis) + ".step.settle_time").number());
+    }
+  }
+  EXPECT_GT(count, 0u);
 }
 
 TEST(BatchFigures, StrictTellsAFailureFromTheRest) {

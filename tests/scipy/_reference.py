@@ -8,11 +8,12 @@ import numpy as np
 from _cables import cable_figures, cable_travel
 from _collide import collision_figures
 from _homing import encoder_figures, homing_figures
+from _limits import fastest_shares
 from _loops import Loops
 from _mass import Masses, scan_max
 from _reach import long_way_time
 from _rig_text import value
-from _rigid import Drive, braking_angle, scan_times, shortest_time
+from _rigid import Drive, braking_angle, fastest_move, scan_times
 from _slowing import slowing_figures
 from _stops import stop_figures
 
@@ -189,7 +190,9 @@ def all_figures(rig):
         gravity, (stops, soft, _, usable) = masses.gravity_at_rest(axis), travel(rig[axis])
         parts.update(slowing_figures(rig[axis], d, gravity, stops, soft))
         parts.update(stop_figures(rig[axis]["stops"], d, parts["stop.speed_soft"]))
-        parts["move.shortest_time"] = shortest_time(d, move)
+        ways = fastest_move(d, move, d.ratio)
+        parts["move.shortest_time"] = math.inf if ways is None else sum(t for _, t in ways)
+        parts.update(fastest_shares(d, ways))
         # "Full braking": gravity and cables at their rest-pose magnitudes push on; the handbook
         # says so.
         parts["travel.braking_angle"] = braking_angle(

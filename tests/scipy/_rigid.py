@@ -150,12 +150,6 @@ def fastest_move(d, move, N):
     return (out.sol, t), (back.sol, time_back(move - out.sol(t)[0]))
 
 
-def shortest_time(d, move, N=None):
-    """Rest-to-rest time."""
-    ways = fastest_move(d, move, N or d.ratio)
-    return math.inf if ways is None else sum(t for _, t in ways)
-
-
 def scan_times(d, move, ratios, steps=300):
     """Shortest times for many ratios at once: u = ω²/2 against s with way = move·s², regular at
     rest."""

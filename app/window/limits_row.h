@@ -1,0 +1,34 @@
+#pragma once
+
+#include "app/window/card_row.h"
+
+class QLabel;
+class QToolButton;
+class QVBoxLayout;
+
+namespace gazewright {
+
+/// What limits the move of an axis on its card, and a button for each change that would shorten it.
+class LimitsRow : public CardRow {
+  Q_OBJECT
+ public:
+  explicit LimitsRow(Axis axis, QWidget* parent = nullptr);
+  void refresh() override {}
+  void showCost(const Analysis& analysis) override;
+  QString text() const;
+  const std::vector<QToolButton*>& buttons() const { return buttons_; }
+
+ signals:
+  void remedyChosen(const gazewright::Remedy& remedy);
+
+ private:
+  void addButton(const LimitGain& gain);
+
+  Axis axis_;
+  QLabel* text_;
+  QVBoxLayout* layout_;
+  std::vector<QToolButton*> buttons_;
+  std::vector<std::string> shown_;  ///< texts of the buttons
+};
+
+}  // namespace gazewright

@@ -1,0 +1,28 @@
+#include "core/analysis/field_value.h"
+
+#include <algorithm>
+#include <cctype>
+#include <cmath>
+
+#include "core/analysis/say.h"
+#include "core/units/units.h"
+
+namespace gazewright {
+
+double rounded_value(const FieldInfo& info, double value_si, bool up, int digits) {
+  const double scale = info.is_plain_number() ? 1 : from_si(1, info.si_unit, info.unit);
+  const double shown = value_si * scale;
+  const double step = std::pow(10, std::floor(std::log10(shown)) - (digits - 1));
+  const double steps = up ? std::ceil(shown / step - 1e-9) : std::floor(shown / step + 1e-9);
+  return steps * step / scale;
+}
+
+std::string say_field(const std::string& path, const FieldInfo& info, double value_si) {
+  std::string name = path.substr(0, path.rfind('.') + 1);
+  std::replace(name.begin(), name.end(), '.', ' ');
+  std::string label(info.label);
+  label[0] = static_cast<char>(std::tolower(static_cast<unsigned char>(label[0])));
+  return name + label + " " + say(value_si, info.si_unit, info.unit);
+}
+
+}  // namespace gazewright
