@@ -36,7 +36,8 @@ def axis_numbers(rig, axis):
              drive_speed_limit=value(a["drive"]["speed_limit"]),
              gear_inertia=value(a["gearbox"]["inertia"]), gear_viscous=value(a["gearbox"]["viscous"]),
              load_viscous=value(a["friction"]["viscous"]), voltage=value(rig["supply"]["voltage"]),
-             supply_current_limit=value(rig["supply"]["current_limit"]), at=a["encoder"]["at"])
+             supply_current_limit=value(rig["supply"]["current_limit"]), at=a["encoder"]["at"],
+             bits=value(a["encoder"]["bits"]))
     n["cable_stiffness"], cable_friction = cable_torque(a["cable"])
     n["cable_centre"] = 0.0 if a["stops"] == "none" else value(a["stops"]["centre"])
     n["coulomb"] += cable_friction

@@ -115,16 +115,19 @@ TEST(LimitsInForce, WithNothingButASpeedLimitItIsThatForTheCruise) {
   expect_only(step_shares(axis, move), {MoveLimit::speed, MoveLimit::loop});
 }
 
-TEST(LimitsInForce, AnAxisThatHuntsInItsGapSpendsItsTimeThere) {
+TEST(LimitsInForce, InAWideGapTheFreeSamplesAreThoseOfTheGapWhereTheTeethAreApart) {
   AxisModel axis = small_axis();
   axis.load.gravity = {};
   axis.gear.backlash_rad = 0.03;
   const Trace trace = simulate_step(axis, 0.5, 0.6);
   const auto limits = limits_in_force(axis, trace, 0.5, 0.6);
-  const auto late = limits.begin() + std::ptrdiff_t(limits.size() / 2);
-  EXPECT_GT(double(std::count(late, limits.end(), MoveLimit::gap)) / double(limits.end() - late),
-            0.3);
-  EXPECT_EQ(std::count(late, limits.end(), MoveLimit::drive_current), 0);
+  for (std::size_t k = 0; k < limits.size(); ++k) {
+    const double twist = trace.motor_angle_rad[k] / axis.gear.ratio - trace.angle_rad[k];
+    if (limits[k] == MoveLimit::gap) ASSERT_LT(std::abs(twist), 0.015);
+    if (limits[k] == MoveLimit::loop) ASSERT_GE(std::abs(twist), 0.015);
+  }
+  EXPECT_GT(std::count(limits.begin(), limits.end(), MoveLimit::gap), 200);
+  EXPECT_GT(std::count(limits.begin(), limits.end(), MoveLimit::loop), 200);
 }
 
 TEST(LimitsInForce, OfAnAxisOfAnyScaleAddUpToOne) {
