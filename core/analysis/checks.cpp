@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/analysis/say.h"
+
 namespace gazewright {
 namespace {
 
@@ -49,10 +51,7 @@ Finding find(const Check& check, Context& context, Axis axis) {
   finding.si_unit = check.si_unit;
   finding.unit = check.unit;
   if (const auto missing = context.missing(check.inputs, axis); !missing.empty()) {
-    finding.because = "needs ";
-    for (std::size_t i = 0; i < missing.size(); ++i) {
-      finding.because += (i == 0 ? "" : ", ") + missing[i];
-    }
+    finding.because = say_needs(missing);
     return finding;
   }
   Compared compared = check.compare(context, axis);

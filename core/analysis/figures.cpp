@@ -22,12 +22,6 @@ bool is_for(Axes axes, Axis axis) {
   return axes == Axes::both || (axes == Axes::tilt_only ? axis == Axis::tilt : axis == Axis::pan);
 }
 
-std::string needs(const std::vector<std::string>& missing) {
-  std::string text = "needs ";
-  for (std::size_t i = 0; i < missing.size(); ++i) text += (i == 0 ? "" : ", ") + missing[i];
-  return text;
-}
-
 bool is_detail(const std::string& path) {
   const FieldInfo* info = find_info(path);
   return info != nullptr && info->detail;
@@ -36,7 +30,7 @@ bool is_detail(const std::string& path) {
 Figure compute(const FigureRow& row, Context& context, Axis axis) {
   Figure figure{for_axis(row.info.id, axis), &row.info, std::nullopt, {}, false};
   if (const auto missing = context.missing(row.info.inputs, axis); !missing.empty()) {
-    figure.because = needs(missing);
+    figure.because = say_needs(missing);
     figure.is_aside = row.is_detail && std::ranges::all_of(missing, is_detail);
     return figure;
   }

@@ -1,5 +1,6 @@
 #include "core/analysis/say.h"
 
+#include <algorithm>
 #include <array>
 #include <charconv>
 #include <cmath>
@@ -35,6 +36,15 @@ std::string say(double value_si, std::string_view si_unit, std::string_view unit
   const std::string shown = pretty_unit(unit);
   const std::string number = digits(unit == si_unit ? value_si : from_si(value_si, si_unit, unit));
   return shown == "°" ? number + shown : number + " " + shown;
+}
+
+std::string say_needs(std::span<const std::string> missing, std::size_t most) {
+  const std::size_t named = most == 0 ? missing.size() : std::min(most, missing.size());
+  std::string text;
+  for (const std::string& path : missing.first(named))
+    text += (text.empty() ? "needs " : ", ") + path;
+  if (named < missing.size()) text += " and " + std::to_string(missing.size() - named) + " more";
+  return text;
 }
 
 }  // namespace gazewright

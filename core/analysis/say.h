@@ -1,5 +1,6 @@
 #pragma once
 
+#include <span>
 #include <string>
 #include <string_view>
 
@@ -8,5 +9,9 @@ namespace gazewright {
 /// A value as a sentence says it: three significant digits, decimal point, pretty unit: "148 ms",
 /// "16.1 N·m", "-12.5°", "none".
 std::string say(double value_si, std::string_view si_unit, std::string_view unit);
+
+/// What is missing, as a reason: "needs pan.gearbox.drag, pan.stops and 2 more"; nothing missing is
+/// an empty text. @param most  how many are named before the rest is counted; 0: all of them.
+std::string say_needs(std::span<const std::string> missing, std::size_t most = 0);
 
 }  // namespace gazewright
