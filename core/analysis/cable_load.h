@@ -5,14 +5,14 @@
 
 #include "core/analysis/context.h"
 #include "core/analysis/inputs.h"
-#include "core/travel/cable_torque.h"
+#include "core/motion/cable_torque.h"
 
 /// What figures and checks say about the cables' torque.
 namespace gazewright {
 
-inline constexpr std::array<InputPath, 4> kCableTorque{"<axis>.cable.torsion_stiffness",
-                                                       "<axis>.cable.bending_stiffness",
-                                                       "<axis>.cable.friction", "<cable>"};
+inline constexpr std::array<InputPath, 4> kCableTorque{
+    "<axis>.cable.torsion_stiffness", "<axis>.cable.bending_stiffness", "<axis>.cable.friction",
+    "<axis>.cable.<spring>"};
 inline constexpr const char* kWindsUnknown =
     "how far the cable winds up is not known: needs the usable travel";
 
@@ -41,9 +41,7 @@ struct HeldBack {
   double sum_Nm() const { return friction_Nm + weight_Nm + drag_Nm; }
 };
 inline HeldBack held_back(const AxisModel& model) {
-  const GravityCurve& gravity = model.load.gravity;
-  return {model.load.coulomb_Nm,
-          std::hypot(gravity.cos_Nm, gravity.sin_Nm) + std::abs(gravity.constant_Nm),
+  return {model.load.coulomb_Nm, model.load.gravity.largest_Nm(0, 2 * M_PI),
           model.gear.efficiency * model.gear.ratio * model.gear.drag_Nm};
 }
 

@@ -7,8 +7,10 @@
 
 #include "core/analysis/fields_in_use.h"
 #include "core/analysis/inputs.h"
+#include "core/analysis/stop_case.h"
+#include "core/motion/slowing.h"
 #include "core/rig/fields.h"
-#include "core/travel/cable_torque.h"
+#include "core/travel/soft_limits.h"
 
 namespace gazewright {
 namespace {
@@ -24,20 +26,6 @@ template <class Value, class Make>
 const Value& kept(std::optional<Value>& place, Make make) {
   if (!place) place.emplace(make());
   return *place;
-}
-
-/// What the travel between stops of that kind follows from.
-std::span<const InputPath> stop_geometry(const Stops& stops) {
-  static constexpr std::array<InputPath, 4> kTab{"<axis>.stops.tab_width",
-                                                 "<axis>.stops.post_width", "<axis>.stops.radius",
-                                                 "<axis>.stops.centre"};
-  static constexpr auto kTrailing =
-      joined(kTab, std::array<InputPath, 2>{"<axis>.stops.trailers", "<axis>.stops.trailer_width"});
-  static constexpr std::array<InputPath, 4> kWindow{"<axis>.stops.tab_width", "<axis>.stops.window",
-                                                    "<axis>.stops.radius", "<axis>.stops.centre"};
-  if (stops.kind.value == "trailing") return kTrailing;
-  if (stops.kind.value == "window") return kWindow;
-  return kTab;
 }
 
 bool is_below(std::string_view path, std::string_view part) {
@@ -88,13 +76,13 @@ const std::optional<FastestMove>& Context::fastest(Axis axis) {
   return kept(of(axis).fastest, [&] { return fastest_move(model(axis), move_rad(axis)); });
 }
 
-const LoopMargins& Context::speed_margins(Axis axis) {
-  return kept(of(axis).speed_margins, [&] { return speed_loop_margins(model(axis)); });
+const BothMargins& Context::margins(Axis axis) {
+  return kept(of(axis).margins, [&] { return loop_margins(model(axis)); });
 }
 
-const LoopMargins& Context::position_margins(Axis axis) {
-  return kept(of(axis).position_margins, [&] { return position_loop_margins(model(axis)); });
-}
+const LoopMargins& Context::speed_margins(Axis axis) { return margins(axis).speed; }
+
+const LoopMargins& Context::position_margins(Axis axis) { return margins(axis).position; }
 
 const std::optional<double>& Context::best_time_ratio(Axis axis) {
   return kept(of(axis).best_time_ratio,
@@ -122,6 +110,31 @@ const std::optional<LimitShares>& Context::fastest_limit_shares(Axis axis) {
               [&] { return fastest_move_shares(model(axis), move_rad(axis)); });
 }
 
+const std::optional<double>& Context::braking_angle_rad(Axis axis) {
+  return kept(of(axis).braking_angle_rad, [&] {
+    const AxisModel& m = model(axis);
+    return stopping_angle_rad(m, Slowing::braking, fastest_asked_radps(m),
+                              worst_pull_Nm(m.load, travel(axis)));
+  });
+}
+
+double Context::speed_at_stop_radps(Axis axis) {
+  return kept(of(axis).speed_at_stop_radps, [&] {
+    const AxisModel& m = model(axis);
+    return speed_left_radps(m, Slowing::braking, fastest_asked_radps(m),
+                            rig_.axis(axis).stops.soft_inset_rad.value(),
+                            worst_pull_Nm(m.load, travel(axis)));
+  });
+}
+
+const std::optional<SprungImpact>& Context::sprung_blow(Axis axis) {
+  return kept(of(axis).sprung_blow, [&] {
+    const StopCase stop = stop_case(*this, axis);
+    const SprungTrain train{stop.load_kgm2, stop.rotor_kgm2, model(axis).gear.stiffness_Nmprad};
+    return sprung_impact(stop.spring, train, stop.top_radps, stop.push_Nm, stop.rebound);
+  });
+}
+
 void Context::prepare() {
   // What both threads read is made before they start; each then writes only its own axis.
   std::array<std::array<bool, 3>, 2> there{};
@@ -142,7 +155,7 @@ void Context::prepare() {
 void Context::prepare(Axis axis, bool moves, bool loops, bool steps) {
   if (steps) step(axis), step_limit_shares(axis);
   if (moves) fastest(axis), best_time_ratio(axis), fastest_limit_shares(axis);
-  if (loops) speed_margins(axis), position_margins(axis);
+  if (loops) margins(axis);
 }
 
 double Context::move_rad(Axis axis) const {
@@ -158,43 +171,41 @@ double Context::band_rad() const { return rig_.task.settle_band_px.value() / pix
 std::vector<std::string> Context::missing(std::span<const std::string_view> inputs, Axis axis) {
   std::vector<std::string> missing;
   for (const std::string_view input : inputs) {
-    if (input.ends_with("<stops>")) {
-      const Axis of = input == "pan.<stops>"    ? Axis::pan
-                      : input == "tilt.<stops>" ? Axis::tilt
-                                                : axis;
-      for (const InputPath path : stop_geometry(rig_.axis(of).stops))
-        add_missing(for_axis(path, of), missing);
-      continue;
-    }
-    if (input == "<cable>") {
-      if (is_spring(rig_.axis(axis).cable))
-        add_missing(for_axis("<axis>.cable.free_length", axis), missing);
-      continue;
-    }
-    if (input != "<load>") {
-      const std::string path = for_axis(input, axis);
-      const Axis of = path.starts_with(name_of(Axis::tilt)) ? Axis::tilt : Axis::pan;
-      if (const auto fields = fields_in_use(path, rig_.axis(of))) {
-        for (std::string& name : this->missing(*fields, of)) {
-          if (std::ranges::find(missing, name) == missing.end()) missing.push_back(std::move(name));
-        }
-      } else {
-        add_missing(path, missing);
-      }
-      continue;
-    }
-    add_missing("on_tilt", missing);
-    add_missing("stand.lean", missing);
-    if (axis == Axis::pan) {
-      add_missing("on_pan", missing);
-      add_missing("tilt.axis_at", missing);
-    }
-    // A point on the axis: nothing could be divided by its inertia.
-    if (missing.empty() && !(model(axis).load.inertia_kgm2 > kLeastInertia_kgm2)) {
-      missing.emplace_back("a size or a place off the axis for what turns (its inertia is 0)");
+    for (const std::string& name : missing_of(input, axis)) {
+      if (std::ranges::find(missing, name) == missing.end()) missing.push_back(name);
     }
   }
   return missing;
+}
+
+const std::vector<std::string>& Context::missing_of(std::string_view input, Axis axis) {
+  auto& known = of(axis).missing;
+  if (const auto found = known.find(input); found != known.end()) return found->second;
+  std::vector<std::string> names;
+  const std::string path = for_axis(input, axis);
+  const Axis whose = path.starts_with(name_of(Axis::tilt)) ? Axis::tilt : Axis::pan;
+  if (input == "<load>") {
+    names = load_missing(axis);
+  } else if (const auto fields = fields_in_use(path, rig_.axis(whose))) {
+    names = missing(*fields, whose);
+  } else {
+    add_missing(path, names);
+  }
+  return known.emplace(input, std::move(names)).first->second;
+}
+
+std::vector<std::string> Context::load_missing(Axis axis) {
+  std::vector<std::string> names;
+  add_missing("on_tilt", names);
+  add_missing("stand.lean", names);
+  if (axis == Axis::pan) {
+    add_missing("on_pan", names);
+    add_missing("tilt.axis_at", names);
+  }
+  // A point on the axis: nothing could be divided by its inertia.
+  if (names.empty() && !(model(axis).load.inertia_kgm2 > kLeastInertia_kgm2))
+    names.emplace_back("a size or a place off the axis for what turns (its inertia is 0)");
+  return names;
 }
 
 void Context::add_missing(const std::string& path, std::vector<std::string>& missing) {

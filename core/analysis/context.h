@@ -7,6 +7,7 @@
 #include <stop_token>
 #include <string>
 #include <string_view>
+#include <unordered_map>
 #include <vector>
 
 #include "core/bodies/bodies.h"
@@ -16,6 +17,7 @@
 #include "core/motion/step.h"
 #include "core/rig/rig.h"
 #include "core/travel/collide.h"
+#include "core/travel/impact.h"
 #include "core/travel/travel.h"
 
 namespace gazewright {
@@ -42,6 +44,13 @@ class Context {
   const std::vector<MoveLimit>& step_limits(Axis axis);
   const std::optional<LimitShares>& step_limit_shares(Axis axis);  ///< empty: never settles
   const std::optional<LimitShares>& fastest_limit_shares(Axis axis);
+  /// Angle of full braking from the fastest speed that the loop asks for, gravity and cables at
+  /// their worst; empty where it cannot brake.
+  const std::optional<double>& braking_angle_rad(Axis axis);
+  /// What full braking from that speed over the soft limit's inset leaves at the hard stop.
+  double speed_at_stop_radps(Axis axis);
+  /// The blow at top speed with the gear as a spring; see sprung_impact().
+  const std::optional<SprungImpact>& sprung_blow(Axis axis);
 
   /// Works out the slow values of both axes at the same time, each on a thread of its own, as far
   /// as their inputs are there.
@@ -53,9 +62,9 @@ class Context {
 
   /// Which of these inputs have no value, as paths. `<axis>` is replaced; a path may name a whole
   /// part ("on_tilt", "<axis>.stops"); "<load>" stands for all that decides inertia and gravity of
-  /// the axis, "<stops>" ("pan.<stops>") for all that decides the travel between stops of their
-  /// kind, "<cable>" for the length of cables that have a stiffness. A part that is absent on
-  /// purpose (`none`) is not missing.
+  /// the axis, and others for what the kind of a part needs (see fields_in_use). A part that is
+  /// absent on purpose (`none`) is not missing. The texts have to outlive the Context: string
+  /// literals.
   std::vector<std::string> missing(std::span<const std::string_view> inputs, Axis axis);
 
  private:
@@ -64,13 +73,19 @@ class Context {
     std::optional<Travel> travel;
     std::optional<SettledStep> step;
     std::optional<std::optional<FastestMove>> fastest;
-    std::optional<LoopMargins> speed_margins, position_margins;
-    std::optional<std::optional<double>> best_time_ratio;
+    std::optional<BothMargins> margins;
+    std::optional<std::optional<double>> best_time_ratio, braking_angle_rad;
+    std::optional<double> speed_at_stop_radps;
+    std::optional<std::optional<SprungImpact>> sprung_blow;
     std::optional<std::vector<MoveLimit>> step_limits;
     std::optional<std::optional<LimitShares>> step_limit_shares, fastest_limit_shares;
+    std::unordered_map<std::string_view, std::vector<std::string>> missing;  ///< by input
   };
   void prepare(Axis axis, bool moves, bool loops, bool steps);
   PerAxis& of(Axis axis) { return axis_[static_cast<std::size_t>(axis)]; }
+  const BothMargins& margins(Axis axis);
+  const std::vector<std::string>& missing_of(std::string_view input, Axis axis);
+  std::vector<std::string> load_missing(Axis axis);
   void add_missing(const std::string& path, std::vector<std::string>& missing);
 
   Rig rig_;

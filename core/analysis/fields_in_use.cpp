@@ -1,6 +1,7 @@
 #include "core/analysis/fields_in_use.h"
 
 #include "core/analysis/inputs.h"
+#include "core/motion/cable_torque.h"
 #include "core/travel/cable.h"
 
 namespace gazewright {
@@ -17,8 +18,22 @@ constexpr InputPath kLoop[]{"<axis>.cable.free_length", "<axis>.cable.bend_radiu
 constexpr InputPath kHub[]{"<axis>.cable.hub_radius"};
 constexpr auto kHelix = joined(kUsable, std::array<InputPath, 1>{"<axis>.cable.lay_radius"});
 
-Fields travel_fields(Routing routing) {
-  switch (routing) {
+constexpr InputPath kLength[]{"<axis>.cable.free_length"};
+constexpr std::array<InputPath, 4> kTab{"<axis>.stops.tab_width", "<axis>.stops.post_width",
+                                        "<axis>.stops.radius", "<axis>.stops.centre"};
+constexpr auto kTrailing =
+    joined(kTab, std::array<InputPath, 2>{"<axis>.stops.trailers", "<axis>.stops.trailer_width"});
+constexpr InputPath kWindow[]{"<axis>.stops.tab_width", "<axis>.stops.window",
+                              "<axis>.stops.radius", "<axis>.stops.centre"};
+
+Fields stop_fields(const Stops& stops) {
+  if (stops.kind.value == "trailing") return kTrailing;
+  if (stops.kind.value == "window") return kWindow;
+  return kTab;
+}
+
+Fields travel_fields(const Cable& cable) {
+  switch (routing_of(cable)) {
     case Routing::twist:
       return kTwist;
     case Routing::coil:
@@ -31,8 +46,8 @@ Fields travel_fields(Routing routing) {
   return {};
 }
 
-Fields bend_fields(Routing routing) {
-  switch (routing) {
+Fields bend_fields(const Cable& cable) {
+  switch (routing_of(cable)) {
     case Routing::twist:
       return kHelix;
     case Routing::coil:
@@ -45,14 +60,29 @@ Fields bend_fields(Routing routing) {
   return {};
 }
 
+Fields spring_fields(const Cable& cable) {
+  if (is_spring(cable)) return kLength;
+  return {};
+}
+
+struct Row {
+  std::string_view ending;
+  Fields (*of_cable)(const Cable&);
+};
+constexpr Row kCableRows[]{{".cable.<travel>", travel_fields},
+                           {".cable.<bend>", bend_fields},
+                           {".cable.<spring>", spring_fields}};
+
 }  // namespace
 
 std::optional<Fields> fields_in_use(std::string_view path, const AxisParts& parts) {
-  const bool travel = path.ends_with(".cable.<travel>"), bend = path.ends_with(".cable.<bend>");
-  if (!travel && !bend) return std::nullopt;
-  if (parts.cable.presence == Presence::none) return Fields{};
-  const Routing routing = routing_of(parts.cable);
-  return travel ? travel_fields(routing) : bend_fields(routing);
+  if (path.ends_with(".stops.<travel>"))
+    return parts.stops.presence == Presence::none ? Fields{} : stop_fields(parts.stops);
+  for (const Row& row : kCableRows) {
+    if (!path.ends_with(row.ending)) continue;
+    return parts.cable.presence == Presence::none ? Fields{} : row.of_cable(parts.cable);
+  }
+  return std::nullopt;
 }
 
 }  // namespace gazewright

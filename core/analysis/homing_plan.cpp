@@ -21,22 +21,16 @@ constexpr std::array<InputPath, 2> kSecond{"<axis>.homing.second_ratio", "<axis>
 std::string angle(double rad) { return say(rad, "rad", "deg"); }
 std::string speed(double radps) { return say(radps, "rad/s", "deg/s"); }
 
-/// "needs pan.gearbox.drag, pan.stops and 2 more"; empty: nothing is missing.
 std::string needs(Context& c, Axis a, std::span<const InputPath> inputs) {
   constexpr std::size_t kNamed = 3;
-  const auto missing = c.missing(inputs, a);
-  std::string text;
-  for (std::size_t i = 0; i < std::min(kNamed, missing.size()); ++i)
-    text += (i == 0 ? "needs " : ", ") + missing[i];
-  if (missing.size() > kNamed) text += " and " + std::to_string(missing.size() - kNamed) + " more";
-  return text;
+  return say_needs(c.missing(inputs, a), kNamed);
 }
 
 /// The current to set, or which would do, or why none is known.
 std::string current(Context& c, Axis a) {
   const auto& entered = c.rig().axis(a).homing.current_A.si;
   const std::string with = entered ? " with at most " + say(*entered, "A", "A") : "";
-  if (const std::string missing = needs(c, a, kBlow); !missing.empty())
+  if (const std::string missing = needs(c, a, kHomingBlow); !missing.empty())
     return with + " (the window of currents " + missing + ")";
   const PushWindow window = push_window(c, a);
   if (window.most_A < window.least_A)

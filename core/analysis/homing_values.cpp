@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/analysis/say.h"
+#include "core/analysis/scan.h"
 #include "core/analysis/travel_words.h"
 
 namespace gazewright {
@@ -36,14 +38,36 @@ double torque_per_ampere_NmpA(Context& c, Axis a) {
   return model.gear.efficiency * model.gear.ratio * model.drive.torque_constant_NmpA;
 }
 
+namespace {
+
+/// Between the stops; a turn about the centre where there are none or they are not known.
+Interval between_stops(Context& c, Axis a) {
+  const double reach = searched_rad(c, a).value_or(2 * M_PI) / 2, centre = c.travel(a).centre_rad;
+  return {centre - reach, centre + reach};
+}
+
+/// Gravity and the cables' spring at the worst place of the search and the worst pose of the other
+/// axis: after power-up that one may be anywhere.
+double worst_pull_Nm(Context& c, Axis a) {
+  const Interval own = between_stops(c, a);
+  const Interval other = between_stops(c, a == Axis::pan ? Axis::tilt : Axis::pan);
+  AxisLoad load = c.model(a).load;
+  double worst = 0;
+  for (const double pose : telling_poses_rad(c.bodies(), a, other.least, other.most)) {
+    load.gravity = gravity_curve(c.bodies(), a, pose);
+    worst = std::max(worst, load.largest_pull_Nm(own.least, own.most));
+  }
+  return worst;
+}
+
+}  // namespace
+
 double moving_torque_Nm(Context& c, Axis a) {
   const AxisModel& model = c.model(a);
   const double through = model.gear.efficiency * model.gear.ratio;
-  const double reach = searched_rad(c, a).value_or(2 * M_PI) / 2, centre = c.travel(a).centre_rad;
   const Resistance resistance{
-      .coulomb_Nm = c.rig().axis(a).friction.coulomb_Nm.value(),
-      .cable_Nm = c.rig().axis(a).cable.friction_Nm.si.value_or(0),  // missing: see kMoving
-      .gravity_Nm = largest_gravity_Nm(model.load.gravity, centre - reach, centre + reach),
+      .coulomb_Nm = model.load.coulomb_Nm,
+      .pull_Nm = worst_pull_Nm(c, a),
       .drag_Nm = through * model.gear.drag_Nm,
       .viscous_Nmsprad =
           model.load.viscous_Nmsprad + through * model.gear.ratio * model.gear.viscous_Nmsprad};
@@ -84,9 +108,7 @@ double flag_unsure_rad(Context& c, Axis a) {
 std::optional<Compared> lacking(Context& c, Axis a, std::span<const InputPath> inputs) {
   const auto missing = c.missing(inputs, a);
   if (missing.empty()) return std::nullopt;
-  std::string because = "needs ";
-  for (std::size_t i = 0; i < missing.size(); ++i) because += (i == 0 ? "" : ", ") + missing[i];
-  return Compared{std::nullopt, std::nullopt, std::move(because)};
+  return Compared{std::nullopt, std::nullopt, say_needs(missing)};
 }
 
 }  // namespace gazewright

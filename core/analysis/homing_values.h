@@ -8,12 +8,12 @@
 namespace gazewright {
 
 /// Inputs of what works against the search, of the stop's blow and of the gearbox's limit.
-inline constexpr std::array<InputPath, 10> kMoving{
+inline constexpr std::array<InputPath, 11> kMoving{
     "<axis>.motor.speed_constant", "<axis>.gearbox.ratio",   "<axis>.gearbox.efficiency",
     "<axis>.gearbox.drag",         "<axis>.gearbox.viscous", "<axis>.friction.coulomb",
     "<axis>.friction.viscous",     "<axis>.cable.friction",  "<load>",
-    "<axis>.stops.centre"};
-inline constexpr auto kBlow =
+    "<axis>.cable.<spring>",       "<axis>.stops.centre"};
+inline constexpr auto kHomingBlow =
     joined(joined(kMoving, kRotors),
            std::array<InputPath, 4>{"<axis>.gearbox.peak_torque", "<axis>.stops.stiffness",
                                     "<axis>.drive.current_limit", "<axis>.motor.peak_current"});
@@ -37,7 +37,7 @@ double moving_torque_Nm(Context& c, Axis a);
 double stop_blow_Nm(Context& c, Axis a);
 /// The lesser of rated and peak torque of the gearbox, of those that are given.
 double gentle_torque_Nm(Context& c, Axis a);
-/// @pre nothing of kBlow is missing
+/// @pre nothing of kHomingBlow is missing
 PushWindow push_window(Context& c, Axis a);
 
 /// How far off the output may be when it stands pushed into a stop: half the gap, and the wind-up

@@ -42,14 +42,14 @@ inline constexpr auto kAcceleration = joined(joined(kStall, kRotors), kLoadAndCo
 inline constexpr auto kBestAcceleration = joined(joined(kUncappedStall, kRotors), kLoadAndCoulomb);
 
 /// The rigid train of section 5.
-inline constexpr std::array<InputPath, 7> kRigidExtras{"<axis>.motor.phase_inductance",
-                                                       "<axis>.motor.pole_pairs",
-                                                       "<axis>.gearbox.back_efficiency",
-                                                       "<axis>.gearbox.drag",
-                                                       "<axis>.gearbox.viscous",
-                                                       "<axis>.friction.viscous",
-                                                       "<cable>"};
+inline constexpr std::array<InputPath, 7> kRigidExtras{
+    "<axis>.motor.phase_inductance", "<axis>.motor.pole_pairs", "<axis>.gearbox.back_efficiency",
+    "<axis>.gearbox.drag",           "<axis>.gearbox.viscous",  "<axis>.friction.viscous",
+    "<axis>.cable.<spring>"};
 inline constexpr auto kRigidTrain = joined(kAcceleration, kRigidExtras);
+/// Braking from the fastest speed that the loop asks for.
+inline constexpr auto kBraking =
+    joined(joined(kRigidTrain, kTopSpeed), std::array<InputPath, 1>{"<axis>.loop.speed_limit"});
 inline constexpr auto kRigidMove =
     joined(kRigidTrain, std::array<InputPath, 1>{"task.<axis>_move"});
 
@@ -62,7 +62,7 @@ inline constexpr std::array<InputPath, 10> kLoopExtras{
     "<axis>.friction.viscous",         "<axis>.drive.control_rate",
     "<axis>.drive.current_bandwidth",  "<axis>.loop.speed_gain",
     "<axis>.loop.speed_integral_gain", "<axis>.loop.estimator_bandwidth",
-    "<axis>.loop.position_gain",       "<cable>"};
+    "<axis>.loop.position_gain",       "<axis>.cable.<spring>"};
 inline constexpr auto kLoops = joined(kResonanceWithRotor, kLoopExtras);
 
 inline constexpr std::array<InputPath, 12> kStepExtras{
@@ -78,11 +78,10 @@ inline constexpr std::array<InputPath, 3> kPixels{"camera.columns", "camera.hori
 inline constexpr std::array<InputPath, 2> kScale{"camera.columns", "camera.horizontal_view"};
 inline constexpr auto kSettle = joined(kStep, kPixels);
 
-/// "<stops>" stands for what the travel between stops of that kind follows from.
-inline constexpr std::array<InputPath, 1> kStopGeometry{"<stops>"};
+/// What the kind of stops or of routing in use needs, see fields_in_use().
+inline constexpr std::array<InputPath, 1> kStopGeometry{"<axis>.stops.<travel>"};
 inline constexpr std::array<InputPath, 1> kSoftInset{"<axis>.stops.soft_inset"};
 inline constexpr auto kSoft = joined(kStopGeometry, kSoftInset);
-/// What the routing in use needs for its travel, see fields_in_use().
 inline constexpr std::array<InputPath, 1> kCableTravel{"<axis>.cable.<travel>"};
 inline constexpr auto kUsable = joined(kSoft, kCableTravel);
 

@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <array>
 #include <cmath>
 
@@ -13,13 +14,13 @@ constexpr sv kOnPan[] = {"on_pan"};
 constexpr sv kOnTilt[] = {"on_tilt"};
 constexpr sv kAllBodies[] = {"on_pan", "on_tilt"};
 constexpr sv kLoad[] = {"<load>"};
-constexpr sv kPanLoadOverTilt[] = {"<load>", "tilt.<stops>", "tilt.stops.soft_inset",
+constexpr sv kPanLoadOverTilt[] = {"<load>", "tilt.stops.<travel>", "tilt.stops.soft_inset",
                                    "tilt.cable.<travel>"};
 constexpr sv kRotor[] = {"<axis>.gearbox.ratio", "<axis>.motor.rotor_inertia",
                          "<axis>.gearbox.inertia"};
 constexpr sv kRotorAndLoad[] = {"<load>", "<axis>.gearbox.ratio", "<axis>.motor.rotor_inertia",
                                 "<axis>.gearbox.inertia"};
-constexpr sv kPanTravel[] = {"pan.<stops>", "pan.stops.soft_inset", "pan.cable.<travel>"};
+constexpr sv kPanTravel[] = {"pan.stops.<travel>", "pan.stops.soft_inset", "pan.cable.<travel>"};
 constexpr auto kGravity =
     joined(std::to_array(kPanLoadOverTilt),
            joined(std::to_array(kPanTravel),
@@ -48,33 +49,17 @@ Answer pan_load_extreme(Context& context, double sign) {
   return sign * largest_over(*travel, pan_inertia);
 }
 
-/// Largest |a·cos q + b·sin q + c| over an interval of q, from three samples of the torque.
-double largest_sinusoid(const Interval& q, double at_zero, double at_quarter, double at_half) {
-  const double constant = (at_zero + at_half) / 2;
-  const GravityCurve curve{(at_zero - at_half) / 2, at_quarter - constant, constant};
-  double largest = std::max(std::abs(curve.at(q.least)), std::abs(curve.at(q.most)));
-  const double peak = std::atan2(curve.sin_Nm, curve.cos_Nm);
-  for (int half_turns = -4; half_turns <= 4; ++half_turns) {
-    const double angle = peak + half_turns * M_PI;
-    if (angle >= q.least && angle <= q.most) largest = std::max(largest, std::abs(curve.at(angle)));
-  }
-  return largest;
-}
-
 Answer largest_gravity(Context& context, Axis axis) {
   const RigBodies& bodies = context.bodies();
-  const bool pan = axis == Axis::pan;
-  const auto torque = [&](double own, double other) {
-    return pan ? gravity_torque_Nm(bodies, own, other)(0)
-               : gravity_torque_Nm(bodies, other, own)(1);
-  };
-  const auto own_travel = usable_interval(context, axis);
-  const auto other_travel = usable_interval(context, pan ? Axis::tilt : Axis::pan);
-  if (!own_travel || !other_travel) return needs_usable_travel();
-  return largest_over(*other_travel, [&](double other) {
-    return largest_sinusoid(*own_travel, torque(0, other), torque(M_PI / 2, other),
-                            torque(M_PI, other));
-  });
+  const auto own = usable_interval(context, axis);
+  const auto other = usable_interval(context, axis == Axis::pan ? Axis::tilt : Axis::pan);
+  if (!own || !other) return needs_usable_travel();
+  double largest = 0;
+  for (const double pose : telling_poses_rad(bodies, axis, other->least, other->most)) {
+    largest =
+        std::max(largest, gravity_curve(bodies, axis, pose).largest_Nm(own->least, own->most));
+  }
+  return largest;
 }
 
 Answer balance_offset(Context& context, Axis) {

@@ -19,7 +19,7 @@ constexpr double kWantedGain = 2;
 constexpr auto kMoveTime = joined(kSettle, std::array<InputPath, 1>{"task.within"});
 constexpr auto kBreakaway =
     joined(kStall, std::array<InputPath, 4>{"<load>", "<axis>.friction.coulomb",
-                                            "<axis>.gearbox.drag", "<cable>"});
+                                            "<axis>.gearbox.drag", "<axis>.cable.<spring>"});
 
 Compared move_time(Context& c, Axis a) {
   const auto& settle = c.step(a).figures.settle_time_s;

@@ -19,13 +19,18 @@ Compared holds(Context& c, Axis a) {
   const AxisModel& model = c.model(a);
   const double hold = friction_hold_Nm(model);
   if (std::isinf(hold)) return moot("the gearbox locks itself: the load cannot turn it");
-  const double gravity = worst_gravity_Nm(model.load.gravity, c.travel(a));
+  const double pull = worst_pull_Nm(model.load, c.travel(a));
+  const bool springs = model.load.cable_stiffness_Nmprad > 0;
   std::string text =
       "friction " + say(model.load.coulomb_Nm, "N.m", "N.m") + " and the gearbox driven back " +
-      say(hold - model.load.coulomb_Nm, "N.m", "N.m") + " against gravity at its worst angle";
-  if (gravity > hold)
-    text += ": it falls, mind fingers in its way; a counterweight or a brake would keep it";
-  return {gravity, hold, std::move(text)};
+      say(hold - model.load.coulomb_Nm, "N.m", "N.m") + " against " +
+      (springs ? "gravity and the cable's spring" : "gravity") + " at the worst angle";
+  if (pull > hold)
+    text += springs
+                ? ": it turns by itself, mind fingers in its way; a counterweight, a softer "
+                  "cable or a brake would keep it"
+                : ": it falls, mind fingers in its way; a counterweight or a brake would keep it";
+  return {pull, hold, std::move(text)};
 }
 
 Compared coast(Context& c, Axis a) {
@@ -52,6 +57,7 @@ Compared coast(Context& c, Axis a) {
 }
 
 constexpr Lever kHoldLevers[] = {{"<axis>.gearbox.ratio", Way::up, 20},
+                                 {"<axis>.cable.free_length", Way::up, 20},
                                  {"<axis>.friction.coulomb", Way::up, 1000}};
 constexpr Lever kCoastLevers[] = {{"<axis>.drive.speed_limit", Way::down, 20},
                                   {"<axis>.stops.stiffness", Way::down, 30}};

@@ -5,6 +5,7 @@
 #include "core/analysis/power_off.h"
 #include "core/analysis/say.h"
 #include "core/analysis/travel_words.h"
+#include "core/motion/slowing.h"
 #include "core/travel/power_off.h"
 
 namespace gazewright {
@@ -15,21 +16,26 @@ constexpr auto kShorted = joined(
     kCoast, std::array<InputPath, 3>{"<axis>.motor.phase_resistance",
                                      "<axis>.motor.phase_inductance", "<axis>.motor.pole_pairs"});
 
-std::string why_it_goes_on(const AxisModel& model, Slowing by, double gravity_Nm) {
-  if (gravity_Nm == 0) return "coasts into the stop: nothing slows it";
+/// "gravity", or with cables that spring back "gravity and cable".
+std::string pullers(const AxisModel& model) {
+  return model.load.cable_stiffness_Nmprad > 0 ? "gravity and cable together are" : "gravity is";
+}
+
+std::string why_it_goes_on(const AxisModel& model, Slowing by, double pull_Nm) {
+  if (pull_Nm == 0) return "coasts into the stop: nothing slows it";
   const double top = top_speed_radps(model);
-  const auto sinking = sinking_speed_radps(model, by, gravity_Nm, top);
+  const auto sinking = sinking_speed_radps(model, by, pull_Nm, top);
   if (sinking)
-    return "coasts into the stop: gravity is more than friction, it goes on at " +
+    return "coasts into the stop: " + pullers(model) + " more than friction, it goes on at " +
            say(*sinking, "rad/s", "deg/s");
-  return "coasts into the stop: gravity is more than what slows it";
+  return "coasts into the stop: " + pullers(model) + " more than what slows it";
 }
 
 Answer stopping(Context& c, Axis a, Slowing by) {
   const AxisModel& model = c.model(a);
-  const double gravity = worst_gravity_Nm(model.load.gravity, c.travel(a));
-  const auto angle = stopping_angle_rad(model, by, top_speed_radps(model), gravity);
-  if (!angle) return Answer::none(why_it_goes_on(model, by, gravity));
+  const double pull = worst_pull_Nm(model.load, c.travel(a));
+  const auto angle = stopping_angle_rad(model, by, top_speed_radps(model), pull);
+  if (!angle) return Answer::none(why_it_goes_on(model, by, pull));
   return *angle;
 }
 
@@ -47,7 +53,8 @@ Answer holding_torque(Context& c, Axis a) {
 
 const FigureRow kRows[] = {
     {{"<axis>.power_off.coast_angle", "Angle it coasts from top speed without power", "rad", "deg",
-      "∫ ω/deceleration dω up to speed_top, motor open, worst gravity pushing on", kSource, kCoast},
+      "∫ ω/deceleration dω up to speed_top, motor open, worst |gravity + cable| pushing on",
+      kSource, kCoast},
      Axes::both,
      [](Context& c, Axis a) { return stopping(c, a, Slowing::open); }},
     {{"<axis>.power_off.shorted_angle", "Angle it coasts with the motor's phases shorted", "rad",

@@ -7,6 +7,7 @@
 
 #include "core/analysis/context.h"
 #include "core/analysis/inputs.h"
+#include "core/analysis/say.h"
 
 namespace gazewright {
 namespace {
@@ -58,9 +59,7 @@ std::string needs(Context& context) {
     if (more.empty()) more.push_back(for_axis("<axis>.stops and <axis>.cable", axis));
     missing.insert(missing.end(), more.begin(), more.end());
   }
-  std::string text;
-  for (const std::string& path : missing) text += (text.empty() ? "needs " : ", ") + path;
-  return text;
+  return say_needs(missing);
 }
 
 void fill_limits(ReachMap& map, Context& context, const std::stop_token& stop) {
@@ -101,6 +100,12 @@ AxisModel mirrored(AxisModel model) {
   gravity.constant_Nm = -gravity.constant_Nm;
   model.load.cable_centre_rad = -model.load.cable_centre_rad;
   return model;
+}
+
+/// Whether gravity and cables are the same seen from either end.
+bool is_symmetric(const AxisLoad& load) {
+  return load.gravity.cos_Nm == 0 && load.gravity.constant_Nm == 0 &&
+         load.cable_stiffness_Nmprad * load.cable_centre_rad == 0;
 }
 
 /// Quickest move over a travel, no faster than the speed limits.
@@ -159,8 +164,9 @@ std::vector<PoseWindow> looked_at(Context& context, const PoseWindow& usable) {
 std::optional<double> long_way_s(Context& context, Axis axis) {
   const auto& usable_rad = context.travel(axis).usable_rad;
   if (!usable_rad || !std::isfinite(*usable_rad) || *usable_rad <= 0) return std::nullopt;
-  const auto there = way_s(context.model(axis), *usable_rad);
-  const auto back = way_s(mirrored(context.model(axis)), *usable_rad);
+  const AxisModel& model = context.model(axis);
+  const auto there = way_s(model, *usable_rad);
+  const auto back = is_symmetric(model.load) ? there : way_s(mirrored(model), *usable_rad);
   if (!there || !back) return std::nullopt;
   return std::max(*there, *back);
 }

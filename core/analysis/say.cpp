@@ -1,5 +1,6 @@
 #include "core/analysis/say.h"
 
+#include <algorithm>
 #include <array>
 #include <charconv>
 #include <cmath>
@@ -39,9 +40,12 @@ std::string say(double value_si, std::string_view si_unit, std::string_view unit
 
 std::string say_percent(double part) { return std::to_string(std::lround(100 * part)) + " %"; }
 
-std::string say_needs(const std::vector<std::string>& missing) {
-  std::string text = "needs ";
-  for (std::size_t i = 0; i < missing.size(); ++i) text += (i == 0 ? "" : ", ") + missing[i];
+std::string say_needs(std::span<const std::string> missing, std::size_t most) {
+  const std::size_t named = most == 0 ? missing.size() : std::min(most, missing.size());
+  std::string text;
+  for (const std::string& path : missing.first(named))
+    text += (text.empty() ? "needs " : ", ") + path;
+  if (named < missing.size()) text += " and " + std::to_string(missing.size() - named) + " more";
   return text;
 }
 

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -11,7 +12,9 @@ namespace gazewright {
 std::string say(double value_si, std::string_view si_unit, std::string_view unit);
 /// "24 %" for 0.241.
 std::string say_percent(double part);
-/// "needs pan.motor.mass, supply.voltage".
-std::string say_needs(const std::vector<std::string>& missing);
+
+/// What is missing, as a reason: "needs pan.gearbox.drag, pan.stops and 2 more"; nothing missing is
+/// an empty text. @param most  how many are named before the rest is counted; 0: all of them.
+std::string say_needs(std::span<const std::string> missing, std::size_t most = 0);
 
 }  // namespace gazewright

@@ -12,14 +12,14 @@
 /// What the figures and the checks of a blow into the stop share.
 namespace gazewright {
 
-inline constexpr auto kBlow =
+inline constexpr auto kStopBlow =
     joined(joined(kStall, kRotors),
            joined(kTopSpeed, std::array<InputPath, 2>{"<load>", "<axis>.stops.stiffness"}));
 inline constexpr auto kSprungBlow =
-    joined(kBlow, std::array<InputPath, 1>{"<axis>.gearbox.stiffness"});
+    joined(kStopBlow, std::array<InputPath, 1>{"<axis>.gearbox.stiffness"});
 inline constexpr std::array<InputPath, 3> kTabSection{
     "<axis>.stops.tab_width", "<axis>.stops.tab_thickness", "<axis>.stops.radius"};
-inline constexpr auto kTabShear = joined(kBlow, kTabSection);
+inline constexpr auto kTabShear = joined(kStopBlow, kTabSection);
 inline constexpr auto kTabBending =
     joined(kTabShear, std::array<InputPath, 1>{"<axis>.stops.tab_height"});
 
@@ -54,16 +54,6 @@ inline bool has_bumper(Context& c, Axis a) {
 inline std::string missing_of_bumper(Context& c, Axis a) {
   if (!has_bumper(c, a) || c.rig().axis(a).stops.hard_stiffness_Nmprad.si) return {};
   return for_axis("needs <axis>.stops.hard_stiffness, as its bumper has a travel", a);
-}
-
-/// Fastest speed that the loop asks for.
-inline double loop_top_radps(Context& c, Axis a) {
-  return std::min(top_speed_radps(c.model(a)), c.model(a).control.speed_limit_radps);
-}
-/// Speed at the stop when it passes the soft limit as fast as the loop goes and brakes fully.
-inline double speed_past_soft_limit_radps(Context& c, Axis a) {
-  return speed_after_braking_radps(c.model(a), loop_top_radps(c, a),
-                                   c.rig().axis(a).stops.soft_inset_rad.value());
 }
 
 /// The narrowest of the tabs that pass the blow on; loose tabs are taken as high and as thick.

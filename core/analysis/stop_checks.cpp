@@ -49,12 +49,10 @@ Compared bumper(Context& c, Axis a) {
 Compared gear_torque(Context& c, Axis a) {
   return of_blow(c, a, [&](const StopCase& stop) -> Compared {
     const AxisModel& model = c.model(a);
-    const SprungTrain train{stop.load_kgm2, stop.rotor_kgm2, model.gear.stiffness_Nmprad};
     const double torque_Nm = stop.worst().torque_Nm;
     const double rigid_Nm =
         gear_torque_Nm(torque_Nm, stop.push_Nm, stop.load_kgm2, stop.rotor_kgm2);
-    const auto sprung =
-        sprung_impact(stop.spring, train, stop.top_radps, stop.push_Nm, stop.rebound);
+    const auto& sprung = c.sprung_blow(a);
     return {sprung ? sprung->gear_torque_Nm : rigid_Nm, model.gear.peak_torque_Nm,
             "the stop bears " + say(torque_Nm, "N.m", "N.m") + ", a rigid gear would carry " +
                 say(rigid_Nm, "N.m", "N.m") + " of it"};
@@ -104,9 +102,9 @@ constexpr Lever kShearLevers[] = {
 
 constexpr Check kChecks[] = {
     {"<axis>.stop.torque", "Stop torque at top speed against gearbox peak",
-     "would spare the gearbox", "<axis>.stops", "N.m", "N.m", kBlow, impact, kImpactLevers},
+     "would spare the gearbox", "<axis>.stops", "N.m", "N.m", kStopBlow, impact, kImpactLevers},
     {"<axis>.stop.bumper", "The bumper takes the blow at top speed",
-     "would keep the bumper from bottoming out", "<axis>.stops", "rad", "deg", kBlow, bumper,
+     "would keep the bumper from bottoming out", "<axis>.stops", "rad", "deg", kStopBlow, bumper,
      kBumperLevers, nullptr, "<axis>.stops.hard_stiffness"},
     {"<axis>.stop.gear_torque", "Blow through the gearbox against its peak torque",
      "would spare the teeth", "<axis>.stops", "N.m", "N.m", kSprungBlow, gear_torque, kGearLevers,

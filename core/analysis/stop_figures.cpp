@@ -11,9 +11,7 @@ constexpr const char* kPushed = "energy balance ½Jω² + Tφ = energy of the sp
 constexpr const char* kShares = "kinetic energy; handbook: stops";
 constexpr const char* kStrength = "bending and shear of a short cantilever; handbook: stops";
 constexpr auto kEnergy = joined(joined(kRotors, kTopSpeed), std::array<InputPath, 1>{"<load>"});
-constexpr auto kSoftSpeed =
-    joined(joined(kRigidTrain, kTopSpeed),
-           std::array<InputPath, 2>{"<axis>.stops.soft_inset", "<axis>.loop.speed_limit"});
+constexpr auto kSoftSpeed = joined(kBraking, kSoft);
 constexpr auto kSoftBlow = joined(kSoftSpeed, std::array<InputPath, 1>{"<axis>.stops.stiffness"});
 constexpr auto kTopOnly = joined(kTopSpeed, std::array<InputPath, 1>{"<axis>.stops.rebound"});
 constexpr auto kRebound = joined(kEnergy, std::array<InputPath, 1>{"<axis>.stops.rebound"});
@@ -36,7 +34,7 @@ enum class At { top_speed, past_soft_limit };
 enum class Motor { pushing, dead };
 
 double speed_at(Context& c, Axis a, At at) {
-  return at == At::top_speed ? top_speed_radps(c.model(a)) : speed_past_soft_limit_radps(c, a);
+  return at == At::top_speed ? top_speed_radps(c.model(a)) : c.speed_at_stop_radps(a);
 }
 
 template <Part part, At at>
@@ -85,9 +83,8 @@ Answer gear_torque(Context& c, Axis a) {
 }
 
 Answer gear_torque_sprung(Context& c, Axis a) {
-  return of_blow(c, a, [&](const StopCase& stop) -> Answer {
-    const SprungTrain train{stop.load_kgm2, stop.rotor_kgm2, c.model(a).gear.stiffness_Nmprad};
-    const auto peak = sprung_impact(stop.spring, train, stop.top_radps, stop.push_Nm, stop.rebound);
+  return of_blow(c, a, [&](const StopCase&) -> Answer {
+    const auto& peak = c.sprung_blow(a);
     if (!peak) return Answer::none("stop and gear are of too different stiffness: take the others");
     return peak->gear_torque_Nm;
   });
@@ -139,55 +136,48 @@ const FigureRow kRows[] = {
      Axes::both,
      energy_share<Part::rotor, At::top_speed>},
     {{"<axis>.stop.torque", "Torque on the stop at top speed", "N.m", "N.m",
-      "speed_top·√(stiffness·(load + rotor_reflected)) + torque_stall", kImpact, kBlow},
+      "speed_top·√(stiffness·(load + rotor_reflected)) + torque_stall", kImpact, kStopBlow},
      Axes::both,
      stop_torque},
     {{"<axis>.stop.torque_pushing", "Torque on the stop, bumper and all, drive pushing", "N.m",
       "N.m",
       "T + √(T² + stiffness·J·speed_top²), T = torque_stall; past the bumper the second "
       "spring",
-      kPushed, kBlow},
+      kPushed, kStopBlow},
      Axes::both,
      blow_torque<At::top_speed, Motor::pushing>},
     {{"<axis>.stop.torque_dead", "Torque on the stop, bumper and all, drive dead", "N.m", "N.m",
-      "speed_top·√(stiffness·J); past the bumper the second spring", kPushed, kBlow},
+      "speed_top·√(stiffness·J); past the bumper the second spring", kPushed, kStopBlow},
      Axes::both,
      blow_torque<At::top_speed, Motor::dead>},
-    {{"<axis>.stop.speed_soft", "Speed at the stop past the soft limit", "rad/s", "deg/s",
-      "left of the loop's fastest speed after full braking through soft_inset",
-      "rigid train as in motion; handbook: stops", kSoftSpeed},
-     Axes::both,
-     [](Context& c, Axis a) -> Answer {
-       if (has_no_stops(c, a)) return Answer::none(kNoStops);
-       return speed_past_soft_limit_radps(c, a);
-     }},
     {{"<axis>.stop.energy_soft_load", "Energy past the soft limit, load's share", "J", "J",
-      "½·load·speed_soft²", kShares, kSoftSpeed},
+      "½·load·travel.speed_at_stop²", kShares, kSoftSpeed},
      Axes::both,
      energy_share<Part::load, At::past_soft_limit>},
     {{"<axis>.stop.energy_soft_rotor", "Energy past the soft limit, rotor's share", "J", "J",
-      "½·rotor_reflected·speed_soft²", kShares, kSoftSpeed},
+      "½·rotor_reflected·travel.speed_at_stop²", kShares, kSoftSpeed},
      Axes::both,
      energy_share<Part::rotor, At::past_soft_limit>},
     {{"<axis>.stop.torque_soft_pushing", "Torque on the stop past the soft limit, drive pushing",
-      "N.m", "N.m", "as torque_pushing, at speed_soft; 0 where it stands before the stop", kPushed,
-      kSoftBlow},
+      "N.m", "N.m", "as torque_pushing, at travel.speed_at_stop; 0 where it stands before the stop",
+      kPushed, kSoftBlow},
      Axes::both,
      blow_torque<At::past_soft_limit, Motor::pushing>},
     {{"<axis>.stop.torque_soft_dead", "Torque on the stop past the soft limit, drive dead", "N.m",
-      "N.m", "as torque_dead, at speed_soft", kPushed, kSoftBlow},
+      "N.m", "as torque_dead, at travel.speed_at_stop", kPushed, kSoftBlow},
      Axes::both,
      blow_torque<At::past_soft_limit, Motor::dead>},
     {{"<axis>.stop.press", "How far the stop gives way at top speed", "rad", "deg",
-      "where ½Jω² + Tφ is in the spring", kPushed, kBlow},
+      "where ½Jω² + Tφ is in the spring", kPushed, kStopBlow},
      Axes::both,
      press},
     {{"<axis>.stop.bumper_needed", "Bumper travel that takes the blow", "rad", "deg",
-      "(T + √(T² + stiffness·J·speed_top²))/stiffness", kPushed, kBlow},
+      "(T + √(T² + stiffness·J·speed_top²))/stiffness", kPushed, kStopBlow},
      Axes::both,
      bumper_needed},
     {{"<axis>.stop.gear_torque", "Torque through the gearbox in the blow, gear rigid", "N.m", "N.m",
-      "(torque_pushing·rotor_reflected + T·load)/J", "equal deceleration; handbook: stops", kBlow},
+      "(torque_pushing·rotor_reflected + T·load)/J", "equal deceleration; handbook: stops",
+      kStopBlow},
      Axes::both,
      gear_torque},
     {{"<axis>.stop.gear_torque_sprung", "Torque through the gearbox in the blow, gear as a spring",

@@ -7,6 +7,7 @@
 
 #include "core/analysis/context.h"
 #include "core/analysis/inputs.h"
+#include "core/analysis/say.h"
 
 namespace gazewright {
 namespace {
@@ -109,9 +110,7 @@ RatioSweep sweep_ratio(const Rig& rig, Axis axis, const std::vector<double>& rat
                        const SweepOptions& options, const std::stop_token& stop) {
   RatioSweep sweep;
   Context context(rig, stop);
-  for (const std::string& path : context.missing(without_ratio(kRigidMove), axis)) {
-    sweep.because += (sweep.because.empty() ? "needs " : ", ") + path;
-  }
+  sweep.because = say_needs(context.missing(without_ratio(kRigidMove), axis));
   if (!sweep.because.empty()) return sweep;
   const bool can_settle = context.missing(without_ratio(kSettle), axis).empty();
   const double within = context.rig().task.within_s.si.value_or(0);

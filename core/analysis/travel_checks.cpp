@@ -15,9 +15,8 @@ namespace {
 using Way = Lever::Way;
 constexpr auto kMoveFits = joined(kUsable, std::array<InputPath, 1>{"task.<axis>_move"});
 constexpr auto kInset =
-    joined(joined(joined(kRigidTrain, kTopSpeed), kSoft),
-           std::array<InputPath, 3>{"<axis>.loop.speed_limit", "<axis>.drive.control_rate",
-                                    "<axis>.drive.current_bandwidth"});
+    joined(joined(kBraking, kSoft),
+           std::array<InputPath, 2>{"<axis>.drive.control_rate", "<axis>.drive.current_bandwidth"});
 
 Compared move_fits(Context& c, Axis a) {
   const Travel& travel = c.travel(a);

@@ -3,17 +3,16 @@
 #include "core/analysis/figures.h"
 #include "core/analysis/inputs.h"
 #include "core/analysis/travel_words.h"
+#include "core/motion/slowing.h"
 
 namespace gazewright {
 namespace {
 
-constexpr auto kBraking = joined(kRigidTrain, kTopSpeed);
-constexpr auto kBrakingAsked =
-    joined(kBraking, std::array<InputPath, 1>{"<axis>.loop.speed_limit"});
+constexpr auto kTopBraking = joined(kRigidTrain, kTopSpeed);
 constexpr auto kLeastInset =
-    joined(kBrakingAsked,
+    joined(kBraking,
            std::array<InputPath, 2>{"<axis>.drive.control_rate", "<axis>.drive.current_bandwidth"});
-constexpr auto kSpeedAtStop = joined(kBrakingAsked, kSoft);
+constexpr auto kSpeedAtStop = joined(kBraking, kSoft);
 constexpr const char* kCannotBrake =
     "cannot brake: gravity and cable are more than braking torque and friction";
 constexpr const char* kBrakingSource = "energy of the rigid train; handbook: travel";
@@ -28,21 +27,17 @@ Answer blind_sector(Context& c, Axis a) {
   return std::max(0.0, 2 * M_PI - *usable);
 }
 
-double worst_gravity_Nm(Context& c, Axis a) {
-  return gazewright::worst_gravity_Nm(c.model(a).load.gravity, c.travel(a));
-}
-
-Answer braking_angle_asked(Context& c, Axis a) {
-  return {stopping_angle_rad(c.model(a), Slowing::braking, fastest_asked_radps(c.model(a)),
-                             worst_gravity_Nm(c, a)),
+Answer braking_angle(Context& c, Axis a) {
+  const AxisModel& model = c.model(a);
+  return {stopping_angle_rad(model, Slowing::braking, top_speed_radps(model),
+                             worst_pull_Nm(model.load, c.travel(a))),
           kCannotBrake};
 }
 
 Answer speed_at_stop(Context& c, Axis a) {
   if (has_no_stops(c, a)) return Answer::none(kNoStops);
   if (!c.travel(a).stops_rad) return Answer::none(why_no_travel(c, a));
-  return speed_left_radps(c.model(a), Slowing::braking, fastest_asked_radps(c.model(a)),
-                          c.rig().axis(a).stops.soft_inset_rad.value(), worst_gravity_Nm(c, a));
+  return c.speed_at_stop_radps(a);
 }
 
 const FigureRow kRows[] = {
@@ -64,17 +59,18 @@ const FigureRow kRows[] = {
      Axes::both,
      blind_sector},
     {{"<axis>.travel.braking_angle", "Angle to stop from top speed", "rad", "deg",
-      "rigid train, full braking, gravity and cable at rest pushing on", "handbook: motion",
-      kBraking},
+      "∫ ω/deceleration dω up to speed_top, worst |gravity + cable| pushing on", kBrakingSource,
+      kTopBraking},
+     Axes::both,
+     braking_angle},
+    {{"<axis>.travel.braking_angle_limit", "Angle to stop from the speed limit", "rad", "deg",
+      "∫ ω/deceleration dω up to min(speed_top, loop.speed_limit), worst |gravity + cable| pushing "
+      "on",
+      kBrakingSource, kBraking},
      Axes::both,
      [](Context& c, Axis a) -> Answer {
-       return {braking_angle_rad(c.model(a), top_speed_radps(c.model(a))), kCannotBrake};
+       return {c.braking_angle_rad(a), kCannotBrake};
      }},
-    {{"<axis>.travel.braking_angle_limit", "Angle to stop from the speed limit", "rad", "deg",
-      "∫ ω/deceleration dω up to min(speed_top, loop.speed_limit), worst gravity pushing on",
-      kBrakingSource, kBrakingAsked},
-     Axes::both,
-     braking_angle_asked},
     {{"<axis>.travel.least_inset", "Smallest safe inset of the soft limits", "rad", "deg",
       "braking_angle_limit + ω·(2/control_rate + 1/(2π·current_bandwidth))", kBrakingSource,
       kLeastInset},
@@ -83,8 +79,10 @@ const FigureRow kRows[] = {
        return {least_inset_rad(c, a), kCannotBrake};
      }},
     {{"<axis>.travel.speed_at_stop", "Speed at the hard stop, braking from the soft limit", "rad/s",
-      "deg/s", "dω²/dφ = −2·deceleration over soft_inset from the speed limit", kBrakingSource,
-      kSpeedAtStop},
+      "deg/s",
+      "dω²/dφ = −2·deceleration over soft_inset from the speed limit, worst |gravity + cable| "
+      "pushing on",
+      kBrakingSource, kSpeedAtStop},
      Axes::both,
      speed_at_stop},
 };

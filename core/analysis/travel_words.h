@@ -3,7 +3,6 @@
 #include <cmath>
 
 #include "core/analysis/figures.h"
-#include "core/travel/slowing.h"
 #include "core/travel/soft_limits.h"
 
 /// What the figures of stops, cables and limits share.
@@ -41,11 +40,9 @@ inline double moving_inertia_kgm2(Context& c, Axis a) {
 /// where it cannot brake.
 inline std::optional<double> least_inset_rad(Context& c, Axis a) {
   const AxisModel& model = c.model(a);
-  const double speed = fastest_asked_radps(model);
-  const auto braking = stopping_angle_rad(model, Slowing::braking, speed,
-                                          worst_gravity_Nm(model.load.gravity, c.travel(a)));
+  const auto& braking = c.braking_angle_rad(a);
   if (!braking) return std::nullopt;
-  return *braking + unbraked_angle_rad(model, speed);
+  return *braking + unbraked_angle_rad(model, fastest_asked_radps(model));
 }
 
 }  // namespace gazewright

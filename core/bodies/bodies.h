@@ -49,12 +49,21 @@ Eigen::Vector2d gravity_torque_Nm(const RigBodies& bodies, double pan_rad, doubl
 Eigen::Vector2d velocity_torque_Nm(const RigBodies& bodies, double tilt_rad,
                                    const Eigen::Vector2d& rate_radps);
 
-/// Gravity torque of one axis against its own angle with the other at rest: exactly cos_Nm·cos q +
+/// Gravity torque of one axis against its own angle, the other held still: exactly cos_Nm·cos q +
 /// sin_Nm·sin q + constant_Nm.
 struct GravityCurve {
   double cos_Nm = 0, sin_Nm = 0, constant_Nm = 0;
   double at(double angle_rad) const;
+  /// Largest magnitude of at(q) + slope·q between two angles, exact; a slope adds a spring.
+  /// @pre least <= most, both finite. [N·m]
+  double largest_Nm(double least_rad, double most_rad, double slope_Nmprad = 0) const;
 };
-GravityCurve gravity_curve(const RigBodies& bodies, Axis axis);
+/// @param other_rad  angle of the other axis.
+GravityCurve gravity_curve(const RigBodies& bodies, Axis axis, double other_rad = 0);
+/// Angles of the other axis at one of which gravity on `axis` is largest, whatever its own angle:
+/// the torque follows a sinusoid of the other angle as a straight line does, so it is largest where
+/// that is least or most. @param least_rad, most_rad  travel of the other axis, finite.
+std::vector<double> telling_poses_rad(const RigBodies& bodies, Axis axis, double least_rad,
+                                      double most_rad);
 
 }  // namespace gazewright

@@ -3,8 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/travel/cable_torque.h"
-#include "core/travel/travel.h"
+#include "core/motion/cable_torque.h"
 
 namespace gazewright {
 namespace {
@@ -70,9 +69,15 @@ AxisModel axis_model(const Rig& rig, const RigBodies& bodies, Axis axis) {
                    .viscous_Nmsprad = parts.friction.viscous_Nmsprad.value(),
                    .gravity = gravity_curve(bodies, axis),
                    .cable_stiffness_Nmprad = cable_stiffness_Nmprad(parts.cable),
-                   .cable_centre_rad = travel_of(parts).centre_rad},
+                   .cable_centre_rad = untwisted_rad(parts)},
           .control = axis_control(parts),
           .drive_speed_limit_radps = parts.drive.speed_limit_radps.value()};
+}
+
+double AxisLoad::largest_pull_Nm(double least_rad, double most_rad) const {
+  GravityCurve with_cables = gravity;
+  with_cables.constant_Nm += cable_stiffness_Nmprad * cable_centre_rad;
+  return with_cables.largest_Nm(least_rad, most_rad, -cable_stiffness_Nmprad);
 }
 
 double stall_torque_Nm(const AxisModel& model) {

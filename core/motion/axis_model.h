@@ -21,7 +21,7 @@ struct AxisLoad {
   double inertia_kgm2 = 0;
   double coulomb_Nm = 0, viscous_Nmsprad = 0;  ///< the cables' friction is in coulomb_Nm
   GravityCurve gravity;
-  double cable_stiffness_Nmprad = 0;  ///< of the cables, see core/travel/cable_torque.h
+  double cable_stiffness_Nmprad = 0;  ///< of the cables, see core/motion/cable_torque.h
   double cable_centre_rad = 0;        ///< angle from the rest pose at which they are untwisted
 
   /// Torque of the cables' twist at an angle from the rest pose, along +φ. [N·m]
@@ -30,6 +30,8 @@ struct AxisLoad {
   }
   /// All that pulls at an angle from the rest pose, whatever the speed: gravity and cables. [N·m]
   double pull_Nm(double angle_rad) const { return gravity.at(angle_rad) + cable_Nm(angle_rad); }
+  /// Largest magnitude of that between two angles. [N·m] @pre finite
+  double largest_pull_Nm(double least_rad, double most_rad) const;
 };
 struct AxisControl {
   double control_rate_Hz = 0, current_bandwidth_Hz = 0;

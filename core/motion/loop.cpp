@@ -102,19 +102,27 @@ std::vector<double> grid_radps(const AxisModel& model) {
   return grid;
 }
 
-/// Margins of an open loop over the grid, crossings refined by bisection. The phase is followed
-/// from the lowest frequency on, so that a lead above a resonance is not taken for a lag of nearly
-/// a turn.
+Complex speed_loop(const LoopTerms& t) { return t.controller * t.angle * t.estimator; }
+
+Complex position_loop(const AxisModel& model, const LoopTerms& t) {
+  return model.control.position_gain_1ps * t.controller * t.angle / (1.0 + speed_loop(t));
+}
+
+/// Margins of an open loop whose gains over the grid are known, crossings refined by bisection. The
+/// phase is followed from the lowest frequency on, so that a lead above a resonance is not taken
+/// for a lag of nearly a turn.
 template <class Loop>
-LoopMargins margins(Loop&& loop, const std::vector<double>& grid) {
+LoopMargins margins(Loop&& loop, const std::vector<double>& grid,
+                    const std::vector<Complex>& gains) {
   LoopMargins margins;
   if (grid.empty()) return margins;
   double before_w = grid.front();
-  Complex before = loop(before_w);
+  Complex before = gains.front();
   double phase = std::arg(before);
   if (phase > kPi / 2) phase -= 2 * kPi;  // two integrators and a delay: just past −180°
-  for (const double w : grid) {
-    const Complex now = loop(w);
+  for (std::size_t i = 0; i < grid.size(); ++i) {
+    const double w = grid[i];
+    const Complex now = gains[i];
     const bool was_above = std::abs(before) >= 1, is_above = std::abs(now) >= 1;
     if (was_above != is_above) {
       const double at =
@@ -151,22 +159,29 @@ double resonance_radps(const AxisModel& model) {
 }
 
 std::complex<double> speed_loop(const AxisModel& model, double w_radps) {
-  const LoopTerms t = terms(model, w_radps);
-  return t.controller * t.angle * t.estimator;
+  return speed_loop(terms(model, w_radps));
 }
 
 std::complex<double> position_loop(const AxisModel& model, double w_radps) {
-  const LoopTerms t = terms(model, w_radps);
-  return model.control.position_gain_1ps * t.controller * t.angle /
-         (1.0 + t.controller * t.angle * t.estimator);
+  return position_loop(model, terms(model, w_radps));
 }
 
-LoopMargins speed_loop_margins(const AxisModel& model) {
-  return margins([&](double w) { return speed_loop(model, w); }, grid_radps(model));
+BothMargins loop_margins(const AxisModel& model) {
+  const std::vector<double> grid = grid_radps(model);
+  std::vector<Complex> speed, position;
+  speed.reserve(grid.size());
+  position.reserve(grid.size());
+  for (const double w : grid) {
+    const LoopTerms t = terms(model, w);
+    speed.push_back(speed_loop(t));
+    position.push_back(position_loop(model, t));
+  }
+  return {margins([&](double w) { return speed_loop(model, w); }, grid, speed),
+          margins([&](double w) { return position_loop(model, w); }, grid, position)};
 }
 
-LoopMargins position_loop_margins(const AxisModel& model) {
-  return margins([&](double w) { return position_loop(model, w); }, grid_radps(model));
-}
+LoopMargins speed_loop_margins(const AxisModel& model) { return loop_margins(model).speed; }
+
+LoopMargins position_loop_margins(const AxisModel& model) { return loop_margins(model).position; }
 
 }  // namespace gazewright

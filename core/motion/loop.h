@@ -23,6 +23,10 @@ std::complex<double> position_loop(const AxisModel& model, double w_radps);
 struct LoopMargins {
   std::optional<double> crossover_radps, phase_margin_rad, gain_margin;
 };
+struct BothMargins {
+  LoopMargins speed, position;
+};
+BothMargins loop_margins(const AxisModel& model);
 LoopMargins speed_loop_margins(const AxisModel& model);
 LoopMargins position_loop_margins(const AxisModel& model);
 

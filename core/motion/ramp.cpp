@@ -8,7 +8,6 @@
 namespace gazewright {
 namespace {
 
-constexpr double kTolerance = 1e-6;  // of the move and of the speed it asks for, in one step
 constexpr std::size_t kMostSteps = 1000;
 constexpr double kFirstPart = 1e-3;  // of the time the move would take at the first acceleration
 
@@ -60,11 +59,12 @@ double driving_torque_Nm(const AxisModel& model, double speed_radps) {
       model, model.drive.torque_constant_NmpA * driving_current_A(model.drive, motor_radps));
 }
 
-Ramp::Ramp(const AxisModel& model, double move_rad, Way way)
-    : model_(model), move_rad_(move_rad), way_(way) {
+Ramp::Ramp(const AxisModel& model, double move_rad, Way way, double tolerance)
+    : model_(model), move_rad_(move_rad), way_(way), tolerance_(tolerance) {
   points_.reserve(64);
   if (!can_start()) return;
-  const double time_s = std::sqrt(2 * move_rad_ / slope_radps2(0, 0));
+  points_.front().slope_radps2 = slope_radps2(0, 0);
+  const double time_s = std::sqrt(2 * move_rad_ / points_.front().slope_radps2);
   usual_radps_ = move_rad_ / time_s;
   step_s_ = kFirstPart * time_s;
 }
@@ -95,7 +95,7 @@ bool Ramp::extend() {
   const auto slope = [this](double, const One& angle, const One& speed) {
     return One(slope_radps2(angle[0], speed[0]));
   };
-  const double here = slope_radps2(p.angle_rad, p.speed_radps);
+  const double here = p.slope_radps2;
   const double da = 1e-7 * move_rad_, dv = 1e-7 * (p.speed_radps + 1e-3);
   const AccelerationSlopes<1> slopes{
       One((slope_radps2(p.angle_rad + da, p.speed_radps) - here) / da),
@@ -107,12 +107,13 @@ bool Ramp::extend() {
     const double wanted_radps = std::max(p.speed_radps, usual_radps_);
     const double error = std::max(std::abs(to.position_error[0]) / move_rad_,
                                   std::abs(to.speed_error[0]) / wanted_radps) /
-                         kTolerance;
+                         tolerance_;
     const bool good = error <= 1;  // false where not a number
     step_s_ = h * (std::isfinite(error) ? step_factor(error) : 0.1);
     if (!good) continue;
     if (!(to.speed[0] > 0) || !(to.position[0] > p.angle_rad)) return false;
-    points_.push_back({p.time_s + h, to.position[0], to.speed[0]});
+    points_.push_back(
+        {p.time_s + h, to.position[0], to.speed[0], slope_radps2(to.position[0], to.speed[0])});
     return true;
   }
   return false;
@@ -122,8 +123,7 @@ RampPoint Ramp::between(const RampPoint& a, const RampPoint& b, double part) con
   const double h = b.time_s - a.time_s;
   return {a.time_s + part * h,
           hermite(a.angle_rad, a.speed_radps, b.angle_rad, b.speed_radps, h, part),
-          hermite(a.speed_radps, slope_radps2(a.angle_rad, a.speed_radps), b.speed_radps,
-                  slope_radps2(b.angle_rad, b.speed_radps), h, part)};
+          hermite(a.speed_radps, a.slope_radps2, b.speed_radps, b.slope_radps2, h, part)};
 }
 
 RampPoint Ramp::at_angle(double angle_rad) const {

@@ -18,6 +18,7 @@ double driving_torque_Nm(const AxisModel& model, double speed_radps);
 
 struct RampPoint {
   double time_s = 0, angle_rad = 0, speed_radps = 0;
+  double slope_radps2 = 0;  ///< of the speed along the ramp; kept at its steps only
 };
 
 /// A ramp from rest, integrated against its own time in L-stable steps with error control (near the
@@ -26,7 +27,8 @@ struct RampPoint {
 class Ramp {
  public:
   enum class Way { speeding_up, braking };
-  Ramp(const AxisModel& model, double move_rad, Way way);
+  /// @param tolerance  of the move and of the speed it asks for, in one step.
+  Ramp(const AxisModel& model, double move_rad, Way way, double tolerance);
 
   /// Whether the torque overcomes gravity, cables and all of the friction at rest.
   bool can_start() const;
@@ -45,6 +47,7 @@ class Ramp {
   AxisModel model_;
   double move_rad_;
   Way way_;
+  double tolerance_;
   double step_s_ = 0, usual_radps_ = 0;
   std::size_t tries_ = 0;
   std::vector<RampPoint> points_{RampPoint{}};

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/motion/ramp.h"
+#include "core/motion/search.h"
 
 // Derivation and numerics: resources/handbook/motion.md.
 namespace gazewright {
@@ -11,7 +12,7 @@ namespace {
 
 constexpr double kLeastRatio = 1, kMostRatio = 200;
 constexpr int kScanPoints = 24;
-constexpr int kBrakingIntervals = 400;  // even
+constexpr double kFine = 1e-6, kCoarse = 1e-4;  // of a step; coarse for the scan of ratios
 
 /// Two ramps and where they meet: the switch of the fastest move.
 struct Meeting {
@@ -35,31 +36,30 @@ bool extend_until_crossing(Ramp& up, Ramp& down, double move_rad) {
   }
 }
 
-std::optional<Meeting> meeting_of(const AxisModel& model, double move_rad) {
+std::optional<Meeting> meeting_of(const AxisModel& model, double move_rad,
+                                  double tolerance = kFine) {
   const double move = std::abs(move_rad);
   if (!(move > 0)) return std::nullopt;
-  Meeting meeting{
-      Ramp(model, move, Ramp::Way::speeding_up), Ramp(model, move, Ramp::Way::braking), {}};
+  Meeting meeting{Ramp(model, move, Ramp::Way::speeding_up, tolerance),
+                  Ramp(model, move, Ramp::Way::braking, tolerance),
+                  {}};
   auto& [up, down, at_switch, down_time] = meeting;
   if (!up.can_start() || !down.can_start() || !extend_until_crossing(up, down, move)) {
     return std::nullopt;
   }
-  double low = std::max(0.0, move - down.last().angle_rad);
-  double high = std::min(move, up.last().angle_rad);
-  while (high - low > 1e-10 * move) {
-    const double middle = (low + high) / 2;
-    const bool before = up.at_angle(middle).speed_radps < down.at_angle(move - middle).speed_radps;
-    (before ? low : high) = middle;
-  }
-  at_switch = up.at_angle((low + high) / 2);
+  const auto gain = [&](double angle) {
+    return up.at_angle(angle).speed_radps - down.at_angle(move - angle).speed_radps;
+  };
+  at_switch = up.at_angle(where_zero(gain, std::max(0.0, move - down.last().angle_rad),
+                                     std::min(move, up.last().angle_rad), 1e-10 * move));
   down_time = down.at_angle(move - at_switch.angle_rad).time_s;
   return meeting;
 }
 
-double time_at_ratio(AxisModel model, double ratio, double move_rad) {
+double time_at_ratio(AxisModel model, double ratio, double move_rad, double tolerance) {
   model.gear.ratio = ratio;
-  const auto move = fastest_move(model, move_rad);
-  return move ? move->time_s : kInfinity;
+  const auto move = meeting_of(model, move_rad, tolerance);
+  return move ? move->at_switch.time_s + move->down_time_s : kInfinity;
 }
 
 }  // namespace
@@ -97,49 +97,23 @@ std::optional<MovePath> fastest_move_path(const AxisModel& model, double move_ra
 }
 
 std::optional<double> best_time_ratio(const AxisModel& model, double move_rad) {
-  const auto time = [&](double log_ratio) {
-    return time_at_ratio(model, std::exp(log_ratio), move_rad);
+  const auto time = [&](double log_ratio, double tolerance = kFine) {
+    return time_at_ratio(model, std::exp(log_ratio), move_rad, tolerance);
   };
   const double first = std::log(kLeastRatio), last = std::log(kMostRatio);
   const double step = (last - first) / (kScanPoints - 1);
   int best = 0;
   double best_time = kInfinity;
   for (int i = 0; i < kScanPoints; ++i) {
-    const double t = time(first + i * step);
+    const double t = time(first + i * step, kCoarse);
     if (t < best_time) best_time = t, best = i;
   }
   if (std::isinf(best_time)) return std::nullopt;
-  constexpr double kGolden = 0.6180339887498949;
-  double a = first + std::max(0, best - 1) * step;
-  double b = first + std::min(kScanPoints - 1, best + 1) * step;
-  double c = b - kGolden * (b - a), d = a + kGolden * (b - a);
-  double time_c = time(c), time_d = time(d);
-  while (b - a > 1e-4) {
-    if (time_c < time_d) {
-      b = d, d = c, time_d = time_c;
-      c = b - kGolden * (b - a), time_c = time(c);
-    } else {
-      a = c, c = d, time_c = time_d;
-      d = a + kGolden * (b - a), time_d = time(d);
-    }
-  }
-  return std::exp((a + b) / 2);
-}
-
-std::optional<double> braking_angle_rad(const AxisModel& model, double speed_radps) {
-  // The pull is held still, so deceleration depends on speed alone: φ = ∫ ω/deceleration dω, by
-  // Simpson's rule.
-  const double pull_Nm = std::abs(model.load.gravity.at(0)) + std::abs(model.load.cable_Nm(0));
-  double sum = 0;
-  for (int i = 0; i <= kBrakingIntervals; ++i) {
-    const double speed = speed_radps * i / kBrakingIntervals;
-    const double slowing =
-        -train_acceleration_radps2(model, braking_torque_Nm(model, speed), speed, pull_Nm, 1, 1);
-    if (!(slowing > 0)) return std::nullopt;
-    const double weight = i == 0 || i == kBrakingIntervals ? 1 : (i % 2 == 1 ? 4 : 2);
-    sum += weight * speed / slowing;
-  }
-  return sum * speed_radps / kBrakingIntervals / 3;
+  constexpr double kTolerance = 2.5e-5;
+  const double middle = first + best * step;
+  return std::exp(where_least(time, first + std::max(0, best - 1) * step,
+                              first + std::min(kScanPoints - 1, best + 1) * step, middle,
+                              time(middle), kTolerance));
 }
 
 }  // namespace gazewright

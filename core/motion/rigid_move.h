@@ -5,8 +5,7 @@
 
 #include "core/motion/axis_model.h"
 
-/// Moves of the axis with the train rigid: the quickest the envelope allows, and braking from
-/// speed.
+/// Moves of the axis with the train rigid: the quickest the envelope allows.
 namespace gazewright {
 
 /// Acceleration of the rigid train at output speed ω with motor torque T and a pull on the load
@@ -32,10 +31,5 @@ std::optional<MovePath> fastest_move_path(const AxisModel& model, double move_ra
 
 /// N within 1…200 that minimises the fastest move's time. Empty where no ratio can do it.
 std::optional<double> best_time_ratio(const AxisModel& model, double move_rad);
-
-/// Angle needed to stop from `speed_radps` at full braking, gravity and the cables' spring held at
-/// their rest-pose magnitudes, both pushing on. On the safe side near the ends of the travel, where
-/// the cables hold back. Empty where it cannot stop.
-std::optional<double> braking_angle_rad(const AxisModel& model, double speed_radps);
 
 }  // namespace gazewright

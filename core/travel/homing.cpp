@@ -20,19 +20,8 @@ double homing_candidates(double travel_rad, double ratio) {
 }
 
 double moving_torque_Nm(const Resistance& resistance, double speed_radps) {
-  return resistance.coulomb_Nm + resistance.cable_Nm + resistance.gravity_Nm + resistance.drag_Nm +
+  return resistance.coulomb_Nm + resistance.pull_Nm + resistance.drag_Nm +
          resistance.viscous_Nmsprad * speed_radps;
-}
-
-double largest_gravity_Nm(const GravityCurve& gravity, double least_rad, double most_rad) {
-  double largest = std::max(std::abs(gravity.at(least_rad)), std::abs(gravity.at(most_rad)));
-  // Extremes of A·cos q + B·sin q + C lie half a turn apart, at the phase and opposite of it.
-  const double phase = std::atan2(gravity.sin_Nm, gravity.cos_Nm);
-  const double first = phase + std::ceil((least_rad - phase) / std::numbers::pi) * std::numbers::pi;
-  for (const double extreme : {first, first + std::numbers::pi}) {
-    if (extreme <= most_rad) largest = std::max(largest, std::abs(gravity.at(extreme)));
-  }
-  return largest;
 }
 
 PushWindow push_window(const PushLimits& limits) {

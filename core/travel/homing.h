@@ -1,7 +1,5 @@
 #pragma once
 
-#include "core/bodies/bodies.h"
-
 namespace gazewright {
 
 /// Output angles that fit one encoder reading at the motor: 2π/N apart, ceil(travel/spacing) of
@@ -18,15 +16,13 @@ inline constexpr double kStallTime_s = 0.2;
 
 /// What works against the search, at the output. [N·m], [N·m·s/rad]
 struct Resistance {
-  double coulomb_Nm = 0, cable_Nm = 0, gravity_Nm = 0;
+  double coulomb_Nm = 0;       ///< cables' friction included
+  double pull_Nm = 0;          ///< gravity and the cables' spring at their worst
   double drag_Nm = 0;          ///< of the gearbox, η·N times its drag at the input
   double viscous_Nmsprad = 0;  ///< load and, times η·N², gearbox
 };
 /// Torque η·N·Kt·i that just keeps the output turning at this speed. [N·m]
 double moving_torque_Nm(const Resistance& resistance, double speed_radps);
-
-/// Largest magnitude of gravity's torque between two angles. [N·m] @pre least <= most
-double largest_gravity_Nm(const GravityCurve& gravity, double least_rad, double most_rad);
 
 /// Currents with which an axis may push into its stop. [A], phase current amplitude
 struct PushWindow {

@@ -4,15 +4,13 @@
 #include <cmath>
 #include <numbers>
 
-#include "core/motion/ramp.h"
-
 namespace gazewright {
 namespace {
 
-constexpr int kBrakingSteps = 16;
-// Steps of order 4, 20 a radian of the fastest swing: between two of them hides 1 − cos(1/40),
-// 3e-4 of its peak.
-constexpr double kStepsPerRadian = 200, kMostSteps = 50000;
+// Steps of order 4, 50 a radian of the fastest swing: between two of them hides 1 − cos(1/100),
+// 5e-5 of its peak. One in which the stop's spring changes is taken again in parts.
+constexpr double kStepsPerRadian = 50, kMostSteps = 12500;
+constexpr int kParts = 32;
 constexpr double kLongest_rad = 1.5 * std::numbers::pi;  // of the slow swing: blow and back
 
 /// Load and rotor while the load presses into the stop; angles from touching.
@@ -33,6 +31,11 @@ struct Blow {
         stop.stiffness_Nmprad * soft + (beyond > 0 ? stop.hard_stiffness_Nmprad * beyond : 0);
     return s.load_radps < 0 ? given_back * torque : torque;
   }
+  /// Which spring bears, and which way: the torque has kinks and jumps between them.
+  int spring_of(const BlowState& s) const {
+    return (s.load_rad > 0 ? 1 : 0) + (s.load_rad > stop.bumper_travel_rad ? 2 : 0) +
+           (s.load_radps < 0 ? 4 : 0);
+  }
   double gear_Nm(const BlowState& s) const {
     return train.gear_stiffness_Nmprad * (s.rotor_rad - s.load_rad);
   }
@@ -44,11 +47,17 @@ struct Blow {
     return {s.load_rad + dt * slope.load_rad, s.rotor_rad + dt * slope.rotor_rad,
             s.load_radps + dt * slope.load_radps, s.rotor_radps + dt * slope.rotor_radps};
   }
-  /// One Runge-Kutta step of order 4.
-  BlowState after(const BlowState& s, double dt) const {
-    const BlowState a = slope(s), b = slope(moved(s, a, dt / 2));
-    const BlowState c = slope(moved(s, b, dt / 2)), d = slope(moved(s, c, dt));
-    return moved(moved(moved(moved(s, a, dt / 6), b, dt / 3), c, dt / 3), d, dt / 6);
+  /// One Runge-Kutta step of order 4. @param is_smooth  whether one spring bore all of it.
+  BlowState after(const BlowState& s, double dt, bool* is_smooth = nullptr) const {
+    const BlowState a = slope(s), second = moved(s, a, dt / 2);
+    const BlowState b = slope(second), third = moved(s, b, dt / 2);
+    const BlowState c = slope(third), fourth = moved(s, c, dt), d = slope(fourth);
+    const BlowState end = moved(moved(moved(moved(s, a, dt / 6), b, dt / 3), c, dt / 3), d, dt / 6);
+    if (is_smooth != nullptr) {
+      const auto same = [&](const BlowState& other) { return spring_of(other) == spring_of(s); };
+      *is_smooth = same(second) && same(third) && same(fourth) && same(end);
+    }
+    return end;
   }
 };
 
@@ -103,10 +112,19 @@ std::optional<SprungImpact> sprung_impact(const StopSpring& stop, const SprungTr
   BlowState state{0, push_Nm * train.load_kgm2 / total_kgm2 / train.gear_stiffness_Nmprad,
                   speed_radps, speed_radps};
   SprungImpact peak;
-  for (int i = 0; i < static_cast<int>(steps); ++i) {
-    state = blow.after(state, dt);
+  const auto go_to = [&](const BlowState& next) {
+    state = next;
     peak.stop_torque_Nm = std::max(peak.stop_torque_Nm, blow.stop_Nm(state));
     peak.gear_torque_Nm = std::max(peak.gear_torque_Nm, blow.gear_Nm(state));
+  };
+  for (int i = 0; i < static_cast<int>(steps); ++i) {
+    bool is_smooth = false;
+    const BlowState next = blow.after(state, dt, &is_smooth);
+    if (is_smooth) {
+      go_to(next);
+    } else {
+      for (int part = 0; part < kParts; ++part) go_to(blow.after(state, dt / kParts));
+    }
   }
   return peak;
 }
@@ -114,24 +132,6 @@ std::optional<SprungImpact> sprung_impact(const StopSpring& stop, const SprungTr
 double gear_torque_at_hard_stop_Nm(const SprungTrain& train, double speed_radps, double rebound) {
   return speed_radps * std::sqrt(train.gear_stiffness_Nmprad *
                                  (train.rotor_kgm2 + rebound * rebound * train.load_kgm2));
-}
-
-double speed_after_braking_radps(const AxisModel& model, double speed_radps, double angle_rad) {
-  // In ω² over the angle, dω²/dφ = 2·acceleration, which hardly depends on ω: steps of order 4.
-  const double gravity = std::abs(model.load.gravity.at(0));
-  const auto slope = [&](double squared) {
-    const double speed = std::sqrt(std::max(0.0, squared));
-    return 2 *
-           train_acceleration_radps2(model, braking_torque_Nm(model, speed), speed, gravity, 1, 1);
-  };
-  const double step = angle_rad / kBrakingSteps;
-  double squared = speed_radps * speed_radps;
-  for (int i = 0; i < kBrakingSteps && squared > 0; ++i) {
-    const double a = slope(squared), b = slope(squared + step / 2 * a);
-    const double c = slope(squared + step / 2 * b), d = slope(squared + step * c);
-    squared += step / 6 * (a + 2 * b + 2 * c + d);
-  }
-  return std::sqrt(std::max(0.0, squared));
 }
 
 }  // namespace gazewright

@@ -2,7 +2,7 @@
 
 #include <optional>
 
-#include "core/motion/axis_model.h"
+#include "core/rig/rig.h"
 
 /// Running into a hard stop. Derivations, checks and what is left out:
 /// resources/handbook/stops.md. Inertias and torques at the output, all of them 0 or more.
@@ -51,9 +51,5 @@ std::optional<SprungImpact> sprung_impact(const StopSpring& stop, const SprungTr
 /// Most that the gear carries at a stop that gives no way, drive dead: all that the rotor brings
 /// and the load gets back is then in the gear's spring. [N·m]
 double gear_torque_at_hard_stop_Nm(const SprungTrain& train, double speed_radps, double rebound);
-
-/// Speed left after braking fully through `angle_rad` from `speed_radps`, gravity at rest pushing
-/// on, as braking_angle_rad does; 0: it stands before. [rad/s]
-double speed_after_braking_radps(const AxisModel& model, double speed_radps, double angle_rad);
 
 }  // namespace gazewright

@@ -1,6 +1,7 @@
 #include "core/travel/pose_windows.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <numbers>
 
@@ -77,51 +78,74 @@ double covered_rad(const std::vector<Span>& spans) {
   return covered;
 }
 
+/// An angle by its cosine and sine.
+struct Turned {
+  double cosine, sine;
+  static Turned of(double rad) { return {std::cos(rad), std::sin(rad)}; }
+};
+
 /// How far sideways from the camera's pan a direction at this elevation is in the picture, for some
 /// tilt of the window: the first stretch, from straight ahead. Empty: nowhere.
 class Picture {
  public:
   Picture(double horizontal_rad, double vertical_rad)
-      : across_(std::tan(horizontal_rad / 2)), half_vertical_rad_(vertical_rad / 2) {}
+      : across_(std::tan(horizontal_rad / 2)), half_vertical_rad_(vertical_rad / 2 + kHair_rad) {
+    for (int i = 0; i <= kSteps; ++i)
+      steps_[static_cast<std::size_t>(i)] = Turned::of(i * kStep_rad);
+  }
 
   std::optional<Span> sideways(const PoseWindow& window, double elevation_rad) const {
-    constexpr int kSteps = 90;
-    constexpr double kStep_rad = kPi / kSteps;
-    const auto in_picture = [&](double aside) { return holds(window, elevation_rad, aside); };
+    // Aside of the pan a direction only looks steeper in the camera's upright plane.
+    if (elevation_rad > std::max(window.tilt_most_rad, 0.0) + half_vertical_rad_ ||
+        elevation_rad < std::min(window.tilt_least_rad, 0.0) - half_vertical_rad_)
+      return std::nullopt;
+    const Turned level = Turned::of(elevation_rad);
+    const Turned least = Turned::of(window.tilt_least_rad), most = Turned::of(window.tilt_most_rad);
+    const auto in_picture = [&](const Turned& aside) {
+      const double ahead = level.cosine * aside.cosine, up = level.sine;
+      const double sideways = level.cosine * aside.sine, flat = std::sqrt(ahead * ahead + up * up);
+      if (sideways > across_ * flat + kHair_rad) return false;  // at the best tilt already
+      // Looked at right on where it lies between both ends of the tilt, which are half a turn apart
+      // at most.
+      return (up * least.cosine >= ahead * least.sine && ahead * most.sine >= up * most.cosine) ||
+             is_beside(window, ahead, up, sideways);
+    };
+    const auto at = [&](int step) { return in_picture(steps_[static_cast<std::size_t>(step)]); };
     int first = 0;
-    while (first <= kSteps && !in_picture(first * kStep_rad)) ++first;
+    while (first <= kSteps && !at(first)) ++first;
     if (first > kSteps) return std::nullopt;
     int last = first;
-    while (last < kSteps && in_picture((last + 1) * kStep_rad)) ++last;
-    const double from =
-        first == 0 ? 0 : edge(in_picture, first * kStep_rad, (first - 1) * kStep_rad);
-    const double to =
-        last == kSteps ? kPi : edge(in_picture, last * kStep_rad, (last + 1) * kStep_rad);
+    while (last < kSteps && at(last + 1)) ++last;
+    const double from = first == 0 ? 0 : edge(in_picture, first, first - 1);
+    const double to = last == kSteps ? kPi : edge(in_picture, last, last + 1);
     return Span{from, to};
   }
 
  private:
-  bool holds(const PoseWindow& window, double elevation_rad, double aside_rad) const {
-    const double ahead = std::cos(elevation_rad) * std::cos(aside_rad);
-    const double up = std::sin(elevation_rad);
+  static constexpr int kSteps = 90;
+  static constexpr double kStep_rad = kPi / kSteps;
+
+  /// Of a direction above or below the window.
+  bool is_beside(const PoseWindow& window, double ahead, double up, double sideways) const {
     const double seen_rad = std::atan2(up, ahead);  // elevation in the camera's upright plane
     const double off_rad =
         seen_rad - std::clamp(seen_rad, window.tilt_least_rad, window.tilt_most_rad);
-    if (std::abs(off_rad) > half_vertical_rad_ + kHair_rad) return false;
-    return std::cos(elevation_rad) * std::sin(aside_rad) <=
-           across_ * std::hypot(ahead, up) * std::cos(off_rad) + kHair_rad;
+    return std::abs(off_rad) <= half_vertical_rad_ &&
+           sideways <= across_ * std::hypot(ahead, up) * std::cos(off_rad) + kHair_rad;
   }
 
   template <class Test>
-  static double edge(Test in_picture, double inside, double outside) {
+  static double edge(Test in_picture, int inside_step, int outside_step) {
+    double inside = inside_step * kStep_rad, outside = outside_step * kStep_rad;
     for (int i = 0; i < 8; ++i) {
       const double middle = (inside + outside) / 2;
-      (in_picture(middle) ? inside : outside) = middle;
+      (in_picture(Turned::of(middle)) ? inside : outside) = middle;
     }
     return inside;
   }
 
   double across_, half_vertical_rad_;
+  std::array<Turned, kSteps + 1> steps_{};
 };
 
 void add_seen(std::vector<Span>& spans, const PoseWindow& window, const Span& aside) {
@@ -210,9 +234,10 @@ double view_share(const std::vector<PoseWindow>& windows, double horizontal_rad,
   constexpr int kRings = 720;
   const Picture picture(horizontal_rad, vertical_rad);
   double area_sr = 0;
+  std::vector<Span> spans;
   for (int i = 0; i < kRings; ++i) {
     const double low = kPi * i / kRings - kPi / 2, high = low + kPi / kRings;
-    std::vector<Span> spans;
+    spans.clear();
     for (const PoseWindow& window : windows) {
       if (const auto aside = picture.sideways(window, (low + high) / 2))
         add_seen(spans, window, *aside);

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/travel/slowing.h"
+#include "core/motion/slowing.h"
 #include "core/travel/soft_limits.h"
 
 namespace gazewright {
@@ -19,8 +19,8 @@ double coasted(const AxisModel& model, double squared, double from_rad, double l
     const double step = length / kParts;
     squared = squared_speed_after(squared, step, [&](double at, double along) {
       const double angle = from_rad + sign * (part + along) * step;
-      return -2 * slowing_radps2(model, Slowing::open, std::sqrt(at),
-                                 sign * model.load.gravity.at(angle));
+      return -2 *
+             slowing_radps2(model, Slowing::open, std::sqrt(at), sign * model.load.pull_Nm(angle));
     });
     squared = std::max(squared, least);
   }
@@ -37,7 +37,7 @@ double friction_hold_Nm(const AxisModel& model) {
 double coasting_stop_speed_radps(const AxisModel& model, const Travel& travel) {
   const double soft = *travel.soft_rad, room = (*travel.stops_rad - soft) / 2;
   const double full = std::pow(top_speed_radps(model), 2);
-  const bool may_fall = worst_gravity_Nm(model.load.gravity, travel) > friction_hold_Nm(model);
+  const bool may_fall = worst_pull_Nm(model.load, travel) > friction_hold_Nm(model);
   double worst = 0;
   for (const End end : kEnds) {
     const double sign = sign_of(end), limit = end_angle_rad(travel, soft, end);

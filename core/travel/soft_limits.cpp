@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/travel/slowing.h"
+#include "core/motion/slowing.h"
 
 namespace gazewright {
 namespace {
@@ -23,7 +23,7 @@ SpeedBound bound_of(const AxisModel& model, double limit_rad, double from_rad, E
   for (int i = 0; i < kBoundParts; ++i) {
     squared = squared_speed_after(squared, kStep, [&](double at, double along) {
       const double u = (i + along) * kStep;
-      const double pushing = sign * model.load.gravity.at(limit_rad - sign * span * u * u);
+      const double pushing = sign * model.load.pull_Nm(limit_rad - sign * span * u * u);
       return 4 * span * u * slowing_radps2(model, Slowing::braking, std::sqrt(at), pushing);
     });
     squared = std::min(squared, top * top);
@@ -44,19 +44,14 @@ double end_angle_rad(const Travel& travel, double span_rad, End end) {
   return travel.centre_rad + sign_of(end) * span_rad / 2;
 }
 
-double worst_gravity_Nm(const GravityCurve& gravity, const Travel& travel) {
-  const double peak = std::hypot(gravity.cos_Nm, gravity.sin_Nm);
-  const double span = travel.stops_rad.value_or(kInfinity);
-  if (!(span < 2 * M_PI)) return peak + std::abs(gravity.constant_Nm);
-  const double least = end_angle_rad(travel, span, End::least);
-  const double most = end_angle_rad(travel, span, End::most);
-  double worst = std::max(std::abs(gravity.at(least)), std::abs(gravity.at(most)));
-  const double peak_rad = std::atan2(gravity.sin_Nm, gravity.cos_Nm);
-  const double first_rad = peak_rad + M_PI * std::ceil((least - peak_rad) / M_PI);
-  for (double angle = first_rad; angle <= most; angle += M_PI) {
-    worst = std::max(worst, std::abs(gravity.at(angle)));
+double worst_pull_Nm(const AxisLoad& load, const Travel& travel) {
+  double span = travel.stops_rad.value_or(kInfinity);
+  if (std::isinf(span)) {
+    const double cable = travel.cable_rad.value_or(0);
+    span = std::max(2 * M_PI, std::isinf(cable) ? 0 : cable);
   }
-  return worst;
+  return load.largest_pull_Nm(end_angle_rad(travel, span, End::least),
+                              end_angle_rad(travel, span, End::most));
 }
 
 double fastest_asked_radps(const AxisModel& model) {

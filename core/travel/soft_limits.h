@@ -17,9 +17,10 @@ inline double sign_of(End end) { return end == End::most ? 1 : -1; }
 /// Angle at one end of a span centred on the travel's centre. [rad]
 double end_angle_rad(const Travel& travel, double span_rad, End end);
 
-/// Largest gravity torque of either sign between the hard stops, the other axis at rest; over a
-/// whole turn where no stops are known. [N·m]
-double worst_gravity_Nm(const GravityCurve& gravity, const Travel& travel);
+/// Largest torque of gravity and the cables' spring together, of either sign, between the hard
+/// stops, the other axis at rest; where no stops are known over the cables' travel, at least a
+/// whole turn. [N·m]
+double worst_pull_Nm(const AxisLoad& load, const Travel& travel);
 
 /// The fastest that the loop ever asks for: top speed or the loop's speed limit. [rad/s]
 double fastest_asked_radps(const AxisModel& model);
@@ -30,7 +31,7 @@ double fastest_asked_radps(const AxisModel& model);
 double unbraked_angle_rad(const AxisModel& model, double speed_radps);
 
 /// The largest speed towards one end from which full braking still stops at a limit, against the
-/// angle, gravity as it is at each angle.
+/// angle, gravity and cables as they are at each angle.
 struct SpeedBound {
   std::vector<double> angle_rad;    ///< ascending, from one hard stop to the limit
   std::vector<double> speed_radps;  ///< magnitudes, at most the top speed; 0 at the limit

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/motion/cable_torque.h"
+
 namespace gazewright {
 namespace {
 
@@ -15,8 +17,7 @@ std::optional<double> soft_rad(const Stops& stops, std::optional<double> between
 
 Travel travel_of(const AxisParts& parts) {
   Travel travel;
-  if (parts.stops.presence == Presence::given)
-    travel.centre_rad = parts.stops.centre_rad.si.value_or(0);
+  travel.centre_rad = untwisted_rad(parts);
   travel.stops_rad = travel_between_stops_rad(parts.stops);
   travel.cable_rad = cable_travel_rad(parts.cable);
   travel.soft_rad = soft_rad(parts.stops, travel.stops_rad);

@@ -6,7 +6,6 @@ from fractions import Fraction
 import numpy as np
 from scipy import integrate
 
-from _mass import scan_max
 from _rig_text import value
 
 TAU = 2 * math.pi
@@ -39,18 +38,16 @@ def vernier_room(n, n2, travel):
     return 0.0 if off < 1e-9 * len(k) else off * TAU / 2
 
 
-def homing_figures(a, d, gravity, stops):
-    """`stops`: travel between them, inf for none; `gravity`: torque against the axis' own angle."""
+def homing_figures(a, d, pull, stops):
+    """`stops`: travel between them, inf for none; `pull`: the most that gravity and cables hold back."""
     homing, none = a.get("homing", {}), math.isinf(stops)
     n = d.ratio if d.at == "motor" else 1.0
     by = "output" if d.at == "output" else homing.get("by", "stop")
     speed, searched = _given(homing, "speed", USUAL_SPEED), TAU if none else stops
-    centre = 0.0 if none else value(a["stops"]["centre"])
     through = d.efficiency * d.ratio
     moving = (d.coulomb + value(a["friction"]["viscous"]) * speed  # with the cables'
               + through * (d.drag + value(a["gearbox"]["viscous"]) * d.ratio * speed)
-              + scan_max(lambda q: np.abs(gravity(q)),
-                         [(centre - searched / 2, centre + searched / 2)], 201))
+              + pull)
     k = 0.0 if none else value(a["stops"]["stiffness"]) * d.load_and_rotor()
     blow = speed * math.sqrt(k)
     gentle = min(_given(a["gearbox"], "rated_torque", math.inf), d.peak_torque)

@@ -13,7 +13,7 @@ from _loops import Loops
 from _mass import Masses, scan_max
 from _reach import long_way_time
 from _rig_text import value
-from _rigid import Drive, braking_angle, fastest_move, scan_times
+from _rigid import Drive, fastest_move, scan_times
 from _slowing import slowing_figures
 from _stops import stop_figures
 
@@ -154,6 +154,22 @@ def drives(rig, masses):
             for axis, load in loads.items()}
 
 
+def homing_pull(rig, masses, axis, d):
+    """Largest torque of gravity and cables in the search, the other axis anywhere between its
+    stops."""
+    def between(name):
+        stops = travel(rig[name])[0]
+        half = (TAU if math.isinf(stops) else stops) / 2
+        centre = 0.0 if math.isinf(stops) else value(rig[name]["stops"]["centre"])
+        return centre - half, centre + half
+
+    def pull(pan, tilt):
+        own = pan if axis == "pan" else tilt
+        return np.abs(masses.gravity(axis, pan, tilt) - d.cable_stiffness * (own - d.cable_centre))
+
+    return scan_max(pull, [between("pan"), between("tilt")], 401)
+
+
 def step_figures(trace, move, band):
     """Step figures from rows (time, angle, speed, motor angle, current); settle None
     where it ends outside."""
@@ -185,19 +201,15 @@ def all_figures(rig):
     for axis, d in both.items():
         move = value(rig["task"][axis + "_move"])
         parts = {**drive_figures(d), **travel_figures(rig[axis], d), **loop_figures(d),
-                 **homing_figures(rig[axis], d, masses.gravity_at_rest(axis), travel(rig[axis])[0]),
+                 **homing_figures(rig[axis], d, homing_pull(rig, masses, axis, d), travel(rig[axis])[0]),
                  **encoder_figures(rig[axis]["encoder"]),
                  **cable_figures(rig, axis, travel(rig[axis])[3])}
-        gravity, (stops, soft, _, usable) = masses.gravity_at_rest(axis), travel(rig[axis])
-        parts.update(slowing_figures(rig[axis], d, gravity, stops, soft))
-        parts.update(stop_figures(rig[axis]["stops"], d, parts["stop.speed_soft"]))
+        stops, soft, cable, usable = travel(rig[axis])
+        parts.update(slowing_figures(rig[axis], d, stops, soft, cable))
+        parts.update(stop_figures(rig[axis]["stops"], d, parts["travel.speed_at_stop"]))
         ways = fastest_move(d, move, d.ratio)
         parts["move.shortest_time"] = math.inf if ways is None else sum(t for _, t in ways)
         parts.update(fastest_shares(d, ways))
-        # "Full braking": gravity and cables at their rest-pose magnitudes push on; the handbook
-        # says so.
-        parts["travel.braking_angle"] = braking_angle(
-            d, d.speed_top(), abs(float(d.gravity(0.0))) + d.cable_stiffness * abs(d.cable_centre))
         parts["pointing.backlash"] = d.backlash / 2
         parts["pointing.gap_px"] = d.backlash * per_rad
         if axis == "pan":

@@ -1,4 +1,4 @@
-"""One axis with its train rigid, from section 5: envelope, rest-to-rest move, braking angle.
+"""One axis with its train rigid, from section 5: envelope, rest-to-rest move.
 
 ODEs by SciPy's LSODA; the scan over ratios by Runge-Kutta on a grid of its own."""
 
@@ -201,20 +201,3 @@ def _middle(v):
     """v half-way between grid points; the value at rest is taken from the first one."""
     full = np.concatenate([[v[0]], v])
     return (full[1:] + full[:-1]) / 2
-
-
-def braking_angle(d, speed, pull):
-    """Way until rest at full braking with a steady torque `pull` that pushes on."""
-    steady = Drive.__new__(Drive)
-    steady.__dict__.update(d.__dict__, pull=lambda angle: pull)
-
-    def rate(t, y):
-        w = max(y[1], 0.0)
-        return [w, float(steady.acceleration(d.ratio, float(steady.torque(d.ratio, w, -1)), w,
-                                             0.0))]
-
-    stopped = lambda t, y: y[1]
-    stopped.terminal, stopped.direction = True, -1
-    done = solve_ivp(rate, (0, 60), [0.0, speed], events=stopped, rtol=1e-9, atol=1e-12,
-                     method="LSODA")
-    return done.y[0, -1] if done.status == 1 else math.inf

@@ -69,12 +69,13 @@ def shorted(d):
     return Slowing(d, brake)
 
 
-def worst_gravity(gravity, centre, stops):
-    half = min(stops, TAU) / 2
-    return scan_max(lambda q: np.abs(gravity(q)), [(centre - half, centre + half)], 201)
+def worst_pull(d, centre, stops, cable):
+    """Gravity and cables between the stops; without stops as far as the cables go, at least a turn."""
+    span = stops if math.isfinite(stops) else max(TAU, cable if math.isfinite(cable) else 0)
+    return scan_max(lambda q: np.abs(d.pull(q)), [(centre - span / 2, centre + span / 2)], 801)
 
 
-def coast_into_stop(d, gravity, centre, stops, soft):
+def coast_into_stop(d, centre, stops, soft):
     """Largest speed into either stop, power dropped at top speed at many places between the soft
     limits, those about the worst looked at more closely. Along the way, 2·ω·dω = 2·rate·dφ."""
     free, top = coasting(d), d.speed_top()
@@ -83,7 +84,7 @@ def coast_into_stop(d, gravity, centre, stops, soft):
         """`starts`: ways before the stop."""
         def slope(s, u):
             at = centre + way * (stops / 2 - starts * (1 - s))
-            rate = free.rate(np.sqrt(np.maximum(u, 0)), way * gravity(at))
+            rate = free.rate(np.sqrt(np.maximum(u, 0)), way * d.pull(at))
             return np.where((u <= 0) & (rate < 0), 0.0, 2 * rate * starts)
 
         # Where one comes to rest the slope has a jump, which the error control has to find.
@@ -110,23 +111,23 @@ def holding_torque(d):
     return brentq(lambda push: float(free.rate(0.0, push)), 0, 1e4, xtol=1e-14, rtol=1e-14)
 
 
-def slowing_figures(a, d, gravity, stops, soft):
-    """`gravity`: torque against the axis' own angle; `stops`, `soft`: travel, inf for none."""
+def slowing_figures(a, d, stops, soft, cable):
+    """`stops`, `soft`, `cable`: travel, inf for none."""
     none = math.isinf(stops)
     centre = 0.0 if none else value(a["stops"]["centre"])
-    worst, top = worst_gravity(gravity, centre, stops), d.speed_top()
+    worst, top = worst_pull(d, centre, stops, cable), d.speed_top()
     asked = min(top, value(a["loop"]["speed_limit"]))
     limit = braking(d).angle(asked, worst)
     late = asked * (2 / d.control_rate + 1 / (TAU * d.current_bandwidth))
-    f = {"travel.braking_angle_limit": limit,
+    f = {"travel.braking_angle": braking(d).angle(top, worst),
+         "travel.braking_angle_limit": limit,
          "travel.least_inset": None if limit is None else limit + late,
-         "travel.speed_at_stop": None, "stop.speed_soft": None, "power_off.stop_speed": None,
+         "travel.speed_at_stop": None, "power_off.stop_speed": None,
          "power_off.coast_angle": coasting(d).angle(top, worst),
          "power_off.shorted_angle": shorted(d).angle(top, worst),
          "power_off.holding_torque": holding_torque(d)}
     if not none:
         inset = value(a["stops"]["soft_inset"])
         f["travel.speed_at_stop"] = braking(d).speed_after(inset, asked, worst)
-        f["stop.speed_soft"] = braking(d).speed_after(inset, asked, abs(float(gravity(0.0))))
-        f["power_off.stop_speed"] = coast_into_stop(d, gravity, centre, stops, soft)
+        f["power_off.stop_speed"] = coast_into_stop(d, centre, stops, soft)
     return f

@@ -136,6 +136,33 @@ TEST(PowerOff, ANoseHeavyTiltFallsAndSaysSo) {
       << analysis.figure("tilt.power_off.coast_angle")->because;
 }
 
+TEST(PowerOff, AStiffCableTurnsTheAxisFromItsEnds) {
+  Rig rig = owl();
+  rig.pan.cable.torsion_stiffness_Nm2prad = si_quantity(0.02);  // two cables, 260 mm
+  const Analysis soft = analysed(owl()), stiff = analysed(rig);
+  EXPECT_EQ(finding(soft, "pan.power_off.holds").verdict, Verdict::holds);
+  const Finding& holds = finding(stiff, "pan.power_off.holds");
+  // Pan stands upright, so only the cable pulls: most at the stops.
+  EXPECT_NEAR(*holds.demand, 2 * 0.02 / 0.26 * *soft.value("pan.travel.stops") / 2, tol(1e-12));
+  EXPECT_EQ(holds.verdict, Verdict::fails);
+  EXPECT_NE(holds.because.find("it turns by itself"), std::string::npos) << holds.because;
+  EXPECT_FALSE(stiff.value("pan.power_off.coast_angle"));
+  EXPECT_NE(stiff.figure("pan.power_off.coast_angle")->because.find("gravity and cable"),
+            std::string::npos);
+  for (const char* id :
+       {"pan.travel.braking_angle", "pan.travel.braking_angle_limit", "pan.travel.least_inset"})
+    EXPECT_GT(*stiff.value(id), *soft.value(id)) << id;
+  // Outwards from the soft limit the cable holds back.
+  EXPECT_LT(*stiff.value("pan.power_off.stop_speed"), *soft.value("pan.power_off.stop_speed"));
+  Rig near = owl();
+  near.pan.stops.soft_inset_rad = rig.pan.stops.soft_inset_rad = si_quantity(0.005);
+  EXPECT_GT(*analysed(rig).value("pan.travel.speed_at_stop"),
+            *analysed(near).value("pan.travel.speed_at_stop"));
+  rig.pan.cable.free_length_m = {};
+  EXPECT_EQ(analysed(rig).figure("pan.power_off.coast_angle")->because,
+            "needs pan.cable.free_length");
+}
+
 TEST(PowerOff, AGearThatLocksItselfHolds) {
   Rig rig = owl();
   rig.on_tilt[1].mass_kg = si_quantity(0.4);

@@ -132,15 +132,15 @@ TEST(StopFigures, AnInsetThatIsLongEnoughLeavesNothingForTheStop) {
   const double braking_rad = *finding(before, "pan.travel.soft_inset")->demand;
   rig.pan.stops.soft_inset_rad = si_quantity(1.01 * braking_rad);
   const Analysis enough = analyse(rig, {.remedies = false});
-  EXPECT_EQ(enough.value("pan.stop.speed_soft"), 0);
+  EXPECT_EQ(enough.value("pan.travel.speed_at_stop"), 0);
   EXPECT_EQ(enough.value("pan.stop.energy_soft_load"), 0);
   EXPECT_EQ(enough.value("pan.stop.torque_soft_dead"), 0);
   EXPECT_EQ(enough.value("pan.stop.torque_soft_pushing"), 0);
   rig.pan.stops.soft_inset_rad = si_quantity(0.5 * braking_rad);
-  EXPECT_GT(*analyse(rig, {.remedies = false}).value("pan.stop.speed_soft"), 0);
+  EXPECT_GT(*analyse(rig, {.remedies = false}).value("pan.travel.speed_at_stop"), 0);
   rig.pan.stops.soft_inset_rad = si_quantity(0);
   const Analysis none = analyse(rig, {.remedies = false});
-  EXPECT_DOUBLE_EQ(*none.value("pan.stop.speed_soft"),
+  EXPECT_DOUBLE_EQ(*none.value("pan.travel.speed_at_stop"),
                    std::min(*none.value("pan.output.speed_top"), 900 * M_PI / 180));
 }
 

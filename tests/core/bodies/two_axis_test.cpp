@@ -149,6 +149,64 @@ TEST(GravityCurve, IsTheTorqueOfOneAxisWithTheOtherAtRest) {
   EXPECT_LE(worst, tol(1e-15));  // about ten roundings of 1.1e-16
 }
 
+TEST(GravityCurve, IsTheTorqueAtAnyAngleOfTheOtherAxis) {
+  Random random(84);
+  for (int round = 0; round < 300; ++round) {
+    const Rig rig = testing::random_bodies_rig(random);
+    const RigBodies bodies = rig_bodies(rig);
+    const double q = testing::random_angle_rad(random), other = testing::random_angle_rad(random);
+    const double pan_Nm =
+        gravity_curve(bodies, Axis::pan, other).at(q) - gravity_torque_Nm(bodies, q, other)(0);
+    const double tilt_Nm =
+        gravity_curve(bodies, Axis::tilt, other).at(q) - gravity_torque_Nm(bodies, other, q)(1);
+    EXPECT_LE((std::abs(pan_Nm) + std::abs(tilt_Nm)) / weight_moment_Nm(rig), tol(2e-15));
+  }
+}
+
+TEST(GravityCurve, IsLargestWhereAScanFindsIt) {
+  Random random(85);
+  for (int round = 0; round < 200; ++round) {
+    const GravityCurve curve{random.uniform(-2, 2), random.uniform(-2, 2), random.uniform(-1, 1)};
+    const double slope = round % 2 == 0 ? 0 : random.uniform(-3, 3);
+    const double least = random.uniform(-4, 3), most = least + random.uniform(0, 15);
+    double scanned = 0;
+    for (int k = 0; k <= 20000; ++k) {
+      const double q = least + (most - least) * k / 20000;
+      scanned = std::max(scanned, std::abs(curve.at(q) + slope * q));
+    }
+    const double found = curve.largest_Nm(least, most, slope);
+    EXPECT_GE(found, scanned * (1 - 1e-14));
+    EXPECT_NEAR(found, scanned, tol(3e-7));  // 3·(7.5e-4/2)²/2 between two points of the scan
+  }
+}
+
+TEST(GravityTorque, IsLargestAtATellingPoseOfTheOtherAxis) {
+  Random random(86);
+  for (int round = 0; round < 40; ++round) {
+    const Rig rig = testing::random_bodies_rig(random);
+    const RigBodies bodies = rig_bodies(rig);
+    const double least = random.uniform(-3, 1), most = least + random.uniform(0, 6);
+    for (const Axis axis : kAxes) {
+      double found = 0, scanned = 0;
+      for (const double pose : telling_poses_rad(bodies, axis, least, most))
+        found = std::max(found, gravity_curve(bodies, axis, pose).largest_Nm(-0.4, 0.9));
+      for (int i = 0; i <= 400; ++i) {
+        const double pose = least + (most - least) * i / 400;
+        for (int k = 0; k <= 100; ++k) {
+          const double q = -0.4 + 1.3 * k / 100;
+          scanned = std::max(scanned,
+                             std::abs(axis == Axis::pan ? gravity_torque_Nm(bodies, q, pose)(0)
+                                                        : gravity_torque_Nm(bodies, pose, q)(1)));
+        }
+      }
+      const double weight = weight_moment_Nm(rig);
+      EXPECT_GE(found, scanned - 1e-13 * weight);
+      // Half a step of 15 mrad in one angle and of 13 mrad in the other: (7.5e-3)²/2 each.
+      EXPECT_NEAR(found, scanned, tol(6e-5 * weight));
+    }
+  }
+}
+
 TEST(MassMatrix, IsSymmetricAndPositiveDefinite) {
   Random random(83);
   for (int round = 0; round < 1000; ++round) {

@@ -155,19 +155,6 @@ TEST(CableSpring, StrongerThanTheMotorLeavesNoMove) {
   EXPECT_TRUE(fastest_move(axis, 0.6));
 }
 
-// A pull that stays the same, T and k·centre against each other: φ = ω²·J/(2·(T − k·centre)).
-TEST(CableSpring, OfARestPoseOffTheCentrePushesOnWhileBraking) {
-  AxisModel axis = linear_axis();
-  axis.drive.current_limit_A = 4;
-  axis.load.cable_stiffness_Nmprad = 0.5;
-  axis.load.cable_centre_rad = -0.4;
-  const double torque = axis.gear.ratio * axis.drive.torque_constant_NmpA * 4;
-  const double both = axis.load.inertia_kgm2 + axis.reflected_inertia_kgm2();
-  const auto angle = braking_angle_rad(axis, 10);
-  ASSERT_TRUE(angle);
-  EXPECT_NEAR(*angle, 100 * both / 2 / (torque - 0.2), tol(1e-12));
-}
-
 // At low frequency the train is the spring alone: angle per torque N/k.
 TEST(CableSpring, IsAllThatTheSlowTrainMeets) {
   AxisModel axis = steered_axis(3, 0, 0);

@@ -192,15 +192,5 @@ TEST(BestTimeRatio, IsNoSlowerThanAnyOtherRatio) {
   }
 }
 
-TEST(BrakingAngle, OfAConstantTorqueIsTheClosedForm) {
-  const AxisModel axis = inertia_axis(1, 0.5, 3, 1);  // 2 rad/s²
-  EXPECT_NEAR(braking_angle_rad(axis, 5).value(), 25.0 / 4, tol(1e-9));
-  AxisModel pushed = axis;
-  pushed.load.gravity.cos_Nm = -1.5;  // its magnitude pushes on
-  EXPECT_NEAR(braking_angle_rad(pushed, 5).value(), 25.0 / 2, tol(1e-9));
-  pushed.load.gravity.cos_Nm = 3.5;
-  EXPECT_FALSE(braking_angle_rad(pushed, 5));
-}
-
 }  // namespace
 }  // namespace gazewright

@@ -56,4 +56,21 @@ inline AxisModel linear_axis() {
   return axis;
 }
 
+/// 2 kg·m² without friction.
+inline AxisModel flywheel() {
+  AxisModel axis = linear_axis();
+  axis.gear.ratio = 1;
+  axis.gear.rotor_inertia_kgm2 = 0.5;
+  axis.load.inertia_kgm2 = 1.5;
+  return axis;
+}
+
+/// 1.5 kg·m² that their motor brakes at the same rate at any speed.
+inline AxisModel braked_at(double radps2) {
+  AxisModel axis = flywheel();
+  axis.load.inertia_kgm2 = 1;
+  axis.drive.current_limit_A = 1.5 * radps2 / axis.drive.torque_constant_NmpA;
+  return axis;
+}
+
 }  // namespace gazewright::tests

@@ -70,23 +70,6 @@ TEST(Vernier, ErrorAddsTheFirstThroughBothGears) {
   EXPECT_DOUBLE_EQ(vernier_error_rad(18, 9, 0.01, 0.02), 0.025);
 }
 
-TEST(HomingGravity, IsTheLargestBetweenTheEnds) {
-  std::mt19937 random(2);
-  const auto between = [&](double a, double b) {
-    return std::uniform_real_distribution(a, b)(random);
-  };
-  for (int i = 0; i < 100; ++i) {
-    const GravityCurve gravity{between(-2, 2), between(-2, 2), between(-1, 1)};
-    const double least = between(-4, 3), most = least + between(0, 7);
-    double scanned = 0;
-    for (int k = 0; k <= 20000; ++k)
-      scanned = std::max(scanned, std::abs(gravity.at(least + (most - least) * k / 20000)));
-    const double found = largest_gravity_Nm(gravity, least, most);
-    EXPECT_GE(found, scanned * (1 - 1e-14));
-    EXPECT_NEAR(found, scanned, tol(1e-7));  // 3·(3.5e-4/2)²/2 between two points of the scan
-  }
-}
-
 TEST(PushWindow, LiesBetweenFrictionAndWhatTheGearboxBears) {
   PushLimits limits{
       .torque_per_ampere_NmpA = 0.5, .moving_Nm = 1, .blow_Nm = 2, .gentle_Nm = 6, .current_A = 30};
@@ -99,10 +82,9 @@ TEST(PushWindow, LiesBetweenFrictionAndWhatTheGearboxBears) {
 }
 
 TEST(HomingResistance, AddsEverythingThatHoldsBack) {
-  const Resistance all{
-      .coulomb_Nm = 1, .cable_Nm = 2, .gravity_Nm = 4, .drag_Nm = 8, .viscous_Nmsprad = 16};
-  EXPECT_DOUBLE_EQ(moving_torque_Nm(all, 0), 15);
-  EXPECT_DOUBLE_EQ(moving_torque_Nm(all, 2), 47);
+  const Resistance all{.coulomb_Nm = 1, .pull_Nm = 4, .drag_Nm = 8, .viscous_Nmsprad = 16};
+  EXPECT_DOUBLE_EQ(moving_torque_Nm(all, 0), 13);
+  EXPECT_DOUBLE_EQ(moving_torque_Nm(all, 2), 45);
 }
 
 TEST(HomingTime, IsTravelOverSpeedAndTheWaitAtAStop) {

@@ -249,27 +249,5 @@ TEST(SprungImpact, IsLeftToTheRigidTrainWhereStiffnessesAreWorldsApart) {
   EXPECT_FALSE(sprung_impact({.stiffness_Nmprad = 1e9}, {1e-3, 1e-3, 10}, 5, 0, 0.5));
 }
 
-TEST(SpeedAfterBraking, IsWhatTheBrakingAngleLeaves) {
-  const AxisModel axis = tests::small_axis();
-  for (const double speed : {2.0, 8.0, 15.0}) {
-    const double whole_rad = *braking_angle_rad(axis, speed);
-    for (const double part : {0.1, 0.5, 0.9}) {
-      const double left = speed_after_braking_radps(axis, speed, part * whole_rad);
-      // What is left needs the rest of the angle.
-      EXPECT_NEAR(*braking_angle_rad(axis, left) / whole_rad, 1 - part, tol(1e-6)) << speed;
-    }
-    EXPECT_EQ(speed_after_braking_radps(axis, speed, 1.01 * whole_rad), 0);
-    EXPECT_EQ(speed_after_braking_radps(axis, speed, 0), speed);
-  }
-}
-
-TEST(SpeedAfterBraking, GrowsWhereGravityIsMoreThanTheBrakes) {
-  AxisModel axis = tests::small_axis();
-  axis.load.gravity = {.cos_Nm = -40};
-  const double left = speed_after_braking_radps(axis, 2, 0.3);
-  EXPECT_TRUE(std::isfinite(left));
-  EXPECT_GT(left, 2);
-}
-
 }  // namespace
 }  // namespace gazewright

@@ -4,7 +4,7 @@
 
 #include <cmath>
 
-#include "core/travel/slowing.h"
+#include "core/motion/slowing.h"
 #include "core/travel/soft_limits.h"
 #include "tests/core/travel/random_axis.h"
 #include "tests/support/tol.h"
@@ -13,97 +13,10 @@ namespace gazewright {
 namespace {
 
 using testing::Random;
-using tests::linear_axis;
+using tests::flywheel;
 using tests::random_axis;
 using tests::random_travel;
 using tests::small_axis;
-
-/// 2 kg·m² without friction.
-AxisModel flywheel() {
-  AxisModel axis = linear_axis();
-  axis.gear.ratio = 1;
-  axis.gear.rotor_inertia_kgm2 = 0.5;
-  axis.load.inertia_kgm2 = 1.5;
-  return axis;
-}
-
-// Textbook retardation: J·dω/dt = −c − bω (e.g. run-down tests of machines; from memory).
-TEST(Coasting, AgainstSlidingFrictionTakesTheEnergyOverTheTorque) {
-  AxisModel axis = flywheel();
-  axis.load.coulomb_Nm = 0.8;
-  EXPECT_NEAR(*stopping_angle_rad(axis, Slowing::open, 6, 0), 36 * 2 / 1.6, tol(1e-12));
-  EXPECT_NEAR(*stopping_angle_rad(axis, Slowing::open, 6, 0.3), 36 * 2 / 1.0, tol(1e-12));
-  EXPECT_FALSE(stopping_angle_rad(axis, Slowing::open, 6, 0.81));
-}
-
-TEST(Coasting, AgainstViscousFrictionAloneTurnsSpeedTimesInertiaOverIt) {
-  AxisModel axis = flywheel();
-  axis.load.viscous_Nmsprad = 0.4;
-  EXPECT_NEAR(*stopping_angle_rad(axis, Slowing::open, 6, 0), 6 * 2 / 0.4, tol(1e-12));
-}
-
-TEST(Coasting, AgainstBothIsTheKnownLogarithm) {
-  AxisModel axis = flywheel();
-  const double c = axis.load.coulomb_Nm = 0.8, b = axis.load.viscous_Nmsprad = 0.4;
-  const double exact = 2 / b * (6 - c / b * std::log(1 + b * 6 / c));
-  EXPECT_NEAR(*stopping_angle_rad(axis, Slowing::open, 6, 0), exact, tol(1e-9 * exact));
-}
-
-TEST(Coasting, NeverEndsWhereNothingSlowsIt) {
-  EXPECT_FALSE(stopping_angle_rad(flywheel(), Slowing::open, 6, 0));
-}
-
-// A heavy load turns the gearbox: rotor and drag count 1/η_back times (Khurmi & Gupta, ex. 3.13).
-TEST(Coasting, DrivesRotorAndDragBackThroughTheGear) {
-  AxisModel axis = flywheel();
-  axis.gear.ratio = 5;
-  axis.gear.back_efficiency = 0.8;
-  axis.gear.efficiency = 0.5;
-  axis.gear.rotor_inertia_kgm2 = 0.01;
-  axis.gear.drag_Nm = 0.06;
-  axis.load.coulomb_Nm = 0.1;
-  const double slowing = (5 * 0.06 / 0.8 + 0.1) / (1.5 + 25 * 0.01 / 0.8);
-  EXPECT_NEAR(*stopping_angle_rad(axis, Slowing::open, 6, 0), 36 / (2 * slowing), tol(1e-11));
-}
-
-TEST(ShortedMotor, BrakesWithTheSquareOfItsMotorConstantPerSpeedWhileSlow) {
-  AxisModel axis = flywheel();
-  axis.drive.phase_inductance_H = 0;
-  const double km =
-      motor_constant_NmpsqrtW(axis.drive.torque_constant_NmpA, axis.drive.phase_resistance_ohm);
-  EXPECT_DOUBLE_EQ(shorted_torque_Nm(axis.drive, 7), km * km * 7);
-  EXPECT_NEAR(*stopping_angle_rad(axis, Slowing::shorted, 6, 0), 6 * 2 / (km * km),
-              tol(1e-9 * 12 / (km * km)));
-}
-
-TEST(ShortedMotor, TurnsAllOfItsPowerIntoCopperLoss) {
-  const MotorDrive drive = small_axis().drive;
-  for (const double speed : {1.0, 100.0, 316.0, 1000.0, 5000.0}) {
-    const double e = drive.torque_constant_NmpA * speed / 1.5;
-    const double x = drive.pole_pairs * speed * drive.phase_inductance_H;
-    const double current = e / std::hypot(drive.phase_resistance_ohm, x);
-    const double loss_W = 1.5 * drive.phase_resistance_ohm * current * current;
-    EXPECT_NEAR(shorted_torque_Nm(drive, speed) * speed, loss_W, tol(1e-12 * loss_W));
-  }
-  // Most where reactance and resistance are alike: Kt²/(3·p·L).
-  const double best = drive.phase_resistance_ohm / drive.pole_pairs / drive.phase_inductance_H;
-  EXPECT_NEAR(
-      shorted_torque_Nm(drive, best),
-      std::pow(drive.torque_constant_NmpA, 2) / 3 / drive.pole_pairs / drive.phase_inductance_H,
-      tol(1e-12));
-  EXPECT_LT(shorted_torque_Nm(drive, 2 * best), shorted_torque_Nm(drive, best));
-  EXPECT_LT(shorted_torque_Nm(drive, best / 2), shorted_torque_Nm(drive, best));
-}
-
-TEST(ShortedMotor, SinksAtTheSpeedWhereItsTorqueBalancesTheWeight) {
-  AxisModel axis = flywheel();
-  axis.drive.phase_inductance_H = 0;
-  const double km2 =
-      std::pow(axis.drive.torque_constant_NmpA, 2) / 1.5 / axis.drive.phase_resistance_ohm;
-  EXPECT_NEAR(*sinking_speed_radps(axis, Slowing::shorted, 3 * km2, 10), 3, tol(1e-9));
-  EXPECT_FALSE(sinking_speed_radps(axis, Slowing::shorted, 11 * km2, 10)) << "faster than that";
-  EXPECT_FALSE(sinking_speed_radps(axis, Slowing::open, 0, 10)) << "nothing pushes";
-}
 
 TEST(FrictionHold, IsWhereTheRigidTrainJustStartsToTurnBack) {
   Random random(44);
@@ -142,6 +55,25 @@ TEST(CoastingIntoTheStop, CountsTheFallFromTheWorstPlace) {
               std::sqrt(9 + 2 * 4 * (1 - std::cos(1.5)) / 2), tol(2e-4));
 }
 
+// ½J(ω₀² − ω²) = friction over the room and what winds the cables: ½k(4² − 3²).
+TEST(CoastingIntoTheStop, WindsTheCablesUp) {
+  AxisModel axis = flywheel();
+  axis.load.coulomb_Nm = 0.8;
+  axis.load.cable_stiffness_Nmprad = 0.5;
+  axis.load.cable_centre_rad = 0.3;
+  axis.drive_speed_limit_radps = 3;
+  Travel travel;
+  travel.centre_rad = 0.3;
+  travel.stops_rad = 8;
+  travel.soft_rad = 6;
+  EXPECT_NEAR(coasting_stop_speed_radps(axis, travel), std::sqrt(9 - 0.8 - 0.25 * (16 - 9)),
+              tol(1e-12));
+  // Untwisted beyond a stop, it pulls into it: from the other soft limit on, 7 rad before.
+  axis.load.cable_centre_rad = 4.3;
+  const double gained = 0.25 * 49 - 0.8 * 7;  // friction takes less than the spring until 2.7
+  EXPECT_NEAR(coasting_stop_speed_radps(axis, travel), std::sqrt(9 + gained), tol(1e-10));
+}
+
 TEST(CoastingIntoTheStop, MirrorsAndIsWorseWithoutThePhasesShorted) {
   Random random(45);
   int coasts = 0;
@@ -152,10 +84,10 @@ TEST(CoastingIntoTheStop, MirrorsAndIsWorseWithoutThePhasesShorted) {
     const double here = coasting_stop_speed_radps(axis, travel);
     EXPECT_NEAR(here, coasting_stop_speed_radps(tests::mirrored(axis), tests::mirrored(travel)),
                 tol(1e-9 * top));
-    const double gravity = worst_gravity_Nm(axis.load.gravity, travel);
-    const auto open = stopping_angle_rad(axis, Slowing::open, top, gravity);
-    const auto shorted = stopping_angle_rad(axis, Slowing::shorted, top, gravity);
-    if (gravity < friction_hold_Nm(axis)) {
+    const double pull = worst_pull_Nm(axis.load, travel);
+    const auto open = stopping_angle_rad(axis, Slowing::open, top, pull);
+    const auto shorted = stopping_angle_rad(axis, Slowing::shorted, top, pull);
+    if (pull < friction_hold_Nm(axis)) {
       EXPECT_LT(here, top);
     }
     if (!open) continue;

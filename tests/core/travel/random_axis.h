@@ -25,6 +25,8 @@ inline AxisModel random_axis(testing::Random& random) {
   axis.load.gravity = {.cos_Nm = random.uniform(-1, 1) * weight_Nm,
                        .sin_Nm = random.uniform(-1, 1) * weight_Nm,
                        .constant_Nm = random.uniform(-0.2, 0.2) * weight_Nm};
+  axis.load.cable_stiffness_Nmprad = random.uniform(0, 1) < 0.5 ? 0 : random.log_uniform(1e-3, 1);
+  axis.load.cable_centre_rad = random.uniform(-1, 1);
   return axis;
 }
 
@@ -38,10 +40,11 @@ inline Travel random_travel(testing::Random& random) {
   return travel;
 }
 
-/// φ becomes −φ: g'(φ) = −g(−φ).
+/// φ becomes −φ: the pull is −pull(−φ).
 inline AxisModel mirrored(AxisModel axis) {
   axis.load.gravity.cos_Nm = -axis.load.gravity.cos_Nm;
   axis.load.gravity.constant_Nm = -axis.load.gravity.constant_Nm;
+  axis.load.cable_centre_rad = -axis.load.cable_centre_rad;
   return axis;
 }
 inline Travel mirrored(Travel travel) {

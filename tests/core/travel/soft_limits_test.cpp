@@ -6,8 +6,8 @@
 #include <cmath>
 #include <numbers>
 
+#include "core/motion/slowing.h"
 #include "core/motion/step.h"
-#include "core/travel/slowing.h"
 #include "tests/core/motion/small_axis.h"
 #include "tests/core/travel/random_axis.h"
 #include "tests/support/tol.h"
@@ -16,20 +16,10 @@ namespace gazewright {
 namespace {
 
 using testing::Random;
-using tests::linear_axis;
+using tests::braked_at;
 using tests::random_axis;
 using tests::random_travel;
 using tests::small_axis;
-
-/// An inertia that its motor brakes at the same rate at any speed.
-AxisModel braked_at(double radps2) {
-  AxisModel axis = linear_axis();
-  axis.gear.ratio = 1;
-  axis.gear.rotor_inertia_kgm2 = 0.5;
-  axis.load.inertia_kgm2 = 1;
-  axis.drive.current_limit_A = 1.5 * radps2 / axis.drive.torque_constant_NmpA;
-  return axis;
-}
 
 Travel travel_between(double stops_rad, double inset_rad, double centre_rad = 0) {
   Travel travel;
@@ -41,31 +31,6 @@ Travel travel_between(double stops_rad, double inset_rad, double centre_rad = 0)
   return travel;
 }
 
-// ω²/2α: 10 rad/s at 200 rad/s² need 14.3°. Uniformly decelerated motion, any mechanics text.
-TEST(BrakingAngle, AtConstantDecelerationIsHalfTheSquareOfTheSpeedOverIt) {
-  const auto angle = stopping_angle_rad(braked_at(200), Slowing::braking, 10, 0);
-  ASSERT_TRUE(angle);
-  EXPECT_NEAR(*angle, 0.25, tol(1e-14));
-  EXPECT_NEAR(*angle * 180 / std::numbers::pi, 14.3, tol(0.05));
-}
-
-TEST(BrakingAngle, CountsGravityThatPushesOn) {
-  // 300 N·m of braking less 60 of gravity on 1.5 kg·m²: 160 rad/s².
-  EXPECT_NEAR(*stopping_angle_rad(braked_at(200), Slowing::braking, 10, 60), 100 / 320.0,
-              tol(1e-14));
-  EXPECT_FALSE(stopping_angle_rad(braked_at(200), Slowing::braking, 10, 301));
-}
-
-TEST(SpeedLeft, IsTheRootOfWhatTheRoomDoesNotTake) {
-  const AxisModel axis = braked_at(200);
-  EXPECT_NEAR(speed_left_radps(axis, Slowing::braking, 10, 0.09, 0), std::sqrt(100 - 36.0),
-              tol(1e-12));
-  EXPECT_EQ(speed_left_radps(axis, Slowing::braking, 10, 0.25 * (1 + 1e-12), 0), 0);
-  EXPECT_EQ(speed_left_radps(axis, Slowing::braking, 10, 0, 0), 10);
-  // Gravity of 450 N·m against 300: it gains 100 rad/s².
-  EXPECT_NEAR(speed_left_radps(axis, Slowing::braking, 10, 0.22, 450), 12, tol(1e-12));
-}
-
 TEST(SpeedOverTravel, AtConstantDecelerationIsTheRootOfTwiceTheWay) {
   const SpeedOverTravel speeds = speed_over_travel(braked_at(200), travel_between(4, 0.3, 0.5));
   for (const End end : kEnds) {
@@ -75,6 +40,24 @@ TEST(SpeedOverTravel, AtConstantDecelerationIsTheRootOfTwiceTheWay) {
     for (std::size_t i = 0; i < soft.angle_rad.size(); ++i) {
       const double way = sign_of(end) * (0.5 + sign_of(end) * 1.7 - soft.angle_rad[i]);
       EXPECT_NEAR(soft.speed_radps[i], std::sqrt(400 * std::max(0.0, way)), tol(1e-6));
+    }
+  }
+}
+
+// ½Jω² = brake times way and what winds the cables, ½k(limit² − place²) from where they are
+// untwisted.
+TEST(SpeedOverTravel, OnACableTakesTheSpringsEnergyToo) {
+  AxisModel axis = braked_at(200);
+  axis.load.cable_stiffness_Nmprad = 60;
+  axis.load.cable_centre_rad = 0.5;
+  const SpeedOverTravel speeds = speed_over_travel(axis, travel_between(4, 0.3, 0.5));
+  for (const End end : kEnds) {
+    const SpeedBound& stop = speeds.stop(end);
+    ASSERT_EQ(stop.angle_rad.size(), 61u);
+    for (std::size_t i = 0; i < stop.angle_rad.size(); ++i) {
+      const double place = sign_of(end) * (stop.angle_rad[i] - 0.5);
+      const double energy = 300 * (2 - place) + 30 * (4 - place * place);
+      EXPECT_NEAR(stop.speed_radps[i], std::sqrt(std::max(0.0, energy / 0.75)), tol(1e-5)) << place;
     }
   }
 }
@@ -111,6 +94,7 @@ TEST(SpeedOverTravel, AgreesWithTheBrakingAngleWhereGravityIsTheSameEverywhere) 
   for (int rig = 0; rig < 60; ++rig) {
     AxisModel axis = random_axis(random);
     axis.load.gravity = {};
+    axis.load.cable_stiffness_Nmprad = 0;
     const Travel travel = random_travel(random);
     const SpeedOverTravel speeds = speed_over_travel(axis, travel);
     const double top = top_speed_radps(axis);
@@ -137,9 +121,8 @@ TEST(SpeedOverTravel, AMirroredAxisMirrorsItAndTheStopComesAfterTheSoftLimit) {
     const Travel travel = random_travel(random);
     const SpeedOverTravel here = speed_over_travel(axis, travel);
     const SpeedOverTravel there = speed_over_travel(tests::mirrored(axis), tests::mirrored(travel));
-    EXPECT_NEAR(worst_gravity_Nm(axis.load.gravity, travel),
-                worst_gravity_Nm(tests::mirrored(axis).load.gravity, tests::mirrored(travel)),
-                tol(1e-12));
+    EXPECT_NEAR(worst_pull_Nm(axis.load, travel),
+                worst_pull_Nm(tests::mirrored(axis).load, tests::mirrored(travel)), tol(1e-12));
     const SpeedBound &a = here.soft(End::most), &b = there.soft(End::least);
     ASSERT_EQ(a.angle_rad.size(), b.angle_rad.size());
     const double top = top_speed_radps(axis);
@@ -181,23 +164,37 @@ TEST(LeastInset, IsHowFarTheSimulatedAxisRunsOnWhenItBrakesAsHardAsItCan) {
   }
 }
 
-TEST(WorstGravity, IsTheLargestBetweenTheStops) {
-  const GravityCurve gravity{.cos_Nm = 2, .sin_Nm = 0, .constant_Nm = 0.5};
-  EXPECT_DOUBLE_EQ(worst_gravity_Nm(gravity, travel_between(1, 0)), 2.5);
-  EXPECT_DOUBLE_EQ(worst_gravity_Nm(gravity, travel_between(1, 0, std::numbers::pi / 2)),
+TEST(WorstPull, IsTheLargestBetweenTheStops) {
+  AxisLoad load{.gravity = {.cos_Nm = 2, .sin_Nm = 0, .constant_Nm = 0.5}};
+  EXPECT_DOUBLE_EQ(worst_pull_Nm(load, travel_between(1, 0)), 2.5);
+  EXPECT_DOUBLE_EQ(worst_pull_Nm(load, travel_between(1, 0, std::numbers::pi / 2)),
                    2 * std::sin(0.5) + 0.5);
-  EXPECT_DOUBLE_EQ(worst_gravity_Nm(gravity, {}), 2.5) << "stops unknown: all angles";
+  EXPECT_DOUBLE_EQ(worst_pull_Nm(load, {}), 2.5) << "stops unknown: all angles";
+  load.gravity = {};
+  load.cable_stiffness_Nmprad = 0.4;
+  load.cable_centre_rad = 1;
+  EXPECT_DOUBLE_EQ(worst_pull_Nm(load, travel_between(3, 0, 1)), 0.4 * 1.5);
+  Travel without_stops;
+  without_stops.stops_rad = kInfinity;
+  without_stops.cable_rad = 20;
+  without_stops.centre_rad = 1;
+  EXPECT_DOUBLE_EQ(worst_pull_Nm(load, without_stops), 0.4 * 10) << "as far as the cable goes";
+}
+
+TEST(WorstPull, OfRandomAxesIsThatOfAScan) {
   Random random(43);
   for (int i = 0; i < 100; ++i) {
-    const GravityCurve curve{random.uniform(-1, 1), random.uniform(-1, 1), random.uniform(-1, 1)};
+    const AxisLoad load = random_axis(random).load;
     const Travel travel = random_travel(random);
     double scanned = 0;
     for (int k = 0; k <= 4000; ++k) {
       const double angle = travel.centre_rad + *travel.stops_rad * (k / 4000.0 - 0.5);
-      scanned = std::max(scanned, std::abs(curve.at(angle)));
+      scanned = std::max(scanned, std::abs(load.pull_Nm(angle)));
     }
-    EXPECT_NEAR(worst_gravity_Nm(curve, travel), scanned, tol(3e-6));  // amplitude·(step/2)²/2
-    EXPECT_GE(worst_gravity_Nm(curve, travel), scanned - 1e-12);
+    const double worst = worst_pull_Nm(load, travel);
+    // amplitude·(step/2)²/2: steps of 2 mrad, weights up to 4.2 N·m
+    EXPECT_NEAR(worst, scanned, tol(3e-6));
+    EXPECT_GE(worst, scanned * (1 - 1e-12));
   }
 }
 

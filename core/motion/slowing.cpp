@@ -1,4 +1,4 @@
-#include "core/travel/slowing.h"
+#include "core/motion/slowing.h"
 
 #include <algorithm>
 #include <array>

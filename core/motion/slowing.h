@@ -18,20 +18,20 @@ enum class Slowing { braking, open, shorted };
 double shorted_torque_Nm(const MotorDrive& drive, double motor_speed_radps);
 
 /// Speed lost per time at an output speed ω ≥ 0; negative: it gains speed. Friction acts in full at
-/// standstill. @param pushing_Nm  gravity along the motion. [rad/s²]
+/// standstill. @param pushing_Nm  gravity and cables along the motion. [rad/s²]
 double slowing_radps2(const AxisModel& model, Slowing by, double speed_radps, double pushing_Nm);
 
-/// ∫ ω/slowing dω from rest to `speed_radps` with gravity held still; Gauss's rule over speed.
+/// ∫ ω/slowing dω from rest to `speed_radps` with the push held still; Gauss's rule over speed.
 /// Empty where some speed on the way down is never left. [rad]
 std::optional<double> stopping_angle_rad(const AxisModel& model, Slowing by, double speed_radps,
                                          double pushing_Nm);
 
-/// Speed that is left after `room_rad`, gravity held still; 0 where it has come to rest before.
-/// Greater than at the start where gravity outweighs what slows it. [rad/s]
+/// Speed that is left after `room_rad`, the push held still; 0 where it has come to rest before.
+/// Greater than at the start where the push outweighs what slows it. [rad/s]
 double speed_left_radps(const AxisModel& model, Slowing by, double speed_radps, double room_rad,
                         double pushing_Nm);
 
-/// The speed at which what slows it just balances gravity, from there on it sinks steadily; empty
+/// The speed at which what slows it just balances the push, from there on it sinks steadily; empty
 /// where it comes to rest, or where it gains speed even at `most_radps`. [rad/s]
 std::optional<double> sinking_speed_radps(const AxisModel& model, Slowing by, double pushing_Nm,
                                           double most_radps);

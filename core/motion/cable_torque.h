@@ -18,6 +18,9 @@ bool is_spring(const Cable& cable);
 /// NaN where a spring's free length is missing. [N·m/rad] at the output
 double cable_stiffness_Nmprad(const Cable& cable);
 
+/// Angle at which the cables are taken as untwisted: the stops' centre, 0 without stops. [rad]
+double untwisted_rad(const AxisParts& parts);
+
 /// Torque that rubbing takes in motion, either way; 0 without a cable. [N·m] at the output
 double cable_friction_Nm(const Cable& cable);
 

@@ -1,4 +1,4 @@
-#include "core/travel/cable_torque.h"
+#include "core/motion/cable_torque.h"
 
 #include <gtest/gtest.h>
 

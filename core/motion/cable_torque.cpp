@@ -1,4 +1,4 @@
-#include "core/travel/cable_torque.h"
+#include "core/motion/cable_torque.h"
 
 namespace gazewright {
 namespace {
@@ -19,6 +19,10 @@ bool is_spring(const Cable& cable) {
 double cable_stiffness_Nmprad(const Cable& cable) {
   if (!is_spring(cable)) return 0;
   return cable.count.value() * stiffness_Nm2prad(cable) / cable.free_length_m.value();
+}
+
+double untwisted_rad(const AxisParts& parts) {
+  return parts.stops.presence == Presence::given ? parts.stops.centre_rad.si.value_or(0) : 0;
 }
 
 double cable_friction_Nm(const Cable& cable) {
