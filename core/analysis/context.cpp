@@ -101,6 +101,17 @@ const std::optional<double>& Context::best_time_ratio(Axis axis) {
               [&] { return gazewright::best_time_ratio(model(axis), move_rad(axis)); });
 }
 
+const Coupling* Context::coupling() {
+  if (!coupling_asked_ || !missing(kBothSteps, Axis::pan).empty()) return nullptr;
+  return &kept(coupling_, [&] {
+    const PanTilt move_rad{this->move_rad(Axis::pan), this->move_rad(Axis::tilt)};
+    const double band = band_rad();
+    const double least_move_rad = std::min(std::abs(move_rad.pan), std::abs(move_rad.tilt));
+    return coupling_of({{model(Axis::pan), model(Axis::tilt)}, bodies()}, move_rad,
+                       std::isfinite(band) ? band : kBandWithoutCamera * least_move_rad, stop_);
+  });
+}
+
 void Context::prepare() {
   // What both threads read is made before they start; each then writes only its own axis.
   std::array<std::array<bool, 3>, 2> there{};
@@ -143,6 +154,14 @@ std::vector<std::string> Context::missing(std::span<const std::string_view> inpu
                                                 : axis;
       for (const InputPath path : stop_geometry(rig_.axis(of).stops))
         add_missing(for_axis(path, of), missing);
+      continue;
+    }
+    if (input == kBothSteps.front()) {
+      for (const Axis a : kAxes) {
+        for (std::string& name : this->missing(kStep, a)) {
+          if (std::ranges::find(missing, name) == missing.end()) missing.push_back(std::move(name));
+        }
+      }
       continue;
     }
     if (input == "<cable>") {

@@ -9,6 +9,7 @@
 #include <string_view>
 #include <vector>
 
+#include "core/analysis/coupling.h"
 #include "core/bodies/bodies.h"
 #include "core/motion/loop.h"
 #include "core/motion/rigid_move.h"
@@ -37,6 +38,9 @@ class Context {
   const LoopMargins& speed_margins(Axis axis);
   const LoopMargins& position_margins(Axis axis);
   const std::optional<double>& best_time_ratio(Axis axis);
+  const Coupling* coupling();  ///< null where not asked for, or where either step lacks inputs
+  void ask_for_coupling(bool is) { coupling_asked_ = is; }
+  bool is_coupling_asked() const { return coupling_asked_; }
 
   /// Works out the slow values of both axes at the same time, each on a thread of its own, as far
   /// as their inputs are there.
@@ -49,7 +53,8 @@ class Context {
   /// Which of these inputs have no value, as paths. `<axis>` is replaced; a path may name a whole
   /// part ("on_tilt", "<axis>.stops"); "<load>" stands for all that decides inertia and gravity of
   /// the axis, "<stops>" ("pan.<stops>") for all that decides the travel between stops of their
-  /// kind, "<cable>" for the length of cables that have a stiffness. A part that is absent on
+  /// kind, "<cable>" for the length of cables that have a stiffness, "<both steps>" for all that
+  /// the steps of both axes need. A part that is absent on
   /// purpose (`none`) is not missing.
   std::vector<std::string> missing(std::span<const std::string_view> inputs, Axis axis);
 
@@ -70,6 +75,8 @@ class Context {
   std::stop_token stop_;
   std::optional<RigBodies> bodies_;
   std::optional<Clearance> clearance_;
+  std::optional<Coupling> coupling_;
+  bool coupling_asked_ = true;
   std::array<PerAxis, 2> axis_;
   std::optional<std::set<std::string>> empty_paths_;  ///< fields without a value
 };
