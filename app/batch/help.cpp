@@ -17,6 +17,8 @@ Verbs
       Every figure and finding of the rig: a table to read, JSON or CSV in SI units.
   trace RIG --axis pan|tilt [--for TIME]
       The step response of one axis as CSV, a row for each control sample.
+  trace RIG --both [--hold pan|tilt] [--for TIME]
+      The same of both axes at once, which push each other and share the supply.
   sweep RIG --axis pan|tilt --ratio FROM:TO:STEP
       Times, torque, speed and acceleration of one axis against its gear ratio, as CSV.
   travel RIG [--step ANGLE] [--out FILE.csv]
@@ -73,11 +75,14 @@ Examples
 
 constexpr const char* kTrace =
     R"(gazewright-batch trace RIG --axis pan|tilt [--for TIME]
+gazewright-batch trace RIG --both [--hold pan|tilt] [--for TIME]
 
 Prints the answer of one axis to a step by its task move, from rest, as CSV. There is one row for
 each control sample, the first at time 0.
 
-  --axis  the axis, pan or tilt
+  --axis  the axis, pan or tilt; the other one is taken to stand still and to draw nothing
+  --both  both axes make their moves at once: they push each other, and share the supply
+  --hold  with --both: this axis holds its place while the other one moves
   --for   how long: seconds, or a number with a unit; up to 60 s, 0.6 s where not given
 
 Columns
@@ -89,12 +94,17 @@ Columns
   current_A        phase current amplitude that acts, signed as its torque
   bus_A            current from the supply; negative where the motor returns energy
 
+With --both the columns are time_s, then these of each axis as pan_angle_rad ... pan_current_A and
+tilt_angle_rad ... tilt_current_A, then bus_A of both together; there is one row for each control
+sample of the quicker drive.
+
 Where the rig lacks an input of the step, nothing is printed, a sentence names it and the exit
 status is 3.
 
 Examples
   gazewright-batch trace owl.rig.yaml --axis pan > pan.csv
   gazewright-batch trace owl.rig.yaml --axis tilt --for "250 ms" > tilt.csv
+  gazewright-batch trace owl.rig.yaml --both > both.csv
 )";
 
 constexpr const char* kSweep =

@@ -11,13 +11,15 @@ Problem set_form(Command& command, Form form) {
   command.form = form;
   return {};
 }
-Problem set_axis(Command& command, std::string_view text) {
+Problem set_axis(std::optional<Axis>& place, std::string_view option, std::string_view text) {
   for (const Axis axis : kAxes)
     if (text == gazewright::name_of(axis)) {
-      command.axis = axis;
+      place = axis;
       return {};
     }
-  return UsageProblem{"there is no axis " + quoted(text), "write --axis pan or --axis tilt"};
+  const std::string name(option);
+  return UsageProblem{"there is no axis " + quoted(text),
+                      "write " + name + " pan or " + name + " tilt"};
 }
 Problem set_duration(Command& command, std::string_view text) {
   const auto read = read_duration(text);
@@ -62,7 +64,15 @@ const OptionRow kOptions[] = {
        c.strict = true;
        return Problem{};
      }},
-    {"--axis", "pan|tilt", kOneAxis, set_axis},
+    {"--axis", "pan|tilt", kOneAxis,
+     [](Command& c, std::string_view text) { return set_axis(c.axis, "--axis", text); }},
+    {"--both", "", kTrace,
+     [](Command& c, std::string_view) {
+       c.both = true;
+       return Problem{};
+     }},
+    {"--hold", "pan|tilt", kTrace,
+     [](Command& c, std::string_view text) { return set_axis(c.hold, "--hold", text); }},
     {"--for", "TIME", kTrace, set_duration},
     {"--ratio", "FROM:TO:STEP", kSweep, set_ratios},
     {"--step", "ANGLE", kTravel, set_step},

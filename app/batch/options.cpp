@@ -72,7 +72,13 @@ Problem apply_options(Command& command, const Sorted& sorted) {
 
 Problem missing_part(const Command& command) {
   const std::string verb = name_of(command.verb);
-  if ((command.verb == Verb::trace || command.verb == Verb::sweep) && !command.axis)
+  if (command.verb == Verb::trace && command.both && command.axis)
+    return UsageProblem{"--axis and --both exclude each other", "give one of the two"};
+  if (command.hold && !command.both)
+    return UsageProblem{"--hold belongs to a trace of both axes", "add --both"};
+  if (command.verb == Verb::trace && !command.axis && !command.both)
+    return UsageProblem{"trace needs an axis", "add --axis pan, --axis tilt or --both"};
+  if (command.verb == Verb::sweep && !command.axis)
     return UsageProblem{verb + " needs an axis", "add --axis pan or --axis tilt"};
   if (command.verb == Verb::sweep && command.ratios.empty())
     return UsageProblem{"sweep needs the ratios", "add for example --ratio 4:40:1"};

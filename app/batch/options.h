@@ -29,6 +29,8 @@ struct Command {
   std::optional<Form> form;
   bool strict = false;
   std::optional<Axis> axis;
+  bool both = false;         ///< of a trace: both axes at once
+  std::optional<Axis> hold;  ///< of a trace of both: the axis that holds its place
   double duration_s = 0.6;
   std::vector<double> ratios;        ///< of a sweep
   double step_rad = kReachStep_rad;  ///< of travel

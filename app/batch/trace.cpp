@@ -1,46 +1,86 @@
 #include "app/batch/output.h"
 #include "app/batch/verbs.h"
-#include "core/bodies/bodies.h"
-#include "core/motion/axis_model.h"
-#include "core/motion/step.h"
+#include "core/motion/coupled.h"
 #include "core/rig/fields.h"
 
 namespace gazewright::batch {
 namespace {
 
+/// One row as text.
+std::string line_of(const std::vector<double>& row) {
+  std::string text;
+  for (const double& value : row) text += (&value == row.data() ? "" : ",") + number(value);
+  return text + '\n';
+}
+
 std::string rows_of(const Trace& trace) {
   std::string text = "time_s,angle_rad,speed_rad_s,motor_angle_rad,current_A,bus_A\n";
-  for (std::size_t i = 0; i < trace.time_s.size(); ++i) {
-    const double row[] = {trace.time_s[i],          trace.angle_rad[i], trace.speed_radps[i],
-                          trace.motor_angle_rad[i], trace.current_A[i], trace.bus_A[i]};
-    for (const double& value : row) text += (&value == row ? "" : ",") + number(value);
-    text += '\n';
+  for (std::size_t i = 0; i < trace.time_s.size(); ++i)
+    text += line_of({trace.time_s[i], trace.angle_rad[i], trace.speed_radps[i],
+                     trace.motor_angle_rad[i], trace.current_A[i], trace.bus_A[i]});
+  return text;
+}
+
+std::string rows_of(const CoupledTrace& both) {
+  std::string text = "time_s";
+  for (const char* column : {"angle_rad", "speed_rad_s", "motor_angle_rad", "current_A"})
+    text += std::string(",pan_") + column;
+  for (const char* column : {"angle_rad", "speed_rad_s", "motor_angle_rad", "current_A"})
+    text += std::string(",tilt_") + column;
+  text += ",bus_A\n";
+  for (std::size_t i = 0; i < both.bus_A.size(); ++i) {
+    std::vector<double> row{both.axis[0].time_s[i]};
+    for (const Trace& trace : both.axis)
+      row.insert(row.end(), {trace.angle_rad[i], trace.speed_radps[i], trace.motor_angle_rad[i],
+                             trace.current_A[i]});
+    row.push_back(both.bus_A[i]);
+    text += line_of(row);
   }
   return text;
+}
+
+/// Says that it lacks inputs, where an axis has no step.
+std::optional<int> lacks_step(const Analysis& analysis, Axis axis) {
+  if (!analysis.of(axis).step.time_s.empty()) return {};
+  const std::string name = name_of(axis);
+  const Figure* figure = analysis.figure(name + ".step.rise_time");
+  return complain("the rig cannot give a trace of " + name + ": it " +
+                      (figure ? figure->because : std::string("lacks inputs")),
+                  "add the missing values to the rig file", kBadRig);
+}
+
+/// Writes the rows; a trace that ended early is said so.
+int write_trace(const std::string& rows, const Trace& trace, const std::string& who,
+                double duration_s) {
+  const int status = write_out(rows);
+  if (status == kDone && trace.time_s.back() < duration_s - 2 * trace.sample_time_s)
+    return complain("the loop of " + who + " runs away; the trace ends at " +
+                        number(trace.time_s.back()) + " s",
+                    "lower its gains", kDone);
+  return status;
+}
+
+int run_both(const Rig& rig, const Analysis& analysis, const Command& command) {
+  for (const Axis axis : kAxes)
+    if (const auto status = lacks_step(analysis, axis)) return *status;
+  PanTilt move_rad{analysis.of(Axis::pan).move_rad, analysis.of(Axis::tilt).move_rad};
+  if (command.hold) (*command.hold == Axis::pan ? move_rad.pan : move_rad.tilt) = 0;
+  const CoupledTrace trace =
+      simulate_both(coupled_model(with_defaults(rig)), move_rad, command.duration_s);
+  return write_trace(rows_of(trace), trace.axis[0], "pan or tilt", command.duration_s);
 }
 
 }  // namespace
 
 int run_trace(const Rig& rig, const Command& command) {
+  const Analysis analysis = analyse(rig, {.remedies = false, .coupling = false});
+  if (command.both) return run_both(rig, analysis, command);
   const Axis axis = command.axis.value_or(Axis::pan);
-  const Analysis analysis = analyse(rig, {.remedies = false});
-  const AxisCurves& curves = analysis.of(axis);
-  const std::string name = name_of(axis);
-  if (curves.step.time_s.empty()) {
-    const Figure* figure = analysis.figure(name + ".step.rise_time");
-    return complain("the rig cannot give a trace of " + name + ": it " +
-                        (figure ? figure->because : std::string("lacks inputs")),
-                    "add the missing values to the rig file", kBadRig);
-  }
+  if (const auto status = lacks_step(analysis, axis)) return *status;
   const Rig filled = with_defaults(rig);
-  const Trace trace = simulate_step(axis_model(filled, rig_bodies(filled), axis), curves.move_rad,
-                                    command.duration_s);
-  const int status = write_out(rows_of(trace));
-  if (status == kDone && trace.time_s.back() < command.duration_s - 2 * trace.sample_time_s)
-    return complain("the loop of " + name + " runs away; the trace ends at " +
-                        number(trace.time_s.back()) + " s",
-                    "lower its gains", kDone);
-  return status;
+  const Trace trace = simulate_step(axis_model(filled, rig_bodies(filled), axis),
+                                    analysis.of(axis).move_rad, command.duration_s);
+  return write_trace(rows_of(trace), trace, name_of(axis), command.duration_s);
 }
 
 }  // namespace gazewright::batch

@@ -39,12 +39,28 @@ Chart chart_of(PlotKind kind, const PlotInput& input) {
       return torque_speed_chart(input);
     case PlotKind::travel_speed:
       return travel_speed_chart(input);
+    case PlotKind::both:
+      return both_chart(input);
     default:
       return step_chart(input);
   }
 }
 
 namespace chart_parts {
+
+Chart time_chart(PlotKind kind, const QString& y_name, const QString& y_unit) {
+  Chart chart;
+  chart.kind = kind;
+  chart.x_name = Plots::tr("Time");
+  chart.x_unit = QStringLiteral("ms");
+  chart.y_unit = y_unit;
+  chart.x_title = axis_title(chart.x_name, chart.x_unit);
+  chart.y_title = axis_title(y_name, y_unit);
+  chart.x_per_s = kMsPerS;
+  return chart;
+}
+
+QString no_analysis() { return Plots::tr("Nothing computed yet. Open or describe a rig."); }
 
 bool shows(const PlotInput& input, Axis axis) { return !input.only || *input.only == axis; }
 

@@ -13,6 +13,7 @@ Chart current_chart(const PlotInput& input);
 Chart ratio_chart(const PlotInput& input);
 Chart torque_speed_chart(const PlotInput& input);
 Chart travel_speed_chart(const PlotInput& input);
+Chart both_chart(const PlotInput& input);
 
 /// The chart of a kind that is one. @pre kind is not travel, reach or inertia.
 Chart chart_of(PlotKind kind, const PlotInput& input);
@@ -26,6 +27,12 @@ QString reason_text(const std::string& because);
 
 namespace chart_parts {
 inline constexpr double kDegPerRad = 180 / 3.14159265358979323846;
+inline constexpr double kMsPerS = 1000;
+
+/// An empty chart over time, which starts the linked cursor.
+Chart time_chart(PlotKind kind, const QString& y_name, const QString& y_unit);
+/// What a chart says before there is an analysis.
+QString no_analysis();
 
 bool shows(const PlotInput& input, Axis axis);
 QVector<double> scaled(const std::vector<double>& values, double factor);

@@ -22,6 +22,7 @@ enum class PlotKind {
   torque_speed,
   speed,
   current,
+  both,
   travel,
   travel_speed,
   reach,

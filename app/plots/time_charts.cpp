@@ -11,20 +11,6 @@ namespace {
 
 using namespace chart_parts;
 
-constexpr double kMsPerS = 1000;
-
-Chart time_chart(PlotKind kind, const QString& y_name, const QString& y_unit) {
-  Chart chart;
-  chart.kind = kind;
-  chart.x_name = Plots::tr("Time");
-  chart.x_unit = QStringLiteral("ms");
-  chart.y_unit = y_unit;
-  chart.x_title = axis_title(chart.x_name, chart.x_unit);
-  chart.y_title = axis_title(y_name, y_unit);
-  chart.x_per_s = kMsPerS;
-  return chart;
-}
-
 /// The time that shows the move of an axis and some rest after it, where it never settles the rise
 /// and what follows. [ms]
 double shown_time_ms(const Analysis& analysis, Axis axis) {
@@ -90,8 +76,6 @@ void finish(Chart& chart, const PlotInput& input) {
   chart.y = y_range(chart, chart.x);
   chart.y.hi += 0.1 * (chart.y.hi - chart.y.lo);  // for the labels
 }
-
-QString no_analysis() { return Plots::tr("Nothing computed yet. Open or describe a rig."); }
 
 /// The first time the angle passes a fraction of the move, for the mark of the rise. [ms]
 double passes_ms(const Trace& step, double level_rad) {

@@ -1,6 +1,7 @@
 #include <QApplication>
 
 #include "app/plots/chart_canvas.h"
+#include "app/plots/charts.h"
 #include "app/plots/drawing.h"
 #include "app/plots/format.h"
 #include "app/plots/text.h"
@@ -109,6 +110,10 @@ void draw_plots(SheetPage& page, const SheetContent& content) {
   cells = cells_of(page, kPlotHeight);
   draw_plot(page, cells.left, PlotKind::reach, input, plot_title(PlotKind::reach));
   draw_plot(page, cells.right, PlotKind::inertia, input, plot_title(PlotKind::inertia));
+  cells = cells_of(page, kPlotHeight);
+  draw_plot(page, cells.left, PlotKind::both, input, plot_title(PlotKind::both));
+  page.text(cells.right, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap,
+            summary_of(chart_of(PlotKind::both, input)), {7.5, false, page.theme().text});
   const QRectF row = page.take(kDrawingHeight);
   const auto part = [&row](double from, double to) {
     return QRectF(row.left() + from * row.width(), row.top(), (to - from) * row.width(),

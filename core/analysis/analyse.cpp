@@ -86,6 +86,7 @@ std::optional<double> Analysis::value(std::string_view id) const {
 
 Analysis analyse(const Rig& rig, const AnalyseOptions& options, const std::stop_token& stop) {
   Context context(rig, stop);
+  context.ask_for_coupling(options.coupling);
   context.prepare();
   Analysis analysis;
   analysis.figures = compute_figures(context);
@@ -95,6 +96,7 @@ Analysis analyse(const Rig& rig, const AnalyseOptions& options, const std::stop_
     analysis.findings.push_back(swap_finding(analysis.swap));
   }
   sort_by_urgency(analysis.findings);
+  if (const Coupling* coupling = context.coupling()) analysis.coupling = *coupling;
   for (const Axis axis : kAxes) {
     analysis.curves[static_cast<std::size_t>(axis)] = curves_of(context, axis);
     analysis.limits[static_cast<std::size_t>(axis)] = move_limits(context, axis);

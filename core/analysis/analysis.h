@@ -8,6 +8,7 @@
 #include <string_view>
 #include <vector>
 
+#include "core/analysis/coupling.h"
 #include "core/analysis/move_limits.h"
 #include "core/motion/rigid_move.h"
 #include "core/motion/step.h"
@@ -98,6 +99,7 @@ struct Analysis {
   std::vector<Finding> findings;  ///< sorted: fails, tight, unknown, holds; by margin within
   std::array<AxisCurves, 2> curves;
   Swap swap;
+  Coupling coupling;  ///< of both axes at once; empty where inputs are missing or not asked for
   std::array<MoveLimits, 2> limits;                ///< by Axis
   std::array<std::vector<std::string>, 2> homing;  ///< the homing plan by Axis, a sentence a step
 
@@ -110,6 +112,7 @@ struct Analysis {
 struct AnalyseOptions {
   bool remedies =
       true;  ///< solving for remedies and the swap simulates many rigs; a drag leaves it out
+  bool coupling = true;  ///< both axes at once, a few milliseconds; a drag leaves it out
 };
 /// The one flow: pure, no I/O, thread-safe. A stop request ends it early with what there is.
 Analysis analyse(const Rig& rig, const AnalyseOptions& options = {},

@@ -50,6 +50,7 @@ struct Check {
 };
 
 std::span<const Check> motion_checks();
+std::span<const Check> coupling_checks();
 std::span<const Check> travel_checks();
 std::span<const Check> cable_checks();
 std::span<const Check> wire_checks();

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <thread>
 #include <utility>
 
@@ -135,6 +136,17 @@ const std::optional<SprungImpact>& Context::sprung_blow(Axis axis) {
   });
 }
 
+const Coupling* Context::coupling() {
+  if (!coupling_asked_ || !missing(kBothSteps, Axis::pan).empty()) return nullptr;
+  return &kept(coupling_, [&] {
+    const PanTilt move_rad{this->move_rad(Axis::pan), this->move_rad(Axis::tilt)};
+    const double band = band_rad();
+    const double least_move_rad = std::min(std::abs(move_rad.pan), std::abs(move_rad.tilt));
+    return coupling_of({{model(Axis::pan), model(Axis::tilt)}, bodies()}, move_rad,
+                       std::isfinite(band) ? band : kBandWithoutCamera * least_move_rad, stop_);
+  });
+}
+
 void Context::prepare() {
   // What both threads read is made before they start; each then writes only its own axis.
   std::array<std::array<bool, 3>, 2> there{};
@@ -186,6 +198,9 @@ const std::vector<std::string>& Context::missing_of(std::string_view input, Axis
   const Axis whose = path.starts_with(name_of(Axis::tilt)) ? Axis::tilt : Axis::pan;
   if (input == "<load>") {
     names = load_missing(axis);
+  } else if (input == kBothSteps.front()) {
+    for (const Axis each : kAxes)
+      std::ranges::copy(missing(kStep, each), std::back_inserter(names));
   } else if (const auto fields = fields_in_use(path, rig_.axis(whose))) {
     names = missing(*fields, whose);
   } else {

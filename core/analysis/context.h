@@ -10,6 +10,7 @@
 #include <unordered_map>
 #include <vector>
 
+#include "core/analysis/coupling.h"
 #include "core/bodies/bodies.h"
 #include "core/motion/limits_in_force.h"
 #include "core/motion/loop.h"
@@ -51,6 +52,9 @@ class Context {
   double speed_at_stop_radps(Axis axis);
   /// The blow at top speed with the gear as a spring; see sprung_impact().
   const std::optional<SprungImpact>& sprung_blow(Axis axis);
+  const Coupling* coupling();  ///< null where not asked for, or where either step lacks inputs
+  void ask_for_coupling(bool is) { coupling_asked_ = is; }
+  bool is_coupling_asked() const { return coupling_asked_; }
 
   /// Works out the slow values of both axes at the same time, each on a thread of its own, as far
   /// as their inputs are there.
@@ -62,9 +66,9 @@ class Context {
 
   /// Which of these inputs have no value, as paths. `<axis>` is replaced; a path may name a whole
   /// part ("on_tilt", "<axis>.stops"); "<load>" stands for all that decides inertia and gravity of
-  /// the axis, and others for what the kind of a part needs (see fields_in_use). A part that is
-  /// absent on purpose (`none`) is not missing. The texts have to outlive the Context: string
-  /// literals.
+  /// the axis, "<both steps>" for all that the steps of both axes need, and others for what the
+  /// kind of a part needs (see fields_in_use). A part that is absent on purpose (`none`) is not
+  /// missing. The texts have to outlive the Context: string literals.
   std::vector<std::string> missing(std::span<const std::string_view> inputs, Axis axis);
 
  private:
@@ -92,6 +96,8 @@ class Context {
   std::stop_token stop_;
   std::optional<RigBodies> bodies_;
   std::optional<Clearance> clearance_;
+  std::optional<Coupling> coupling_;
+  bool coupling_asked_ = true;
   std::array<PerAxis, 2> axis_;
   std::optional<std::set<std::string>> empty_paths_;  ///< fields without a value
 };

@@ -73,6 +73,8 @@ inline constexpr std::array<InputPath, 12> kStepExtras{
     "<axis>.loop.speed_limit",   "<axis>.loop.estimator_bandwidth",
     "<axis>.loop.position_gain", "task.<axis>_move"};
 inline constexpr auto kStep = joined(kRigidMove, kStepExtras);
+/// All that the steps of both axes need.
+inline constexpr std::array<InputPath, 1> kBothSteps{"<both steps>"};
 inline constexpr std::array<InputPath, 3> kPixels{"camera.columns", "camera.horizontal_view",
                                                   "task.settle_band"};
 inline constexpr std::array<InputPath, 2> kScale{"camera.columns", "camera.horizontal_view"};

@@ -1,44 +1,31 @@
+#include "core/bodies/two_axis.h"
+
 #include <algorithm>
 #include <cmath>
 #include <numbers>
 
-#include "core/bodies/bodies.h"
-
 // Derivation of every formula here: resources/handbook/bodies.md.
 namespace gazewright {
-namespace {
 
-/// The tilt bodies' terms of M and their slopes by θ.
-struct MassTerms {
-  double pan_kgm2, both_kgm2, tilt_kgm2;   ///< M11, M12, M22
-  double pan_slope_kgm2, both_slope_kgm2;  ///< dM11/dθ, dM12/dθ; M22 is constant
-};
-
-MassTerms mass_terms(const RigBodies& bodies, double tilt_rad) {
-  const double c = std::cos(tilt_rad), s = std::sin(tilt_rad);
-  const Eigen::Matrix3d& I = bodies.on_tilt.I_O_kgm2;
-  const Eigen::Vector3d moment_kgm = bodies.on_tilt.mass_kg * bodies.on_tilt.p_OC_m;
+TwoAxisEquations::TwoAxisEquations(const RigBodies& bodies) {
+  const MassProperties &pan = bodies.on_pan, &tilt = bodies.on_tilt;
+  const Eigen::Matrix3d& I = tilt.I_O_kgm2;
+  const Eigen::Vector3d moment_kgm = tilt.mass_kg * tilt.p_OC_m;  // in T, about the tilt axis
   const Eigen::Vector3d& a = bodies.p_PT_m;
-  // First moment about the tilt axis in axes of P; its slope by θ is (−up, 0, forward).
-  const double forward_kgm = c * moment_kgm.x() - s * moment_kgm.z();
-  const double up_kgm = s * moment_kgm.x() + c * moment_kgm.z();
-  MassTerms m{};
-  m.pan_kgm2 = bodies.on_pan.I_O_kgm2(2, 2) +
-               bodies.on_tilt.mass_kg * (a.x() * a.x() + a.y() * a.y()) +
-               2 * (a.x() * forward_kgm + a.y() * moment_kgm.y()) + s * s * I(0, 0) +
-               2 * s * c * I(0, 2) + c * c * I(2, 2);
-  m.both_kgm2 = a.y() * up_kgm - (s * I(0, 1) + c * I(1, 2));
-  m.tilt_kgm2 = I(1, 1);
-  m.pan_slope_kgm2 =
-      -2 * a.x() * up_kgm + 2 * s * c * (I(0, 0) - I(2, 2)) + 2 * (c * c - s * s) * I(0, 2);
-  m.both_slope_kgm2 = a.y() * forward_kgm - (c * I(0, 1) - s * I(1, 2));
-  return m;
+  Ixx_ = I(0, 0), Iyy_ = I(1, 1), Izz_ = I(2, 2);
+  Ixy_ = I(0, 1), Ixz_ = I(0, 2), Iyz_ = I(1, 2);
+  x_kgm_ = moment_kgm.x(), z_kgm_ = moment_kgm.z();
+  at_x_m_ = a.x(), at_y_m_ = a.y();
+  pan_kgm2_ = pan.I_O_kgm2(2, 2) + tilt.mass_kg * (a.x() * a.x() + a.y() * a.y()) +
+              2 * a.y() * moment_kgm.y();
+  all_x_kgm_ = pan.mass_kg * pan.p_OC_m.x() + tilt.mass_kg * a.x();
+  all_y_kgm_ = pan.mass_kg * pan.p_OC_m.y() + tilt.mass_kg * a.y() + moment_kgm.y();
+  forward_mps2_ = kStandardGravity_mps2 * std::sin(bodies.lean_rad);  // along x of B
+  down_mps2_ = kStandardGravity_mps2 * std::cos(bodies.lean_rad);
 }
 
-}  // namespace
-
 Eigen::Matrix2d mass_matrix_kgm2(const RigBodies& bodies, double tilt_rad) {
-  const MassTerms m = mass_terms(bodies, tilt_rad);
+  const MassTerms m = TwoAxisEquations(bodies).mass(Turn::of(tilt_rad));
   Eigen::Matrix2d matrix;
   matrix << m.pan_kgm2, m.both_kgm2, m.both_kgm2, m.tilt_kgm2;
   return matrix;
@@ -46,27 +33,15 @@ Eigen::Matrix2d mass_matrix_kgm2(const RigBodies& bodies, double tilt_rad) {
 
 Eigen::Vector2d velocity_torque_Nm(const RigBodies& bodies, double tilt_rad,
                                    const Eigen::Vector2d& rate_radps) {
-  const MassTerms m = mass_terms(bodies, tilt_rad);
-  const double pan_radps = rate_radps(0), tilt_radps = rate_radps(1);
-  return {m.pan_slope_kgm2 * pan_radps * tilt_radps + m.both_slope_kgm2 * tilt_radps * tilt_radps,
-          -m.pan_slope_kgm2 * pan_radps * pan_radps / 2};
+  const MassTerms m = TwoAxisEquations(bodies).mass(Turn::of(tilt_rad));
+  const PanTilt torque = m.velocity_torque_Nm({rate_radps(0), rate_radps(1)});
+  return {torque.pan, torque.tilt};
 }
 
 Eigen::Vector2d gravity_torque_Nm(const RigBodies& bodies, double pan_rad, double tilt_rad) {
-  const double c = std::cos(tilt_rad), s = std::sin(tilt_rad);
-  const double forward_mps2 = kStandardGravity_mps2 * std::sin(bodies.lean_rad);  // along x of B
-  const double down_mps2 = kStandardGravity_mps2 * std::cos(bodies.lean_rad);
-  const MassProperties &pan = bodies.on_pan, &tilt = bodies.on_tilt;
-  const Eigen::Vector3d moment_kgm = tilt.mass_kg * tilt.p_OC_m;  // in T, about the tilt axis
-  const double tilt_forward_kgm = c * moment_kgm.x() - s * moment_kgm.z();
-  const double tilt_up_kgm = s * moment_kgm.x() + c * moment_kgm.z();
-  // First moment of everything about the pan axis, axes of P.
-  const double x_kgm =
-      pan.mass_kg * pan.p_OC_m.x() + tilt.mass_kg * bodies.p_PT_m.x() + tilt_forward_kgm;
-  const double y_kgm =
-      pan.mass_kg * pan.p_OC_m.y() + tilt.mass_kg * bodies.p_PT_m.y() + moment_kgm.y();
-  return {-forward_mps2 * (std::sin(pan_rad) * x_kgm + std::cos(pan_rad) * y_kgm),
-          -forward_mps2 * std::cos(pan_rad) * tilt_up_kgm - down_mps2 * tilt_forward_kgm};
+  const PanTilt torque =
+      TwoAxisEquations(bodies).gravity_torque_Nm(Turn::of(pan_rad), Turn::of(tilt_rad));
+  return {torque.pan, torque.tilt};
 }
 
 double GravityCurve::at(double angle_rad) const {

@@ -20,7 +20,7 @@ class StepRun {
         rate_Hz_(model.control.control_rate_Hz),
         far_rad_(kRunaway * std::max(std::abs(move_rad), 1e-3)),
         control_(model, move_rad),
-        advance_(model, move_rad) {
+        advance_(AxisDynamics(model, move_rad), sample_scale(model, move_rad)) {
     trace_.sample_time_s = 1 / rate_Hz_;
     add_row();
   }
@@ -68,7 +68,7 @@ class StepRun {
   MotorDrive drive_;
   double rate_Hz_, far_rad_;
   StepControl control_;
-  SampleAdvance advance_;
+  SampleAdvance<AxisDynamics> advance_;
   AxisState state_;
   double command_Nm_ = 0;  // acts in the next sample: the computing delay
   bool ended_ = false;

@@ -2,6 +2,8 @@
 
 #include <numbers>
 
+#include "core/motion/coupled_dynamics.h"
+
 namespace gazewright {
 namespace {
 
@@ -10,6 +12,7 @@ constexpr double kPositionPart = 3e-10;  // of the move, in one step
 constexpr double kSpeedPart_1ps = 3e-7;
 constexpr double kShortestCut = 1e-6;  // of a sample
 constexpr double kHopeless = 1e6;      // error, in tolerances, at which a step shows nothing
+constexpr double kSenseless = 1e12;    // error of a step that gives no numbers
 constexpr double kWorthCutting = 0.1;  // error from which a change of region is sought
 constexpr int kMostStiffSteps = 400;
 constexpr double kWorthWhile = 50;  // evaluations in a sample from which the stiff method is tried
@@ -17,49 +20,62 @@ constexpr double kExplicitCost = 6, kStiffCost = 12;  // of a step, in evaluatio
 
 }  // namespace
 
-LagParts::LagParts(double rate_1ps, double step_s) {
-  constexpr std::array<double, 5> at{1.0 / 5, 3.0 / 10, 4.0 / 5, 8.0 / 9, 1};
-  for (std::size_t i = 0; i < at.size(); ++i) stage[i] = std::exp(-rate_1ps * step_s * at[i]);
+SampleScale<double> sample_scale(const AxisModel& model, double move_rad) {
+  return {1 / model.control.control_rate_Hz,
+          2 * std::numbers::pi * model.control.current_bandwidth_Hz, move_rad, model.gear.ratio};
 }
 
-SampleAdvance::SampleAdvance(const AxisModel& model, double move_rad)
-    : dynamics_(model, move_rad),
-      sample_s_(1 / model.control.control_rate_Hz),
-      lag_1ps_(2 * std::numbers::pi * model.control.current_bandwidth_Hz),
+template <class Dynamics>
+SampleAdvance<Dynamics>::SampleAdvance(const Dynamics& dynamics, const SampleScale<Number>& scale)
+    : dynamics_(dynamics),
+      sample_s_(scale.sample_s),
+      lag_1ps_(scale.lag_1ps),
       whole_(lag_1ps_, sample_s_),
       most_steps_(static_cast<int>(std::clamp(3e6 * sample_s_, 200.0, 4000.0))),
       step_s_{sample_s_, sample_s_} {
-  const double size_rad = std::max(std::abs(move_rad), 1e-6);
-  const MotorAndLoad scale{model.gear.ratio, 1};
-  angle_tolerance_rad_ = kPositionPart * size_rad * scale;
-  speed_tolerance_radps_ = kSpeedPart_1ps * size_rad * scale;
+  const Number move_rad = magnitude(scale.move_rad), least_rad = Number{} + 1e-6;
+  const Number size_rad = select(move_rad > least_rad, move_rad, least_rad);
+  const Pair sizes{size_rad * scale.ratio, size_rad};
+  angle_tolerance_rad_ = kPositionPart * sizes;
+  speed_tolerance_radps_ = kSpeedPart_1ps * sizes;
 }
 
-double SampleAdvance::error_of(const MotionStep& step, const AxisState& from) const {
-  const auto part = [](double error, double tolerance, double speed) {
-    return std::abs(error) / (tolerance + kRelative * std::abs(speed));
+template <class Dynamics>
+void SampleAdvance<Dynamics>::set_sample(double sample_s) {
+  if (sample_s == sample_s_) return;
+  sample_s_ = sample_s;
+  whole_ = LagParts<Number>(lag_1ps_, sample_s);
+}
+
+template <class Dynamics>
+double SampleAdvance<Dynamics>::error_of(const MotionStep<Number>& step, const State& from) const {
+  const auto part = [](Number error, Number tolerance, Number speed) {
+    return largest_of(magnitude(error) / (tolerance + kRelative * magnitude(speed)));
   };
   const double worst = std::max(
       {part(step.speed_error_radps.motor, speed_tolerance_radps_.motor, from.speed_radps.motor),
        part(step.speed_error_radps.load, speed_tolerance_radps_.load, from.speed_radps.load),
-       part(step.angle_error_rad.motor, angle_tolerance_rad_.motor, 0),
-       part(step.angle_error_rad.load, angle_tolerance_rad_.load, 0)});
-  return is_finite(step.speed_radps + step.angle_rad) ? worst : 1e12;
+       part(step.angle_error_rad.motor, angle_tolerance_rad_.motor, Number{}),
+       part(step.angle_error_rad.load, angle_tolerance_rad_.load, Number{})});
+  // Neither an error nor a state that is no number counts as good.
+  return is_finite(step.speed_radps + step.angle_rad) && worst < kSenseless ? worst : kSenseless;
 }
 
-void SampleAdvance::advance(AxisState& state, double command_Nm) {
-  const TorqueLag lag{command_Nm, state.torque_Nm - command_Nm, lag_1ps_};
-  dynamics_.centre_gravity(state.angle_rad.load);
+template <class Dynamics>
+void SampleAdvance<Dynamics>::advance(State& state, Number command_Nm) {
+  const TorqueLag<Number> lag{command_Nm, state.torque_Nm - command_Nm, lag_1ps_};
+  dynamics_.centre(state.angle_rad.load);
   if (method_ == kStiff || !explicit_sample(state, lag)) stiff_sample(state, lag);
-  state.torque_Nm = command_Nm + lag.gap_Nm * whole_.stage.back();
+  state.torque_Nm = command_Nm + lag.gap_Nm * whole_.end();
 }
 
 /// How far into a step the region changes, just past the change: bisection on the cubic through
 /// both ends.
-double SampleAdvance::cut_s(const AxisState& from, const MotionStep& to, MotorAndLoad last,
-                            const TorqueLag& lag, double done_s, double step_s) const {
-  const auto between = [step_s](double x, MotorAndLoad y0, MotorAndLoad d0, MotorAndLoad y1,
-                                MotorAndLoad d1) -> MotorAndLoad {
+template <class Dynamics>
+double SampleAdvance<Dynamics>::cut_s(const State& from, const MotionStep<Number>& to, Pair last,
+                                      const TorqueLag<Number>& lag, double done_s,
+                                      double step_s) const {
+  const auto between = [step_s](double x, Pair y0, Pair d0, Pair y1, Pair d1) -> Pair {
     const double u = 1 - x;
     return u * u * ((1 + 2 * x) * y0 + x * step_s * d0) +
            x * x * ((1 + 2 * u) * y1 - u * step_s * d1);
@@ -67,9 +83,8 @@ double SampleAdvance::cut_s(const AxisState& from, const MotionStep& to, MotorAn
   double same = 0, other = 1;
   while (other - same > 1e-6 * other) {
     const double x = (same + other) / 2;
-    const MotorAndLoad p =
-        between(x, from.angle_rad, from.speed_radps, to.angle_rad, to.speed_radps);
-    const MotorAndLoad v = between(x, from.speed_radps, start_.acceleration, to.speed_radps, last);
+    const Pair p = between(x, from.angle_rad, from.speed_radps, to.angle_rad, to.speed_radps);
+    const Pair v = between(x, from.speed_radps, start_.acceleration, to.speed_radps, last);
     const bool changed = dynamics_.region(lag.at(done_s + x * step_s), p, v) != start_.region;
     (changed ? other : same) = x;
     if (other * step_s < kShortestCut * sample_s_) break;
@@ -78,22 +93,24 @@ double SampleAdvance::cut_s(const AxisState& from, const MotionStep& to, MotorAn
 }
 
 /// False, with the state as it was, where it takes too many steps.
-bool SampleAdvance::explicit_sample(AxisState& state, const TorqueLag& lag) {
-  AxisState at = state;
+template <class Dynamics>
+bool SampleAdvance<Dynamics>::explicit_sample(State& state, const TorqueLag<Number>& lag) {
+  State at = state;
   if (!start_.known)
     start_ = {dynamics_.acceleration(at.torque_Nm, at.angle_rad, at.speed_radps),
               dynamics_.region(at.torque_Nm, at.angle_rad, at.speed_radps), true};
-  double done_s = 0, h = std::min(step_s_[kExplicit], sample_s_), uncut_s = 0, gap_Nm = lag.gap_Nm;
-  MotorAndLoad last;
+  double done_s = 0, h = std::min(step_s_[kExplicit], sample_s_), uncut_s = 0;
+  Number gap_Nm = lag.gap_Nm;
+  Pair last;
   for (int steps = 1; steps <= most_steps_; ++steps) {
     const bool whole = done_s == 0 && h >= sample_s_, ends = done_s + h >= sample_s_ * (1 - 1e-12);
     if (ends) h = sample_s_ - done_s;
-    const LagParts parts = whole ? whole_ : LagParts(lag.rate_1ps, h);
-    const auto acceleration = [&](std::size_t stage, MotorAndLoad p, MotorAndLoad v) {
+    const LagParts<Number> parts = whole ? whole_ : LagParts<Number>(lag.rate_1ps, h);
+    const auto acceleration = [&](int stage, Pair p, Pair v) {
       return dynamics_.acceleration(lag.command_Nm + gap_Nm * parts.stage[stage], p, v);
     };
-    const double end_Nm = lag.command_Nm + gap_Nm * parts.stage.back();
-    const MotionStep to = explicit_step(acceleration, at, start_.acceleration, h, last);
+    const Number end_Nm = lag.command_Nm + gap_Nm * parts.end();
+    const MotionStep<Number> to = explicit_step(acceleration, at, start_.acceleration, h, last);
     const double error = error_of(to, at);
     const unsigned region = dynamics_.region(end_Nm, to.angle_rad, to.speed_radps);
     if (region != start_.region && error > kWorthCutting && error < kHopeless) {
@@ -113,7 +130,7 @@ bool SampleAdvance::explicit_sample(AxisState& state, const TorqueLag& lag) {
     start_.acceleration = last;
     start_.region = region;
     done_s += h;
-    gap_Nm *= parts.stage.back();
+    gap_Nm *= parts.end();
     if (ends) {  // a step cut short says little about the next one
       const double next_s = whole ? h : h * step_factor(error);
       step_s_[kExplicit] = std::max({next_s, step_s_[kExplicit], uncut_s});
@@ -130,7 +147,8 @@ bool SampleAdvance::explicit_sample(AxisState& state, const TorqueLag& lag) {
 }
 
 /// After its most steps the tolerance grows with each further one, so that it always ends.
-void SampleAdvance::stiff_sample(AxisState& state, const TorqueLag& lag) {
+template <class Dynamics>
+void SampleAdvance<Dynamics>::stiff_sample(State& state, const TorqueLag<Number>& lag) {
   start_.known = false;
   double done_s = 0, h = std::min(step_s_[kStiff], sample_s_), allowed = 1;
   int steps = 0;
@@ -138,20 +156,20 @@ void SampleAdvance::stiff_sample(AxisState& state, const TorqueLag& lag) {
     if (++steps > kMostStiffSteps) allowed *= 3;
     ends = done_s + h >= sample_s_ * (1 - 1e-12);
     if (ends) h = sample_s_ - done_s;
-    const auto acceleration = [&](double c, const Eigen::Vector2d& p, const Eigen::Vector2d& v) {
-      return dynamics_
-          .acceleration(lag.at(done_s + c * h), MotorAndLoad::from(p), MotorAndLoad::from(v))
+    const auto acceleration = [&](double c, const typename Pair::Vector& p,
+                                  const typename Pair::Vector& v) {
+      return dynamics_.acceleration(lag.at(done_s + c * h), Pair::from(p), Pair::from(v))
           .as_vector();
     };
-    const double start_Nm = lag.at(done_s);
+    const Number start_Nm = lag.at(done_s);
     const auto slopes = dynamics_.slopes(start_Nm, lag.rate_1ps * (lag.command_Nm - start_Nm),
                                          state.angle_rad, state.speed_radps);
-    const auto result = rosenbrock_step<2>(acceleration, slopes, state.angle_rad.as_vector(),
-                                           state.speed_radps.as_vector(), h);
-    const MotionStep to{MotorAndLoad::from(result.position), MotorAndLoad::from(result.speed),
-                        MotorAndLoad::from(result.position_error),
-                        MotorAndLoad::from(result.speed_error)};
-    const double error = error_of(to, state) / allowed, next_s = h * step_factor(error);
+    const auto result = rosenbrock_step<Pair::kRows>(
+        acceleration, slopes, state.angle_rad.as_vector(), state.speed_radps.as_vector(), h);
+    const MotionStep<Number> to{Pair::from(result.position), Pair::from(result.speed),
+                                Pair::from(result.position_error), Pair::from(result.speed_error)};
+    const double error = error_of(to, state) / allowed;
+    const double next_s = std::max(h * step_factor(error), kShortestCut * sample_s_);
     if (error > 1) {
       h = next_s;
       ends = false;
@@ -167,11 +185,15 @@ void SampleAdvance::stiff_sample(AxisState& state, const TorqueLag& lag) {
 }
 
 /// Remembers what samples took, forgets slowly what the other method took, takes the cheaper.
-void SampleAdvance::settle_costs(Method used, double cost) {
+template <class Dynamics>
+void SampleAdvance<Dynamics>::settle_costs(Method used, double cost) {
   cost_[used] = (cost_[used] + cost) / 2;
   double& other = cost_[used == kExplicit ? kStiff : kExplicit];
   other *= 0.98;
   method_ = cost_[kExplicit] <= std::max(cost_[kStiff], kWorthWhile) ? kExplicit : kStiff;
 }
+
+template class SampleAdvance<AxisDynamics>;
+template class SampleAdvance<CoupledDynamics>;
 
 }  // namespace gazewright

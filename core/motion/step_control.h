@@ -23,6 +23,13 @@ class StepControl {
                  std::min(model.drive.torque_constant_NmpA * model.drive.current_limit_A,
                           model.gear_torque_limit_Nm())) {}
 
+  /// Begins as a loop that has long held this torque at the output at this place. [N·m]
+  void hold(double motor_rad, double angle_rad, double torque_Nm) {
+    target_rad_ = last_rad_ = reading_rad(motor_rad, angle_rad);
+    integral_Nm_ = torque_Nm;
+    first_ = false;
+  }
+
   /// Takes one sample and gives the motor torque that it commands. [N·m]
   double torque_command_Nm(double motor_rad, double angle_rad) {
     const double measured_rad = reading_rad(motor_rad, angle_rad);

@@ -3,8 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/motion/axis_model.h"
-#include "core/motion/motor_and_load.h"
+#include "core/motion/drive_train.h"
 #include "core/motion/rosenbrock.h"
 
 /// The equations of motion of design section 5 with their constants worked out beforehand.
@@ -53,25 +52,22 @@ class ActingTorque {
 /// taken at φ − move/2.
 class AxisDynamics {
  public:
+  using Number = double;
+
   AxisDynamics(const AxisModel& model, double move_rad)
       : acting_torque(model),
+        train_({&model}),
         load_(model.load),
-        gear_(model.gear),
-        half_gap_rad_(model.gear.backlash_rad / 2),
-        per_ratio_(1 / model.gear.ratio),
-        driving_loss_(1 / model.gear.efficiency - 1),
-        back_driving_loss_(1 - model.gear.back_efficiency),
-        per_rotor_(1 / model.gear.rotor_inertia_kgm2),
         per_load_(1 / model.load.inertia_kgm2),
         gravity_at_rad_(-move_rad / 2),
         untwisted_rad_(model.load.cable_centre_rad + move_rad / 2),
         weighs_(model.load.gravity.cos_Nm != 0 || model.load.gravity.sin_Nm != 0) {
-    centre_gravity(0);
+    centre(0);
   }
 
   /// Prepares the series of gravity about this angle; it is exact to 1e-8 of itself within 0.02
   /// rad.
-  void centre_gravity(double angle_rad) {
+  void centre(double angle_rad) {
     if (std::abs(angle_rad - centre_rad_) < 2e-3) return;
     centre_rad_ = angle_rad;
     if (!weighs_) return;
@@ -93,40 +89,20 @@ class AxisDynamics {
     return -load_.cable_stiffness_Nmprad * (angle_rad - untwisted_rad_);
   }
 
-  /// Torque of the teeth on the load. They push and never pull. [N·m]
-  double tooth_torque_Nm(MotorAndLoad angle, MotorAndLoad speed) const {
-    const double twist = angle.motor * per_ratio_ - angle.load;
-    if (std::abs(twist) <= half_gap_rad_) return 0;
-    const double windup = twist - std::copysign(half_gap_rad_, twist);
-    const double torque = gear_.stiffness_Nmprad * windup +
-                          gear_.damping_Nmsprad * (speed.motor * per_ratio_ - speed.load);
-    return torque * twist > 0 ? torque : 0;
-  }
-
   /// (dω_m/dt, dω/dt) with the torque T_e that the current loop would give. [rad/s²]
-  MotorAndLoad acceleration(double torque_Nm, MotorAndLoad angle, MotorAndLoad speed) const {
-    const double tooth = tooth_torque_Nm(angle, speed), at_input = tooth * per_ratio_;
-    const double loss =
-        std::abs(at_input) * (tooth * speed.motor >= 0 ? driving_loss_ : back_driving_loss_);
-    const double motor = acting_torque.at(torque_Nm, speed.motor) -
-                         (gear_.drag_Nm + loss) * std::clamp(2 * speed.motor, -1.0, 1.0) -
-                         gear_.viscous_Nmsprad * speed.motor - at_input;
-    const double load = tooth - load_.coulomb_Nm * std::clamp(100 * speed.load, -1.0, 1.0) -
-                        load_.viscous_Nmsprad * speed.load + gravity_Nm(angle.load) +
-                        cable_Nm(angle.load);
-    return {motor * per_rotor_, load * per_load_};
+  [[gnu::always_inline]] MotorAndLoad acceleration(double torque_Nm, MotorAndLoad angle,
+                                                   MotorAndLoad speed) const {
+    const double tooth = train_.tooth_torque_Nm(angle, speed);
+    const double acting = acting_torque.at(torque_Nm, speed.motor);
+    const double load =
+        train_.moving_Nm(tooth, speed.load) + gravity_Nm(angle.load) + cable_Nm(angle.load);
+    return {train_.motor_radps2(acting, tooth, speed.motor), load * per_load_};
   }
 
-  /// A number for the branch of each of the model's case distinctions: gap, teeth in touch,
-  /// friction, direction of the motor, envelope. Between changes of it the equations are smooth.
+  /// A number for the branch of each of the model's case distinctions, the envelope's among them.
   unsigned region(double torque_Nm, MotorAndLoad angle, MotorAndLoad speed) const {
-    const double twist = angle.motor * per_ratio_ - angle.load;
-    const auto bit = [](bool is, unsigned place) { return static_cast<unsigned>(is) << place; };
-    return bit(twist > half_gap_rad_, 0) | bit(twist < -half_gap_rad_, 1) |
-           bit(tooth_torque_Nm(angle, speed) != 0, 2) | bit(speed.motor > 0, 3) |
-           bit(std::abs(speed.motor) > 0.5, 4) | bit(speed.load > 0, 5) |
-           bit(std::abs(speed.load) > 0.01, 6) |
-           bit(acting_torque.at(torque_Nm, speed.motor) != torque_Nm, 7);
+    const bool limited = acting_torque.at(torque_Nm, speed.motor) != torque_Nm;
+    return train_.region(angle, speed) << 1 | bits_of(limited);
   }
 
   AccelerationSlopes<2> slopes(double torque_Nm, double torque_slope_Nmps, MotorAndLoad angle,
@@ -135,10 +111,9 @@ class AxisDynamics {
   ActingTorque acting_torque;
 
  private:
+  DriveTrain<double> train_;
   AxisLoad load_;
-  GearTrain gear_;
-  double half_gap_rad_, per_ratio_, driving_loss_, back_driving_loss_, per_rotor_, per_load_;
-  double gravity_at_rad_, untwisted_rad_;
+  double per_load_, gravity_at_rad_, untwisted_rad_;
   bool weighs_;
   double centre_rad_ = kInfinity, gravity_Nm_ = 0, gravity_slope_Nmprad_ = 0;
 };

@@ -200,6 +200,35 @@ TEST(TravelSpeedChart, SaysWhyAnAxisHasNone) {
   EXPECT_TRUE(chart.message.contains("soft limit inset")) << chart.message.toStdString();
 }
 
+TEST(BothChart, ShowsWhatEachAxisDoesWhileItHoldsAndMarksTheLargest) {
+  const Chart chart = chart_of(PlotKind::both, the_owl().input());
+  const Coupling& coupling = the_owl().analysis.coupling;
+  const Series series = series_named(chart, "Tilt while Pan moves");
+  const Trace& trace = coupling.holding(Axis::tilt).trace.of(Axis::tilt);
+  ASSERT_EQ(series.y.size(), qsizetype(trace.angle_rad.size()));
+  EXPECT_DOUBLE_EQ(series.y[300], trace.angle_rad[300] * kDegPerRad);
+  const double largest_deg = coupling.holding(Axis::tilt).largest_rad * kDegPerRad;
+  EXPECT_TRUE(std::any_of(chart.marks.begin(), chart.marks.end(), [&](const Mark& m) {
+    return m.axis == Axis::tilt && std::abs(m.y) == largest_deg && m.text.contains("px");
+  }));
+  const QString said = summary_of(chart);
+  EXPECT_TRUE(said.contains("Tilt is pushed off by up to")) << said.toStdString();
+  EXPECT_TRUE(said.contains("Both moves at once settle after")) << said.toStdString();
+}
+
+TEST(BothChart, SaysWhyItIsEmpty) {
+  Rig rig = the_owl().rig;
+  PlotInput input;
+  input.rig = &rig;
+  const Analysis quick = analyse(rig, {.remedies = false, .coupling = false});
+  input.now = &quick;
+  EXPECT_TRUE(chart_of(PlotKind::both, input).message.contains("as soon as")) << "while dragging";
+  rig.tilt.motor.rotor_inertia_kgm2 = {};
+  const Analysis incomplete = analyse(rig, {.remedies = false});
+  input.now = &incomplete;
+  EXPECT_TRUE(chart_of(PlotKind::both, input).message.contains("rotor inertia"));
+}
+
 TEST(Charts, SayInWordsThatNothingIsOpen) {
   for (const PlotKind kind : plot_kinds()) {
     if (kind == PlotKind::travel || kind == PlotKind::reach || kind == PlotKind::inertia) continue;

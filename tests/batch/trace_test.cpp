@@ -1,7 +1,9 @@
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <cstdlib>
+#include <map>
 
 #include "tests/batch/json_reader.h"
 #include "tests/batch/program.h"
@@ -78,6 +80,49 @@ TEST(BatchTrace, TakesTheTimeAsSecondsOrWithItsUnit) {
   EXPECT_EQ(lines_of(seconds).size(), 402u);
   EXPECT_EQ(run_batch({"trace", kNewt, "--axis", "tilt", "--for", "50 ms"}).out, seconds);
   EXPECT_EQ(run_batch({"trace", kNewt, "--axis", "tilt", "--for", "5e-2 s"}).out, seconds);
+}
+
+/// The columns of a trace by their names.
+std::map<std::string, std::vector<double>> columns_of(const std::string& csv) {
+  std::map<std::string, std::vector<double>> columns;
+  const auto lines = lines_of(csv);
+  const auto names = fields_of(lines.at(0));
+  for (std::size_t i = 1; i < lines.size(); ++i) {
+    const auto fields = fields_of(lines[i]);
+    for (std::size_t k = 0; k < names.size(); ++k)
+      columns[names[k]].push_back(std::strtod(fields.at(k).c_str(), nullptr));
+  }
+  return columns;
+}
+
+TEST(BatchTrace, OfBothAxesHasTheColumnsOfEachAndTheSumOfTheSupply) {
+  const Ran ran = run_batch({"trace", kNewt, "--both"});
+  EXPECT_EQ(ran.status, 0) << ran.err;
+  EXPECT_EQ(lines_of(ran.out)[0],
+            "time_s,pan_angle_rad,pan_speed_rad_s,pan_motor_angle_rad,pan_current_A,"
+            "tilt_angle_rad,tilt_speed_rad_s,tilt_motor_angle_rad,tilt_current_A,bus_A");
+  const auto columns = columns_of(ran.out);
+  ASSERT_EQ(columns.at("bus_A").size(), 4801u);
+  const double band = 4 / (640 / std::tan(35 * M_PI / 180));
+  EXPECT_NEAR(columns.at("pan_angle_rad").back(), 40 * M_PI / 180, band);
+  EXPECT_NEAR(columns.at("tilt_angle_rad").back(), 25 * M_PI / 180, band);
+  EXPECT_DOUBLE_EQ(figure(kNewt, "both.peak_bus_current"), std::ranges::max(columns.at("bus_A")));
+}
+
+TEST(BatchTrace, OfBothAxesWithOneThatHoldsShowsItsDisturbance) {
+  const auto columns = columns_of(run_batch({"trace", kNewt, "--both", "--hold", "tilt"}).out);
+  double most = 0;
+  for (const double angle : columns.at("tilt_angle_rad")) most = std::max(most, std::abs(angle));
+  EXPECT_GT(most, 0);
+  EXPECT_DOUBLE_EQ(figure(kNewt, "tilt.coupling.disturbance"), most);
+  EXPECT_GT(columns.at("pan_angle_rad").back(), 0.6);
+}
+
+TEST(BatchTrace, OfBothAxesAndOneAxisExcludeEachOther) {
+  EXPECT_EQ(run_batch({"trace", kNewt, "--both", "--axis", "pan"}).err,
+            "gazewright-batch: --axis and --both exclude each other\n  fix: give one of the two\n");
+  EXPECT_EQ(run_batch({"trace", kNewt, "--axis", "pan", "--hold", "tilt"}).err,
+            "gazewright-batch: --hold belongs to a trace of both axes\n  fix: add --both\n");
 }
 
 TEST(BatchTrace, WithoutAnInputNamesItAndPrintsNothing) {

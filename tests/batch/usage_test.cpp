@@ -35,7 +35,7 @@ const std::vector<Wrong>& wrong_usages() {
       {{"figures", kNewt, "--json=yes"}, "--json takes no value\n  fix: write --json alone"},
       {{"figures", kNewt, "--axis", "pan"},
        "--axis does not belong to the verb figures\n  fix: figures takes --json, --csv, --strict"},
-      {{"trace", kNewt}, "trace needs an axis\n  fix: add --axis pan or --axis tilt"},
+      {{"trace", kNewt}, "trace needs an axis\n  fix: add --axis pan, --axis tilt or --both"},
       {{"trace", kNewt, "--axis", "roll"},
        "there is no axis \"roll\"\n  fix: write --axis pan or --axis tilt"},
       {{"trace", kNewt, "--axis"}, "--axis needs a value\n  fix: write --axis pan|tilt"},

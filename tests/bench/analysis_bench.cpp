@@ -16,7 +16,8 @@ Rig sample() {
 
 void analyse_figures(benchmark::State& state) {
   const Rig rig = sample();
-  for (auto _ : state) benchmark::DoNotOptimize(analyse(rig, {.remedies = false}));
+  for (auto _ : state)
+    benchmark::DoNotOptimize(analyse(rig, {.remedies = false, .coupling = false}));
 }
 BENCHMARK(analyse_figures)->Name("analyse")->Unit(benchmark::kMillisecond);
 

@@ -200,6 +200,41 @@ def compare_step(batch, path, axis, ours, rig, per_rad, drive):
             yield f"eye.duration_ratio is {ours['eye.duration_ratio']}, should be {settle / human}"
 
 
+def both_trace(batch, path, hold, seconds):
+    rows = run(batch, "trace", path, "--both", "--for", f"{seconds} s", *(["--hold", hold] if hold else [])).split()
+    return dict(zip(rows[0].split(","), np.array([[float(x) for x in row.split(",")] for row in rows[1:]]).T))
+
+
+def compare_coupling(batch, path, ours, rig, per_rad):
+    """Both axes at once: the figures against those of the traces of the three moves, watched as long
+    as it takes those that move to settle."""
+    band = value(rig["task"]["settle_band"]) / per_rad
+    for hold in (None, "pan", "tilt"):
+        movers = [a for a in ("pan", "tilt") if a != hold]
+        for seconds in (0.6, 2, 6):
+            t = both_trace(batch, path, hold, seconds)
+            settles = [step_figures(np.array([t["time_s"], t[f"{a}_angle_rad"], t[f"{a}_speed_rad_s"],
+                                              t[f"{a}_motor_angle_rad"], t[f"{a}_current_A"], t["bus_A"]]).T,
+                                    value(rig["task"][a + "_move"]), band)["step.settle_time"] for a in movers]
+            if None not in settles or t["time_s"][-1] < seconds - 0.01:
+                break
+        ran_away = t["time_s"][-1] < seconds - 0.01
+        if hold and ran_away:
+            pairs = [(f"{hold}.coupling.disturbance", None), (f"{hold}.coupling.disturbance_px", None)]
+        elif hold:
+            theirs = np.abs(t[f"{hold}_angle_rad"]).max()
+            pairs = [(f"{hold}.coupling.disturbance", theirs), (f"{hold}.coupling.disturbance_px", theirs * per_rad)]
+        else:
+            pairs = [("both.peak_bus_current", max(0.0, t["bus_A"].max()))]
+            mine = ours["both.settle_time"]
+            ends = None if None in settles else [max(end) for end in zip(*settles)]
+            if not (mine is None if ends is None else mine is not None and ends[0] - 1e-9 <= mine <= ends[1] + 1e-9):
+                yield f"both.settle_time is {mine}, its trace has {ends}"
+        for key, wanted in pairs:
+            if not is_close(ours[key], wanted, CLOSED_FORM, 1e-6):
+                yield f"{key} is {ours[key]}, its trace has {wanted}"
+
+
 def poses_left(rig, ours):
     """Ends of pan and tilt; where a collision ends the tilt, our own (compared elsewhere)."""
     ends = []
@@ -244,7 +279,10 @@ def compare(batch, path):
             where = "out" if unstable else "in"
             bad.append(f"{axis} speed loop: poles {where}side the circle, margins say otherwise")
         bad.extend(compare_step(batch, path, axis, ours, rig, per_rad, d))
-    known = set(theirs) | {f"{a}.step.{s}" for a in ("pan", "tilt") for s in (
+    bad.extend(compare_coupling(batch, path, ours, rig, per_rad))
+    known = set(theirs) | {"both.settle_time", "both.peak_bus_current"} | {
+        f"{a}.coupling.{s}" for a in ("pan", "tilt") for s in ("disturbance", "disturbance_px")}
+    known |= {f"{a}.step.{s}" for a in ("pan", "tilt") for s in (
         "rise_time", "overshoot", "settle_time", "peak_current", "peak_speed")}
     known |= {f"{a}.limits.{name}" for a in ("pan", "tilt") for name in LIMITS}
     known |= {"eye.duration_ratio", "pan.ratio.best_time", "tilt.ratio.best_time"}

@@ -1,0 +1,63 @@
+#include <cmath>
+
+#include "core/analysis/checks.h"
+#include "core/analysis/inputs.h"
+#include "core/analysis/say.h"
+
+namespace gazewright {
+namespace {
+
+using Way = Lever::Way;
+constexpr auto kHold = joined(kBothSteps, kPixels);
+constexpr double kTrial_s = 0.3;  // of a remedy: the other axis' move and what it stirs up
+
+constexpr Lever kLevers[] = {{"<axis>.loop.speed_gain", Way::up, 6},
+                             {"<axis>.loop.speed_integral_gain", Way::up, 10},
+                             {"<axis>.loop.position_gain", Way::up, 4},
+                             {"<axis>.gearbox.backlash", Way::down, 20}};
+
+Compared hold_still(Context& c, Axis a) {
+  const Coupling* coupling = c.coupling();
+  if (coupling == nullptr) return {std::nullopt, c.band_rad(), "left out of a quick analysis"};
+  const Coupling::Held& held = coupling->holding(a);
+  if (held.trace.ran_away)
+    return {std::nullopt, c.band_rad(), "runs away: a loop is unstable",
+            Compared::Outcome::impossible};
+  const Axis other = a == Axis::pan ? Axis::tilt : Axis::pan;
+  return {held.largest_rad, c.band_rad(),
+          std::string(name_of(other)) + "'s move pushes it off by " +
+              say(held.largest_rad, "rad", "deg") + " (" +
+              say(held.largest_rad * c.pixels_per_radian(), "1", "1") + " px) at " +
+              say(held.largest_at_s, "s", "ms")};
+}
+
+Compared hold_still_trial(Context& c, Axis a) {
+  PanTilt move_rad{c.move_rad(Axis::pan), c.move_rad(Axis::tilt)};
+  (a == Axis::pan ? move_rad.pan : move_rad.tilt) = 0;
+  const CoupledTrace trace =
+      simulate_both({{c.model(Axis::pan), c.model(Axis::tilt)}, c.bodies()}, move_rad, kTrial_s);
+  double largest_rad = trace.ran_away ? kInfinity : 0;
+  for (const double angle_rad : trace.of(a).angle_rad)
+    largest_rad = std::max(largest_rad, std::abs(angle_rad));
+  return {largest_rad, c.band_rad(), {}};
+}
+
+constexpr Check kChecks[] = {
+    {.id = "<axis>.coupling.disturbance",
+     .what = "Hold still while the other axis moves",
+     .goal = "would keep it inside the settle band",
+     .part = "<axis>.loop",
+     .si_unit = "rad",
+     .unit = "deg",
+     .inputs = kHold,
+     .compare = hold_still,
+     .levers = kLevers,
+     .trial = hold_still_trial,
+     .asked_when = [](Context& c, Axis) { return c.is_coupling_asked(); }},
+};
+
+}  // namespace
+
+std::span<const Check> coupling_checks() { return kChecks; }
+
+}  // namespace gazewright
