@@ -50,9 +50,18 @@ std::string figures_json(const Rig& rig, const Analysis& analysis) {
       steps += (steps.empty() ? "" : ", ") + json_string(step);
     return json_string(name_of(axis)) + ": [" + steps + ']';
   };
+  const auto advice = [&](Axis axis) {
+    const GainAdvice& of = analysis.advice[static_cast<std::size_t>(axis)];
+    std::string reasons;
+    for (const std::string& sentence : of.sentences)
+      reasons += (reasons.empty() ? "" : ", ") + json_string(sentence);
+    return json_string(name_of(axis)) + ": {\"limited_by\": " + string_or_null(of.limited_by) +
+           ", \"reasons\": [" + reasons + "]}";
+  };
   return "{\n  \"rig\": " + json_string(rig.title) + ",\n  \"figures\": {" + lines(figures) +
          "},\n  \"findings\": [" + lines(findings) + "],\n  \"homing\": {" +
-         lines({plan(Axis::pan), plan(Axis::tilt)}) + "}\n}\n";
+         lines({plan(Axis::pan), plan(Axis::tilt)}) + "},\n  \"advice\": {" +
+         lines({advice(Axis::pan), advice(Axis::tilt)}) + "}\n}\n";
 }
 
 }  // namespace gazewright::batch

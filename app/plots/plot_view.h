@@ -22,6 +22,7 @@ enum class PlotKind {
   torque_speed,
   speed,
   current,
+  bode,
   travel,
   travel_speed,
   reach,

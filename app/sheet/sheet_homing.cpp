@@ -20,6 +20,19 @@ void draw_step(SheetPage& page, const QString& mark, const TextStyle& mark_style
 
 }  // namespace
 
+void draw_advice(SheetPage& page, const SheetContent& content) {
+  page.ensure(80);
+  page.heading(Plots::tr("Gain advice"));
+  for (const Axis axis : kAxes) {
+    QStringList sentences;
+    for (const std::string& text :
+         content.analysis.advice[static_cast<std::size_t>(axis)].sentences)
+      sentences << reason_text(text);
+    draw_step(page, axis_word(axis), {8.5, true, axis_text_colour(page.theme(), axis)},
+              sentences.join(' '));
+  }
+}
+
 void draw_homing(SheetPage& page, const SheetContent& content) {
   page.ensure(80);
   page.heading(Plots::tr("Homing plan"));

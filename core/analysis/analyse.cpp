@@ -7,6 +7,7 @@
 #include "core/analysis/curves.h"
 #include "core/analysis/figures.h"
 #include "core/analysis/homing_plan.h"
+#include "core/analysis/inputs.h"
 #include "core/analysis/swap.h"
 
 namespace gazewright {
@@ -96,6 +97,9 @@ Analysis analyse(const Rig& rig, const AnalyseOptions& options, const std::stop_
   sort_by_urgency(analysis.findings);
   for (const Axis axis : kAxes) {
     analysis.curves[static_cast<std::size_t>(axis)] = curves_of(context, axis);
+    if (context.missing(kLoops, axis).empty())
+      analysis.response[static_cast<std::size_t>(axis)] = context.loops(axis).response;
+    analysis.advice[static_cast<std::size_t>(axis)] = context.advice(axis);
     analysis.homing[static_cast<std::size_t>(axis)] = homing_plan(context, axis, analysis.findings);
   }
   return analysis;

@@ -8,6 +8,8 @@
 #include <string_view>
 #include <vector>
 
+#include "core/analysis/gain_advice.h"
+#include "core/motion/loop.h"
 #include "core/motion/rigid_move.h"
 #include "core/motion/step.h"
 #include "core/rig/rig.h"
@@ -52,6 +54,7 @@ struct Remedy {
   std::string
       path;  ///< field to change; empty: nothing to apply; "swap" exchanges the two gearboxes
   double value_si = 0;
+  std::vector<FieldValue> also{};  ///< fields that change together with it
 };
 
 struct Finding {
@@ -97,6 +100,8 @@ struct Analysis {
   std::vector<Finding> findings;  ///< sorted: fails, tight, unknown, holds; by margin within
   std::array<AxisCurves, 2> curves;
   Swap swap;
+  std::array<FrequencyResponse, 2> response;       ///< by Axis; empty where inputs are missing
+  std::array<GainAdvice, 2> advice;                ///< by Axis
   std::array<std::vector<std::string>, 2> homing;  ///< the homing plan by Axis, a sentence a step
 
   const AxisCurves& of(Axis axis) const { return curves[static_cast<std::size_t>(axis)]; }

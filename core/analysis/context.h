@@ -9,7 +9,9 @@
 #include <string_view>
 #include <vector>
 
+#include "core/analysis/gain_advice.h"
 #include "core/bodies/bodies.h"
+#include "core/motion/gap_swing.h"
 #include "core/motion/loop.h"
 #include "core/motion/rigid_move.h"
 #include "core/motion/step.h"
@@ -34,8 +36,14 @@ class Context {
   const Clearance& clearance();  ///< of what tilts; bodies without a shape are left out
   const SettledStep& step(Axis axis);
   const std::optional<FastestMove>& fastest(Axis axis);
-  const LoopMargins& speed_margins(Axis axis);
-  const LoopMargins& position_margins(Axis axis);
+  const std::vector<LoopPoint>& loop_points(Axis axis);
+  const LoopStudy& loops(Axis axis);
+  const LoopMargins& speed_margins(Axis axis) { return loops(axis).speed; }
+  const LoopMargins& position_margins(Axis axis) { return loops(axis).position; }
+  /// Empty too where the loops are unstable, where weight and cable hold the teeth together, and
+  /// where the encoder does not see it.
+  const std::optional<GapSwing>& gap_swing(Axis axis);
+  const GainAdvice& advice(Axis axis);
   const std::optional<double>& best_time_ratio(Axis axis);
 
   /// Works out the slow values of both axes at the same time, each on a thread of its own, as far
@@ -59,10 +67,16 @@ class Context {
     std::optional<Travel> travel;
     std::optional<SettledStep> step;
     std::optional<std::optional<FastestMove>> fastest;
-    std::optional<LoopMargins> speed_margins, position_margins;
+    std::optional<std::vector<LoopPoint>> loop_points;
+    std::optional<LoopStudy> loops;
+    std::optional<std::optional<GapSwing>> gap_swing;
+    std::optional<GainAdvice> advice;
     std::optional<std::optional<double>> best_time_ratio;
   };
-  void prepare(Axis axis, bool moves, bool loops, bool steps);
+  struct Wanted {
+    bool moves = false, loops = false, gap = false, steps = false;
+  };
+  void prepare(Axis axis, const Wanted& wanted);
   PerAxis& of(Axis axis) { return axis_[static_cast<std::size_t>(axis)]; }
   void add_missing(const std::string& path, std::vector<std::string>& missing);
 

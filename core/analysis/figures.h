@@ -41,6 +41,7 @@ struct FigureRow {
 std::span<const FigureRow> mass_figures();
 std::span<const FigureRow> drive_figures();
 std::span<const FigureRow> motion_figures();
+std::span<const FigureRow> loop_figures();
 std::span<const FigureRow> travel_figures();
 std::span<const FigureRow> cable_figures();
 std::span<const FigureRow> wire_figures();
