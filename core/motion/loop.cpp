@@ -13,6 +13,7 @@ namespace {
 using Complex = LoopPoint::Complex;
 using ValueAt = LoopValue (*)(const LoopPoint&, const AxisControl&);
 constexpr double kPi = std::numbers::pi;
+constexpr double kNarrow_rad = 0.6;  // a closed loop with less margin has a peak that is narrow
 
 /// Where f changes its sign between two frequencies: false position on the logarithm (Illinois).
 template <class Function>
@@ -73,6 +74,7 @@ class Follower {
   }
   void reserve(std::size_t count) { gains_.reserve(count), phases_.reserve(count); }
   std::vector<double> gains_, phases_;
+  std::vector<double> narrow_radps_;  ///< crossings with so little margin
 
  private:
   LoopValue value(double w) const { return value_at_(loop_point(model_, w), model_.control); }
@@ -84,6 +86,7 @@ class Follower {
     if (!margins_.crossover_radps) margins_.crossover_radps = at;
     keep_least(margins_.phase_margin_rad, margin);
     keep_least(margins_.delay_margin_s, margin / at);
+    if (std::abs(margin) < kNarrow_rad) narrow_radps_.push_back(at);
   }
 
   void add_gain_margin(double w, double turn) {
@@ -146,10 +149,35 @@ void close_position_loop(const AxisModel& model, LoopStudy& study) {
       response.w_radps[i - 1], response.w_radps[i]);
 }
 
-LoopMargins margins_of(const AxisModel& model, ValueAt value_at) {
-  Follower follower(model, value_at);
-  for (const LoopPoint& point : loop_points(model)) follower.take(point);
-  return follower.margins();
+/// Crossings of the speed loop with so little margin go to `narrow_radps`.
+LoopStudy study_over(const AxisModel& model, const std::vector<LoopPoint>& points,
+                     std::vector<double>* narrow_radps) {
+  LoopStudy study;
+  FrequencyResponse& response = study.response;
+  Follower speed(model, speed_value), position(model, position_value);
+  for (auto* loop : {&speed, &position}) loop->reserve(points.size());
+  for (auto* column : {&response.w_radps, &response.closed_gain, &response.error_gain})
+    column->reserve(points.size());
+  for (const LoopPoint& point : points) {
+    speed.take(point);
+    position.take(point);
+    const LoopValue open = position_value(point, model.control);
+    response.w_radps.push_back(point.w_radps);
+    response.closed_gain.push_back(closed_gain(open));
+    response.error_gain.push_back(error_gain(open));
+  }
+  *narrow_radps = speed.narrow_radps_;
+  study.speed = speed.margins();
+  study.position = position.margins();
+  response.speed_gain_margin_at_radps = study.speed.gain_margin_at_radps;
+  response.position_gain_margin_at_radps = study.position.gain_margin_at_radps;
+  study.is_stable = speed.is_stable() && position.is_stable();
+  response.speed_gain = std::move(speed.gains_);
+  response.speed_phase_rad = std::move(speed.phases_);
+  response.position_gain = std::move(position.gains_);
+  response.position_phase_rad = std::move(position.phases_);
+  if (study.is_stable) close_position_loop(model, study);
+  return study;
 }
 
 }  // namespace
@@ -171,37 +199,19 @@ std::complex<double> position_loop(const AxisModel& model, double w_radps) {
   return position_value(loop_point(model, w_radps), model.control).value();
 }
 
-LoopMargins speed_loop_margins(const AxisModel& model) { return margins_of(model, speed_value); }
+LoopMargins speed_loop_margins(const AxisModel& model) {
+  return study_loops(model, loop_points(model)).speed;
+}
 LoopMargins position_loop_margins(const AxisModel& model) {
-  return margins_of(model, position_value);
+  return study_loops(model, loop_points(model)).position;
 }
 
 LoopStudy study_loops(const AxisModel& model, const std::vector<LoopPoint>& points) {
-  LoopStudy study;
-  FrequencyResponse& response = study.response;
-  Follower speed(model, speed_value), position(model, position_value);
-  for (auto* loop : {&speed, &position}) loop->reserve(points.size());
-  for (auto* column : {&response.w_radps, &response.closed_gain, &response.error_gain})
-    column->reserve(points.size());
-  for (const LoopPoint& point : points) {
-    speed.take(point);
-    position.take(point);
-    const LoopValue open = position_value(point, model.control);
-    response.w_radps.push_back(point.w_radps);
-    response.closed_gain.push_back(closed_gain(open));
-    response.error_gain.push_back(error_gain(open));
-  }
-  study.speed = speed.margins();
-  study.position = position.margins();
-  response.speed_gain_margin_at_radps = study.speed.gain_margin_at_radps;
-  response.position_gain_margin_at_radps = study.position.gain_margin_at_radps;
-  study.is_stable = speed.is_stable() && position.is_stable();
-  response.speed_gain = std::move(speed.gains_);
-  response.speed_phase_rad = std::move(speed.phases_);
-  response.position_gain = std::move(position.gains_);
-  response.position_phase_rad = std::move(position.phases_);
-  if (study.is_stable) close_position_loop(model, study);
-  return study;
+  std::vector<double> narrow_radps;
+  LoopStudy study = study_over(model, points, &narrow_radps);
+  if (narrow_radps.empty()) return study;
+  // The position loop sees the closed speed loop's narrow peaks.
+  return study_over(model, with_points_about(model, points, narrow_radps), &narrow_radps);
 }
 
 }  // namespace gazewright

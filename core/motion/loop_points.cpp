@@ -74,4 +74,17 @@ std::vector<LoopPoint> loop_points(const AxisModel& model) {
   return points;
 }
 
+std::vector<LoopPoint> with_points_about(const AxisModel& model, std::vector<LoopPoint> points,
+                                         const std::vector<double>& at_radps) {
+  const double lowest = points.front().w_radps, highest = points.back().w_radps;
+  for (const double at : at_radps) {
+    for (double apart = 1.0 / 32; apart > 1e-4; apart /= 1.5) {
+      for (const double w : {at * (1 - apart), at * (1 + apart)})
+        if (w > lowest && w < highest) points.push_back(loop_point(model, w));
+    }
+  }
+  std::ranges::sort(points, {}, &LoopPoint::w_radps);
+  return points;
+}
+
 }  // namespace gazewright

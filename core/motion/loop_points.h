@@ -32,5 +32,8 @@ LoopPoint loop_point(const AxisModel& model, double w_radps);
 /// A logarithmic grid from 1e-4 of half the control rate up to it, dense about the train's
 /// resonances: a peak of little damping is narrower than the grid.
 std::vector<LoopPoint> loop_points(const AxisModel& model);
+/// The same, dense about these frequencies too.
+std::vector<LoopPoint> with_points_about(const AxisModel& model, std::vector<LoopPoint> points,
+                                         const std::vector<double>& at_radps);
 
 }  // namespace gazewright
