@@ -24,6 +24,7 @@ constexpr double kMostPeak = 1.05;   // of the closed position loop
 constexpr double kMostLoadPeak = 2;  // of the load's speed, closed speed loop
 constexpr double kStride = 1.3;
 constexpr int kMostDown = 50, kMostUp = 14, kHalvings = 5;
+constexpr LoopTrial::Demand kAnything{-1e3, 1e-9};  // no demand at all
 constexpr int kGapTrials = 4;
 constexpr double kGapStep = 0.6;
 
@@ -72,20 +73,21 @@ class SpeedSearch {
   Trial with(double gain, double i) const {
     const auto tight =
         tight_.with(kGuard * gain, kGuard * i, {goal_.margin_rad + kGuard_rad, kGainMargin});
-    Trial trial{tight.holds, Ceiling::lags, tight.at_radps, tight.crossover_radps};
+    const double crossover = tight_.with(gain, i, kAnything).crossover_radps;
+    Trial trial{tight.holds, Ceiling::lags, tight.at_radps, crossover};
     if (!tight.holds) {
       const bool rings = tight.at_radps > 0.5 * antiresonance_radps(model_) &&
                          tight.at_radps > 1.5 * gain / inertia_kgm2_;
       trial.fails = rings ? Ceiling::resonance : Ceiling::lags;
     } else if (!load_follows(gain, i, &trial.at_radps)) {
       trial.holds = false, trial.fails = Ceiling::resonance;
-    } else if (goal_.crossover_radps && tight.crossover_radps > *goal_.crossover_radps) {
-      trial = {false, Ceiling::wanted, 0, tight.crossover_radps};
+    } else if (goal_.crossover_radps && crossover > *goal_.crossover_radps) {
+      trial = {false, Ceiling::wanted, 0, crossover};
     } else if (ripple_Nm(gain) > goal_.most_ripple_Nm) {
-      trial = {false, Ceiling::ripple, 0, tight.crossover_radps};
+      trial = {false, Ceiling::ripple, 0, crossover};
     } else if (has_gap_) {
       const auto loose = loose_->with(gain, i, {kLoosePart * goal_.margin_rad, kLooseGain});
-      if (!loose.holds) trial = {false, Ceiling::gap, loose.at_radps, tight.crossover_radps};
+      if (!loose.holds) trial = {false, Ceiling::gap, loose.at_radps, crossover};
     }
     return trial;
   }

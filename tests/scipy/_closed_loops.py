@@ -114,7 +114,7 @@ def advice_faults(d, ours, axis):
         gain = min([g for _, g in gains], default=9)
         if phase < math.radians(45) or gain < 2:
             yield f"{axis} advised {name} loop keeps {math.degrees(phase):.2f} deg and {gain:.3f}"
-        if which == 0 and abs(ours[f"{axis}.advice.crossover"] / crossings[0][0] - 1) > 0.035:
+        if which == 0 and abs(ours[f"{axis}.advice.crossover"] / crossings[0][0] - 1) > 2e-3:
             yield f"{axis}.advice.crossover is {ours[f'{axis}.advice.crossover']}, should be {crossings[0][0]}"
     outside = [np.abs(p).max() for p in loops.closed_loop_poles()]
     if max(outside) > 1 + 1e-9:
