@@ -79,6 +79,18 @@ std::string limit_rows(const Analysis& analysis) {
   return text;
 }
 
+std::string advice_rows(const Analysis& analysis) {
+  std::string text;
+  for (const Axis axis : kAxes) {
+    const GainAdvice& advice = analysis.advice[static_cast<std::size_t>(axis)];
+    text += std::string("\nGain advice, ") + name_of(axis);
+    if (!advice.limited_by.empty()) text += ": limited by " + one_line(advice.limited_by);
+    text += '\n';
+    for (const std::string& line : advice.sentences) text += "  " + one_line(line) + '\n';
+  }
+  return text;
+}
+
 std::string finding_rows(const Finding& finding) {
   const std::string axis = finding.axis ? name_of(*finding.axis) : "both";
   std::string text = std::string("  ") + symbol_of(finding.verdict) + ' ' +
@@ -105,6 +117,7 @@ std::string figures_table(const Rig& rig, const Analysis& analysis) {
   text += "\nFigures\n" + figure_rows(analysis);
   text += limit_rows(analysis);
   text += plan_rows(analysis);
+  text += advice_rows(analysis);
   if (!analysis.swap.text.empty())
     text += "\nThe two gearboxes exchanged\n  " + one_line(analysis.swap.text) + '\n';
   return text;

@@ -69,10 +69,19 @@ std::string figures_json(const Rig& rig, const Analysis& analysis) {
   const auto limits = [&](Axis axis) {
     return json_string(name_of(axis)) + ": " + object_of(analysis.limits_of(axis));
   };
+  const auto advice = [&](Axis axis) {
+    const GainAdvice& of = analysis.advice[static_cast<std::size_t>(axis)];
+    std::string reasons;
+    for (const std::string& sentence : of.sentences)
+      reasons += (reasons.empty() ? "" : ", ") + json_string(sentence);
+    return json_string(name_of(axis)) + ": {\"limited_by\": " + string_or_null(of.limited_by) +
+           ", \"reasons\": [" + reasons + "]}";
+  };
+  const auto of_both = [](const auto& part) { return lines({part(Axis::pan), part(Axis::tilt)}); };
   return "{\n  \"rig\": " + json_string(rig.title) + ",\n  \"figures\": {" + lines(figures) +
-         "},\n  \"findings\": [" + lines(findings) + "],\n  \"homing\": {" +
-         lines({plan(Axis::pan), plan(Axis::tilt)}) + "},\n  \"limits\": {" +
-         lines({limits(Axis::pan), limits(Axis::tilt)}) + "}\n}\n";
+         "},\n  \"findings\": [" + lines(findings) + "],\n  \"homing\": {" + of_both(plan) +
+         "},\n  \"limits\": {" + of_both(limits) + "},\n  \"advice\": {" + of_both(advice) +
+         "}\n}\n";
 }
 
 }  // namespace gazewright::batch

@@ -32,7 +32,7 @@ struct Series {
 struct Band {
   bool upright = false;  ///< true: a stretch of x over the whole height
   Range range;
-  Axis axis = Axis::pan;
+  std::optional<Axis> axis = Axis::pan;  ///< empty: of both, grey
   QString label;
 };
 
@@ -68,7 +68,8 @@ struct Chart {
   QString x_name, x_unit, y_unit;  ///< "Time", "ms", "°"
   double x_per_s = 0;              ///< of the linked time cursor; 0: x is not time
   bool x_log = false;
-  Range x, y;  ///< the whole view
+  double y_step = 0;  ///< between ticks of y; 0: as it fits
+  Range x, y;         ///< the whole view
   QVector<Series> series;
   QVector<Band> bands;
   QVector<Mark> marks;

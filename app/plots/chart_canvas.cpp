@@ -12,10 +12,11 @@ namespace {
 /// Ticks at 1-2-5 steps, on a logarithmic axis at 1, 2, 5, 10 ..., labelled in the locale.
 class Ticker : public QCPAxisTicker {
  public:
-  explicit Ticker(bool logarithmic) : logarithmic_(logarithmic) {}
+  explicit Ticker(bool logarithmic, double step = 0) : logarithmic_(logarithmic), step_(step) {}
 
  protected:
   double getTickStep(const QCPRange& range) override {
+    if (step_ > 0) return step_ * std::max(1.0, std::ceil(range.size() / step_ / 8));
     double magnitude = 1;
     const double mantissa = getMantissa(range.size() / mTickCount, &magnitude);
     return pickClosest(mantissa, {1, 2, 5, 10}) * magnitude;
@@ -38,6 +39,7 @@ class Ticker : public QCPAxisTicker {
 
  private:
   bool logarithmic_;
+  double step_;
 };
 
 }  // namespace
@@ -64,7 +66,8 @@ ChartCanvas::ChartCanvas(QWidget* parent) : QCustomPlot(parent) {
 }
 
 void ChartCanvas::setChart(const Chart& chart) {
-  const bool log_changed = chart.x_log != chart_.x_log;
+  const bool log_changed = chart.x_log != chart_.x_log,
+             step_changed = chart.y_step != chart_.y_step;
   const bool same_kinds =
       plottableCount() == chart.series.size() && chart.series.size() == chart_.series.size() &&
       std::equal(chart.series.begin(), chart.series.end(), chart_.series.begin(),
@@ -73,6 +76,10 @@ void ChartCanvas::setChart(const Chart& chart) {
   if (log_changed) {
     xAxis->setScaleType(chart.x_log ? QCPAxis::stLogarithmic : QCPAxis::stLinear);
     xAxis->setTicker(QSharedPointer<Ticker>::create(chart.x_log));
+  }
+  if (step_changed) {
+    yAxis->setTicker(QSharedPointer<Ticker>::create(false, chart.y_step));
+    applyMargins();
   }
   if (!same_kinds) makePlottables();
   fillPlottables();

@@ -41,6 +41,8 @@ Chart chart_of(PlotKind kind, const PlotInput& input) {
       return travel_speed_chart(input);
     case PlotKind::both:
       return both_chart(input);
+    case PlotKind::bode:
+      return gain_chart(input);
     default:
       return step_chart(input);
   }

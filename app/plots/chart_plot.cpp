@@ -43,8 +43,8 @@ bool has_paths(const Chart& chart) {
 
 }  // namespace
 
-ChartPlot::ChartPlot(PlotKind kind, QWidget* parent)
-    : PlotView(parent), kind_(kind), canvas_(new ChartCanvas(this)) {
+ChartPlot::ChartPlot(PlotKind kind, QWidget* parent, Build build)
+    : PlotView(parent), kind_(kind), build_(build), canvas_(new ChartCanvas(this)) {
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(2, 2, 2, 2);
   layout->addWidget(canvas_);
@@ -78,7 +78,7 @@ void ChartPlot::listenToMouse() {
 
 void ChartPlot::setInput(const PlotInput& input) {
   const bool was_empty = !canvas_->chart().message.isEmpty() || canvas_->chart().series.isEmpty();
-  canvas_->setChart(chart_of(kind_, input));
+  canvas_->setChart(build_ != nullptr ? build_(input) : chart_of(kind_, input));
   if (was_empty || !(input.fixed_scale || zoomed_)) {
     canvas_->setView(canvas_->chart().x, canvas_->chart().y);
   }
@@ -108,7 +108,17 @@ void ChartPlot::pointerAt(const QPointF& at) {
 /// Moves the cursor and tells the other plots, where it stands for a time.
 void ChartPlot::choose(double x, double time_s) {
   canvas_->setCursor(x, time_s);
+  emit xChosen(x);
   if (canvas_->chart().x_per_s > 0 || has_paths(canvas_->chart())) emit cursorMoved(time_s);
+}
+
+void ChartPlot::setCursorX(double x) { canvas_->setCursor(x, kNowhere); }
+
+void ChartPlot::showX(Range x) {
+  zoomed_ = true;
+  if (canvas_->viewX() == x) return;
+  canvas_->setView(x, canvas_->viewY());
+  replotSoon();
 }
 
 void ChartPlot::stepCursor(int steps) {

@@ -10,7 +10,9 @@ class ChartPlot : public PlotView {
   Q_OBJECT
 
  public:
-  ChartPlot(PlotKind kind, QWidget* parent);
+  using Build = Chart (*)(const PlotInput&);
+  /// `build`: for one of several charts of a kind; null: the kind's chart.
+  ChartPlot(PlotKind kind, QWidget* parent, Build build = nullptr);
 
   PlotKind kind() const override { return kind_; }
   void setInput(const PlotInput& input) override;
@@ -23,9 +25,15 @@ class ChartPlot : public PlotView {
   QSize minimumSizeHint() const override { return {200, 130}; }
 
   ChartCanvas* canvas() const { return canvas_; }
+  bool isZoomed() const { return zoomed_; }
+  void showX(Range x);  ///< as zoomed to by a chart beside it
 
  public slots:
   void wholeView() override;
+  void setCursorX(double x);
+
+ signals:
+  void xChosen(double x);  ///< the pointer or the keys moved the cursor
 
  protected:
   void keyPressEvent(QKeyEvent* event) override;
@@ -44,6 +52,7 @@ class ChartPlot : public PlotView {
   void replotSoon() { canvas_->replot(QCustomPlot::rpQueuedReplot); }
 
   PlotKind kind_;
+  Build build_;
   ChartCanvas* canvas_;
   bool zoomed_ = false;  ///< by the user: the scale no longer follows the data
 };

@@ -14,6 +14,9 @@ Chart ratio_chart(const PlotInput& input);
 Chart torque_speed_chart(const PlotInput& input);
 Chart travel_speed_chart(const PlotInput& input);
 Chart both_chart(const PlotInput& input);
+/// Both halves of the frequency response, over the same frequencies.
+Chart gain_chart(const PlotInput& input);
+Chart phase_chart(const PlotInput& input);
 
 /// The chart of a kind that is one. @pre kind is not travel, reach or inertia.
 Chart chart_of(PlotKind kind, const PlotInput& input);

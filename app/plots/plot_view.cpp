@@ -7,6 +7,7 @@
 #include <QSvgGenerator>
 #include <algorithm>
 
+#include "app/plots/bode_plot.h"
 #include "app/plots/chart_plot.h"
 #include "app/plots/charts.h"
 #include "app/plots/painted_plot.h"
@@ -29,6 +30,7 @@ constexpr KindRow kKinds[]{
     {PlotKind::speed, "speed", QT_TRANSLATE_NOOP("Plots", "Speed in the step")},
     {PlotKind::current, "current", QT_TRANSLATE_NOOP("Plots", "Current in the step")},
     {PlotKind::both, "both", QT_TRANSLATE_NOOP("Plots", "Both axes at once")},
+    {PlotKind::bode, "frequency-response", QT_TRANSLATE_NOOP("Plots", "Frequency response")},
     {PlotKind::travel, "travel", QT_TRANSLATE_NOOP("Plots", "Travel")},
     {PlotKind::travel_speed, "travel-speed", QT_TRANSLATE_NOOP("Plots", "Speed over travel")},
     {PlotKind::reach, "reach", QT_TRANSLATE_NOOP("Plots", "Reach")},
@@ -154,11 +156,15 @@ std::unique_ptr<PlotView> make_plot(PlotKind kind, QWidget* parent) {
   if (kind == PlotKind::travel) return std::make_unique<TravelPlot>(parent);
   if (kind == PlotKind::reach) return std::make_unique<ReachPlot>(parent);
   if (kind == PlotKind::inertia) return std::make_unique<InertiaPlot>(parent);
+  if (kind == PlotKind::bode) return std::make_unique<BodePlot>(parent);
   return std::make_unique<ChartPlot>(kind, parent);
 }
 
 void paint_plot(QPainter& painter, const QRectF& rect, PlotKind kind, const PlotInput& input,
                 const Theme& theme) {
+  if (kind == PlotKind::bode) {
+    return paint_bode(painter, rect, gain_chart(input), phase_chart(input), theme, painter.font());
+  }
   if (kind != PlotKind::travel && kind != PlotKind::reach && kind != PlotKind::inertia) {
     return paint_chart(painter, rect, chart_of(kind, input), theme, painter.font());
   }

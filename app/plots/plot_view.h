@@ -23,6 +23,7 @@ enum class PlotKind {
   speed,
   current,
   both,
+  bode,
   travel,
   travel_speed,
   reach,

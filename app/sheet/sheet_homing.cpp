@@ -17,6 +17,19 @@ void draw_marked(SheetPage& page, Axis axis, const QString& mark, const QString&
             Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, text, plain);
 }
 
+void draw_advice(SheetPage& page, const SheetContent& content) {
+  page.ensure(80);
+  page.heading(Plots::tr("Gain advice"));
+  for (const Axis axis : kAxes) {
+    QStringList sentences;
+    for (const std::string& text :
+         content.analysis.advice[static_cast<std::size_t>(axis)].sentences)
+      sentences << reason_text(text);
+    draw_marked(page, axis_word(axis), {8.5, true, axis_text_colour(page.theme(), axis)},
+                sentences.join(' '));
+  }
+}
+
 void draw_homing(SheetPage& page, const SheetContent& content) {
   page.ensure(80);
   page.heading(Plots::tr("Homing plan"));

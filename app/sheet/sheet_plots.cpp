@@ -11,7 +11,8 @@ namespace gazewright {
 namespace {
 
 constexpr double kPlotScale = 0.62;  ///< a plot's 12-pixel letters become 7.4 points
-constexpr double kGap = 14, kTitle = 12, kPlotHeight = 138, kDrawingHeight = 168;
+constexpr double kGap = 14, kTitle = 12, kPlotHeight = 138, kTallPlotHeight = 200,
+                 kDrawingHeight = 168;
 
 /// A painter state in which plots draw as on a screen.
 struct PlotSpace {
@@ -107,6 +108,13 @@ void draw_plots(SheetPage& page, const SheetContent& content) {
   cells = cells_of(page, kPlotHeight);
   draw_plot(page, cells.left, PlotKind::current, input, plot_title(PlotKind::current));
   draw_plot(page, cells.right, PlotKind::travel, input, plot_title(PlotKind::travel));
+  cells = cells_of(page, kTallPlotHeight);
+  for (const Axis axis : kAxes) {
+    input.only = axis;
+    draw_plot(page, axis == Axis::pan ? cells.left : cells.right, PlotKind::bode, input,
+              Plots::tr("%1, frequency response of the loops").arg(axis_word(axis)));
+  }
+  input.only.reset();
   cells = cells_of(page, kPlotHeight);
   draw_plot(page, cells.left, PlotKind::reach, input, plot_title(PlotKind::reach));
   draw_plot(page, cells.right, PlotKind::inertia, input, plot_title(PlotKind::inertia));

@@ -8,6 +8,7 @@
 #include <QToolButton>
 #include <QVBoxLayout>
 
+#include "app/window/advice_row.h"
 #include "app/window/body_rows.h"
 #include "app/window/choice_rows.h"
 #include "app/window/document.h"
@@ -127,6 +128,7 @@ void Card::rebuild() {
   for (const CardSection& section : card_sections(part_)) {
     addSection(rows, section.heading, section.prefix);
   }
+  if (part_.ends_with(".drive")) addRow(rows, new AdviceRow(document_, *axis_of_part(part_)));
   if (part_.ends_with(".stops")) addRow(rows, new PlanRow(*axis_of_part(part_)));
   if (part_.ends_with(".motor")) {
     auto* limits = new LimitsRow(*axis_of_part(part_));

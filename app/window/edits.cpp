@@ -102,9 +102,15 @@ Rig with_presence(Rig rig, std::string_view part, Presence presence) {
   return rig;
 }
 
+Rig with_values(Rig rig, const std::vector<FieldValue>& values) {
+  for (const FieldValue& value : values)
+    rig = with_value(std::move(rig), value.path, value.value_si);
+  return rig;
+}
+
 Rig with_remedy(const Rig& rig, const Remedy& remedy) {
   if (remedy.path == "swap") return with_gearboxes_swapped(rig);
-  return with_value(rig, remedy.path, remedy.value_si);
+  return with_values(with_value(rig, remedy.path, remedy.value_si), remedy.also);
 }
 
 std::optional<BodyPlace> body_place(const Rig& rig, std::string_view path) {

@@ -19,6 +19,8 @@ Rig with_text(Rig rig, std::string_view path, const std::string& text);
 /// of a drag or a remedy is nobody's measurement.
 Rig with_value(Rig rig, std::string_view path, double value_si);
 
+Rig with_values(Rig rig, const std::vector<FieldValue>& values);
+
 /// `part` is "pan.stops", "pan.cable", "tilt.stops" or "tilt.cable".
 Presence presence_of(const Rig& rig, std::string_view part);
 Rig with_presence(Rig rig, std::string_view part, Presence presence);

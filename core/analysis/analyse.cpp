@@ -7,6 +7,7 @@
 #include "core/analysis/curves.h"
 #include "core/analysis/figures.h"
 #include "core/analysis/homing_plan.h"
+#include "core/analysis/inputs.h"
 #include "core/analysis/limit_gains.h"
 #include "core/analysis/swap.h"
 
@@ -102,6 +103,9 @@ Analysis analyse(const Rig& rig, const AnalyseOptions& options, const std::stop_
     analysis.limits[static_cast<std::size_t>(axis)] = move_limits(context, axis);
     if (options.remedies)
       analysis.limits[static_cast<std::size_t>(axis)].gains = limit_gains(context, rig, axis, stop);
+    if (context.missing(kLoops, axis).empty())
+      analysis.response[static_cast<std::size_t>(axis)] = context.loops(axis).response;
+    analysis.advice[static_cast<std::size_t>(axis)] = context.advice(axis);
     analysis.homing[static_cast<std::size_t>(axis)] = homing_plan(context, axis, analysis.findings);
   }
   return analysis;

@@ -9,7 +9,9 @@
 #include <vector>
 
 #include "core/analysis/coupling.h"
+#include "core/analysis/gain_advice.h"
 #include "core/analysis/move_limits.h"
+#include "core/motion/loop.h"
 #include "core/motion/rigid_move.h"
 #include "core/motion/step.h"
 #include "core/rig/rig.h"
@@ -54,6 +56,7 @@ struct Remedy {
   std::string
       path;  ///< field to change; empty: nothing to apply; "swap" exchanges the two gearboxes
   double value_si = 0;
+  std::vector<FieldValue> also{};  ///< fields that change together with it
 };
 
 struct Finding {
@@ -101,6 +104,8 @@ struct Analysis {
   Swap swap;
   Coupling coupling;  ///< of both axes at once; empty where inputs are missing or not asked for
   std::array<MoveLimits, 2> limits;                ///< by Axis
+  std::array<FrequencyResponse, 2> response;       ///< by Axis; empty where inputs are missing
+  std::array<GainAdvice, 2> advice;                ///< by Axis
   std::array<std::vector<std::string>, 2> homing;  ///< the homing plan by Axis, a sentence a step
 
   const MoveLimits& limits_of(Axis axis) const { return limits[static_cast<std::size_t>(axis)]; }

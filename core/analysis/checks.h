@@ -47,10 +47,13 @@ struct Check {
   std::string_view asked_by = {};  ///< field without which the finding is left out: a detail that
                                    ///< nobody has to enter
   bool (*asked_when)(Context&, Axis) = nullptr;  ///< else: whether it is worth a line in this rig
+  std::optional<Remedy> (*offer)(Context&, Axis) =
+      nullptr;  ///< a remedy that is worked out otherwise; it comes first where it holds
 };
 
 std::span<const Check> motion_checks();
 std::span<const Check> coupling_checks();
+std::span<const Check> loop_checks();
 std::span<const Check> travel_checks();
 std::span<const Check> cable_checks();
 std::span<const Check> wire_checks();
@@ -61,6 +64,8 @@ std::span<const Check> homing_checks();
 std::span<const Check> encoder_checks();
 std::span<const Check> gear_checks();
 std::span<const Check> reach_checks();
+/// Position, speed and integral gain at once; empty where none are advised.
+std::optional<Remedy> advised_gains(Context& context, Axis axis);
 /// All checks that each axis has.
 std::vector<const Check*> axis_checks();
 

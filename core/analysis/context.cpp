@@ -77,13 +77,27 @@ const std::optional<FastestMove>& Context::fastest(Axis axis) {
   return kept(of(axis).fastest, [&] { return fastest_move(model(axis), move_rad(axis)); });
 }
 
-const BothMargins& Context::margins(Axis axis) {
-  return kept(of(axis).margins, [&] { return loop_margins(model(axis)); });
+const std::vector<LoopPoint>& Context::loop_points(Axis axis) {
+  return kept(of(axis).loop_points, [&] { return gazewright::loop_points(model(axis)); });
 }
 
-const LoopMargins& Context::speed_margins(Axis axis) { return margins(axis).speed; }
+const LoopStudy& Context::loops(Axis axis) {
+  return kept(of(axis).loops, [&] { return study_loops(model(axis), loop_points(axis)); });
+}
 
-const LoopMargins& Context::position_margins(Axis axis) { return margins(axis).position; }
+const std::optional<GapSwing>& Context::gap_swing(Axis axis) {
+  return kept(of(axis).gap_swing, [&]() -> std::optional<GapSwing> {
+    if (!loops(axis).is_stable) return {};
+    const AxisModel& model = this->model(axis);
+    const auto swing = gazewright::gap_swing(model, loop_points(axis));
+    if (!swing || !is_read(*swing, model) || is_held_together(*swing, model)) return {};
+    return swing;
+  });
+}
+
+const GainAdvice& Context::advice(Axis axis) {
+  return kept(of(axis).advice, [&] { return gain_advice(*this, axis); });
+}
 
 const std::optional<double>& Context::best_time_ratio(Axis axis) {
   return kept(of(axis).best_time_ratio,
@@ -149,25 +163,25 @@ const Coupling* Context::coupling() {
 
 void Context::prepare() {
   // What both threads read is made before they start; each then writes only its own axis.
-  std::array<std::array<bool, 3>, 2> there{};
+  std::array<Wanted, 2> there{};
   for (const Axis axis : kAxes) {
     model(axis);
-    there[static_cast<std::size_t>(axis)] = {missing(kRigidMove, axis).empty(),
-                                             missing(kLoops, axis).empty(),
-                                             missing(kStep, axis).empty()};
+    there[static_cast<std::size_t>(axis)] = {.moves = missing(kRigidMove, axis).empty(),
+                                             .loops = missing(kLoops, axis).empty(),
+                                             .gap = missing(kGapSwing, axis).empty(),
+                                             .steps = missing(kStep, axis).empty()};
   }
-  const auto run = [&](Axis axis) {
-    const auto [moves, loops, steps] = there[static_cast<std::size_t>(axis)];
-    prepare(axis, moves, loops, steps);
-  };
+  const auto run = [&](Axis axis) { prepare(axis, there[static_cast<std::size_t>(axis)]); };
   const std::jthread tilt([&] { run(Axis::tilt); });
   run(Axis::pan);
 }
 
-void Context::prepare(Axis axis, bool moves, bool loops, bool steps) {
-  if (steps) step(axis), step_limit_shares(axis);
-  if (moves) fastest(axis), best_time_ratio(axis), fastest_limit_shares(axis);
-  if (loops) margins(axis);
+void Context::prepare(Axis axis, const Wanted& wanted) {
+  if (wanted.steps) step(axis), step_limit_shares(axis);
+  if (wanted.moves) fastest(axis), best_time_ratio(axis), fastest_limit_shares(axis);
+  if (wanted.loops) loops(axis);
+  if (wanted.gap) gap_swing(axis);
+  advice(axis);
 }
 
 double Context::move_rad(Axis axis) const {

@@ -11,7 +11,9 @@
 #include <vector>
 
 #include "core/analysis/coupling.h"
+#include "core/analysis/gain_advice.h"
 #include "core/bodies/bodies.h"
+#include "core/motion/gap_swing.h"
 #include "core/motion/limits_in_force.h"
 #include "core/motion/loop.h"
 #include "core/motion/rigid_move.h"
@@ -38,8 +40,14 @@ class Context {
   const Clearance& clearance();  ///< of what tilts; bodies without a shape are left out
   const SettledStep& step(Axis axis);
   const std::optional<FastestMove>& fastest(Axis axis);
-  const LoopMargins& speed_margins(Axis axis);
-  const LoopMargins& position_margins(Axis axis);
+  const std::vector<LoopPoint>& loop_points(Axis axis);
+  const LoopStudy& loops(Axis axis);
+  const LoopMargins& speed_margins(Axis axis) { return loops(axis).speed; }
+  const LoopMargins& position_margins(Axis axis) { return loops(axis).position; }
+  /// Empty too where the loops are unstable, where weight and cable hold the teeth together, and
+  /// where the encoder does not see it.
+  const std::optional<GapSwing>& gap_swing(Axis axis);
+  const GainAdvice& advice(Axis axis);
   const std::optional<double>& best_time_ratio(Axis axis);
   /// Up to its settling; of the whole trace where it never settles.
   const std::vector<MoveLimit>& step_limits(Axis axis);
@@ -77,7 +85,10 @@ class Context {
     std::optional<Travel> travel;
     std::optional<SettledStep> step;
     std::optional<std::optional<FastestMove>> fastest;
-    std::optional<BothMargins> margins;
+    std::optional<std::vector<LoopPoint>> loop_points;
+    std::optional<LoopStudy> loops;
+    std::optional<std::optional<GapSwing>> gap_swing;
+    std::optional<GainAdvice> advice;
     std::optional<std::optional<double>> best_time_ratio, braking_angle_rad;
     std::optional<double> speed_at_stop_radps;
     std::optional<std::optional<SprungImpact>> sprung_blow;
@@ -85,9 +96,11 @@ class Context {
     std::optional<std::optional<LimitShares>> step_limit_shares, fastest_limit_shares;
     std::unordered_map<std::string_view, std::vector<std::string>> missing;  ///< by input
   };
-  void prepare(Axis axis, bool moves, bool loops, bool steps);
+  struct Wanted {
+    bool moves = false, loops = false, gap = false, steps = false;
+  };
+  void prepare(Axis axis, const Wanted& wanted);
   PerAxis& of(Axis axis) { return axis_[static_cast<std::size_t>(axis)]; }
-  const BothMargins& margins(Axis axis);
   const std::vector<std::string>& missing_of(std::string_view input, Axis axis);
   std::vector<std::string> load_missing(Axis axis);
   void add_missing(const std::string& path, std::vector<std::string>& missing);

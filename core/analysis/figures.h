@@ -43,6 +43,7 @@ std::span<const FigureRow> drive_figures();
 std::span<const FigureRow> motion_figures();
 std::span<const FigureRow> limits_figures();
 std::span<const FigureRow> coupling_figures();
+std::span<const FigureRow> loop_figures();
 std::span<const FigureRow> travel_figures();
 std::span<const FigureRow> cable_figures();
 std::span<const FigureRow> wire_figures();

@@ -65,6 +65,23 @@ inline constexpr std::array<InputPath, 10> kLoopExtras{
     "<axis>.loop.position_gain",       "<axis>.cable.<spring>"};
 inline constexpr auto kLoops = joined(kResonanceWithRotor, kLoopExtras);
 
+/// The gap of the gearbox and what rubs, around the loops.
+inline constexpr std::array<InputPath, 6> kGapExtras{
+    "<axis>.gearbox.backlash",        "<axis>.gearbox.drag",
+    "<axis>.friction.coulomb",        "<axis>.gearbox.efficiency",
+    "<axis>.gearbox.back_efficiency", "<axis>.encoder.bits"};
+inline constexpr auto kGapSwing = joined(kLoops, kGapExtras);
+/// What gains are advised from: all but the gains.
+inline constexpr std::array<InputPath, 7> kAdviceExtras{"<axis>.gearbox.damping",
+                                                        "<axis>.gearbox.viscous",
+                                                        "<axis>.friction.viscous",
+                                                        "<axis>.drive.control_rate",
+                                                        "<axis>.drive.current_bandwidth",
+                                                        "<axis>.loop.estimator_bandwidth",
+                                                        "<cable>"};
+inline constexpr auto kAdvice =
+    joined(joined(joined(kResonanceWithRotor, kStall), kGapExtras), kAdviceExtras);
+
 inline constexpr std::array<InputPath, 12> kStepExtras{
     "<axis>.gearbox.backlash",   "<axis>.gearbox.stiffness",
     "<axis>.gearbox.damping",    "<axis>.encoder.bits",

@@ -12,6 +12,8 @@ constexpr double kScanFactor = 1.15;
 constexpr int kBisections = 12;
 constexpr std::size_t kMostRemedies = 3;
 
+bool is_good(Verdict verdict) { return verdict == Verdict::holds || verdict == Verdict::tight; }
+
 /// Solves one lever: the value nearest to the present one from which on the check holds.
 class LeverSolver {
  public:
@@ -62,8 +64,7 @@ class LeverSolver {
     find_quantity(trial, path_)->si = whole_if_due(value);
     Context context(trial, stop_);
     const auto compare = check_.trial != nullptr ? check_.trial : check_.compare;
-    const auto verdict = verdict_of(compare(context, axis_));
-    return verdict == Verdict::holds || verdict == Verdict::tight;
+    return is_good(verdict_of(compare(context, axis_)));
   }
 
   double between(double bad, double good) const {
@@ -101,8 +102,31 @@ class LeverSolver {
 
 }  // namespace
 
+namespace {
+
+/// What the check has worked out otherwise, where it mends it.
+std::optional<Remedy> offer_of(const Check& check, const Rig& rig, Axis axis,
+                               const std::stop_token& stop) {
+  if (check.offer == nullptr) return std::nullopt;
+  Context context(rig, stop);
+  auto remedy = check.offer(context, axis);
+  if (!remedy) return std::nullopt;
+  Rig trial = rig;
+  find_quantity(trial, remedy->path)->si = remedy->value_si;
+  for (const FieldValue& other : remedy->also)
+    find_quantity(trial, other.path)->si = other.value_si;
+  Context mended(trial, stop);
+  if (!is_good(verdict_of(check.compare(mended, axis)))) return std::nullopt;
+  remedy->text += " " + std::string(check.goal);
+  return remedy;
+}
+
+}  // namespace
+
 std::vector<Remedy> remedies_of(const Check& check, const Rig& rig, Axis axis,
                                 const std::stop_token& stop) {
+  std::vector<Remedy> remedies;
+  if (auto offered = offer_of(check, rig, axis, stop)) remedies.push_back(std::move(*offered));
   std::vector<std::pair<double, Remedy>> found;
   for (const Lever& lever : check.levers) {
     double change = 0;
@@ -111,7 +135,6 @@ std::vector<Remedy> remedies_of(const Check& check, const Rig& rig, Axis axis,
   }
   std::stable_sort(found.begin(), found.end(),
                    [](const auto& a, const auto& b) { return a.first < b.first; });
-  std::vector<Remedy> remedies;
   for (auto& [change, remedy] : found) {
     if (remedies.size() < kMostRemedies) remedies.push_back(std::move(remedy));
   }

@@ -3,148 +3,181 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
-#include <vector>
 
-// Derivation: resources/handbook/motion.md.
+#include "core/motion/loop_value.h"
+
+// Derivation: resources/handbook/loops.md.
 namespace gazewright {
 namespace {
 
-using Complex = std::complex<double>;
-constexpr int kGridPoints = 600;
-constexpr double kLowest = 1e-4;  // of half the sample rate
+using Complex = LoopPoint::Complex;
+using ValueAt = LoopValue (*)(const LoopPoint&, const AxisControl&);
 constexpr double kPi = std::numbers::pi;
+constexpr double kNarrow_rad = 0.6;  // a closed loop with less margin has a peak that is narrow
 
-/// Motor angle (as output angle) and load angle per motor torque at s = jω, gear wound tight.
-struct Plant {
-  Complex motor, load;
+/// Where f changes its sign between two frequencies: false position on the logarithm (Illinois).
+template <class Function>
+double zero_between(Function&& f, double low, double high) {
+  double from = std::log(low), to = std::log(high), f_from = f(low), f_to = f(high);
+  const bool down = f_from > 0;
+  for (int i = 0, side = 0; i < 80 && to - from > 1e-14 * std::abs(to); ++i) {
+    double at = to - f_to * (to - from) / (f_to - f_from);
+    if (!(at > from && at < to) || i % 8 == 7) at = (from + to) / 2;
+    const double value = f(std::exp(at));
+    if (value == 0) return std::exp(at);
+    if ((value > 0) == down) {
+      from = at, f_from = value;
+      if (side == 1) f_to /= 2;
+      side = 1;
+    } else {
+      to = at, f_to = value;
+      if (side == -1) f_from /= 2;
+      side = -1;
+    }
+  }
+  return std::exp((from + to) / 2);
+}
+
+bool keep_least(std::optional<double>& least, double value) {
+  const bool is_less = !least || value < *least;
+  if (is_less) least = value;
+  return is_less;
+}
+
+/// Follows one loop along the grid and takes down its margins.
+class Follower {
+ public:
+  Follower(const AxisModel& model, ValueAt value_at) : model_(model), value_at_(value_at) {}
+
+  void take(const LoopPoint& point) {
+    const LoopValue now = value_at_(point, model_.control);
+    const double gain = now.gain();
+    double phase = phase_;
+    if (gains_.empty()) {
+      phase = first_phase_rad(now);
+    } else {
+      phase += turn_rad(before_, now);
+      if ((gains_.back() >= 1) != (gain >= 1)) add_crossover(point.w_radps);
+      if (passes_half_turn(phase_, phase)) add_gain_margin(point.w_radps, std::abs(phase - phase_));
+    }
+    gains_.push_back(gain);
+    phases_.push_back(phase);
+    before_ = now;
+    before_w_ = point.w_radps;
+    phase_ = phase;
+  }
+
+  const LoopMargins& margins() const { return margins_; }
+  bool is_stable() const {
+    if (gains_.empty() || (!margins_.crossover_radps && gains_.back() >= 1)) return false;
+    return margins_.phase_margin_rad.value_or(1) > 0 && margins_.gain_margin.value_or(2) > 1;
+  }
+  void reserve(std::size_t count) { gains_.reserve(count), phases_.reserve(count); }
+  std::vector<double> gains_, phases_;
+  std::vector<double> narrow_radps_;  ///< crossings with so little margin
+
+ private:
+  LoopValue value(double w) const { return value_at_(loop_point(model_, w), model_.control); }
+
+  void add_crossover(double w) {
+    const double at =
+        zero_between([&](double x) { return std::log(value(x).gain()); }, before_w_, w);
+    const double margin = kPi + phase_ + turn_rad(before_, value(at));
+    if (!margins_.crossover_radps) margins_.crossover_radps = at;
+    keep_least(margins_.phase_margin_rad, margin);
+    keep_least(margins_.delay_margin_s, margin / at);
+    if (std::abs(margin) < kNarrow_rad) narrow_radps_.push_back(at);
+  }
+
+  void add_gain_margin(double w, double turn) {
+    // Half a turn within one step of the grid is a peak or a notch that is narrower than it.
+    const double at =
+        turn > kPi / 2
+            ? std::sqrt(before_w_ * w)
+            : zero_between([&](double x) { return value(x).value().imag(); }, before_w_, w);
+    const double margin = 1 / value(at).gain();
+    if (keep_least(margins_.gain_margin, std::isnan(margin) ? 0 : margin))
+      margins_.gain_margin_at_radps = at;
+  }
+
+  const AxisModel& model_;
+  ValueAt value_at_;
+  LoopMargins margins_;
+  LoopValue before_;
+  double before_w_ = 0, phase_ = 0;
 };
-Plant plant(const AxisModel& model, double w) {
-  const GearTrain& gear = model.gear;
-  const Complex s(0, w);
-  const double n = gear.ratio;
-  const Complex coupling = gear.stiffness_Nmprad + gear.damping_Nmsprad * s;
-  // Everything at the output: rotor N²·J_m turned by φ_m/N under N·T.
-  const Complex rotor = s * (s * n * n * gear.rotor_inertia_kgm2 + n * n * gear.viscous_Nmsprad);
-  const Complex load = s * (s * model.load.inertia_kgm2 + model.load.viscous_Nmsprad) +
-                       model.load.cable_stiffness_Nmprad;
-  const Complex determinant = rotor * load + coupling * (rotor + load);
-  return {n * (load + coupling) / determinant, n * coupling / determinant};
+
+double closed_gain(const LoopValue& open) {
+  const Complex forward = open.smooth * open.zeros;
+  return std::abs(forward / (open.poles + forward));
+}
+double error_gain(const LoopValue& open) {
+  return std::abs(open.poles / (open.poles + open.smooth * open.zeros));
 }
 
-/// The difference equations of section 5 at z = exp(jω·dt), and what lies between command and
-/// measured angle.
-struct LoopTerms {
-  Complex controller;  ///< motor torque command per speed error
-  Complex estimator;   ///< ω_meas per measured angle
-  Complex angle;       ///< measured angle per torque command: delay, hold, current loop, train
-};
-LoopTerms terms(const AxisModel& model, double w) {
-  const AxisControl& control = model.control;
-  const double dt = 1 / control.control_rate_Hz;
-  const Complex s(0, w), back = std::exp(-s * dt);  // z⁻¹
-  const double a = -std::expm1(-2 * kPi * control.estimator_bandwidth_Hz * dt);
-  // ω += a·(Δφ/dt − ω): ω/φ = a·(1 − z⁻¹)/dt / (1 − (1 − a)·z⁻¹).
-  const Complex estimator = a * (1.0 - back) / dt / (1.0 - (1 - a) * back);
-  // u uses I before its update: I/e = Ki·dt·z⁻¹/(1 − z⁻¹).
-  const Complex controller =
-      (control.speed_gain_Nmsprad + control.speed_integral_gain_Nmprad * dt * back / (1.0 - back)) /
-      model.gear.ratio;
-  const Complex hold = (1.0 - back) / (s * dt);
-  const Complex current = 1.0 / (1.0 + s / (2 * kPi * control.current_bandwidth_Hz));
-  const Plant p = plant(model, w);
-  return {controller, estimator,
-          back * hold * current * (control.encoder_at_output ? p.load : p.motor)};
-}
-
-template <class Loop>
-double bisected(Loop&& crosses, double low, double high) {
-  for (int i = 0; i < 60; ++i) {
-    const double middle = std::sqrt(low * high);
-    (crosses(middle) ? high : low) = middle;
+/// The largest gain, between the neighbours of the grid's largest by golden section.
+double refined_peak(const AxisModel& model, const FrequencyResponse& response) {
+  const auto& gains = response.closed_gain;
+  const auto top =
+      static_cast<std::size_t>(std::max_element(gains.begin(), gains.end()) - gains.begin());
+  if (top == 0 || top + 1 == gains.size()) return gains[top];
+  const auto at = [&](double w) {
+    return closed_gain(position_value(loop_point(model, w), model.control));
+  };
+  constexpr double kGolden = 0.6180339887498949;
+  double low = response.w_radps[top - 1], high = response.w_radps[top + 1];
+  for (int i = 0; i < 16; ++i) {
+    const double a = high - kGolden * (high - low), b = low + kGolden * (high - low);
+    (at(a) > at(b) ? high : low) = at(a) > at(b) ? b : a;
   }
-  return std::sqrt(low * high);
+  return std::max(gains[top], at((low + high) / 2));
 }
 
-void keep_least(std::optional<double>& least, double value) {
-  if (!least || value < *least) least = value;
+void close_position_loop(const AxisModel& model, LoopStudy& study) {
+  const FrequencyResponse& response = study.response;
+  const auto& gains = response.closed_gain;
+  study.peak = refined_peak(model, response);
+  const auto below = std::find_if(gains.begin(), gains.end(),
+                                  [](double gain) { return gain < std::numbers::sqrt2 / 2; });
+  if (below == gains.begin() || below == gains.end()) return;
+  const auto i = static_cast<std::size_t>(below - gains.begin());
+  study.bandwidth_radps = zero_between(
+      [&](double w) {
+        return std::log(closed_gain(position_value(loop_point(model, w), model.control)) *
+                        std::numbers::sqrt2);
+      },
+      response.w_radps[i - 1], response.w_radps[i]);
 }
 
-/// Where the train's gain peaks or vanishes: the antiresonance and the resonance, both raised by
-/// the cables, and that of all inertia on the cables.
-std::vector<double> peaks_radps(const AxisModel& model) {
-  const double cable = model.load.cable_stiffness_Nmprad, gear = model.gear.stiffness_Nmprad;
-  if (!(cable > 0)) return {antiresonance_radps(model), resonance_radps(model)};
-  const double per_load = 1 / model.load.inertia_kgm2,
-               per_rotor = 1 / model.reflected_inertia_kgm2();
-  // ω⁴ − b·ω² + c = 0.
-  const double b = gear * per_rotor + (gear + cable) * per_load;
-  const double c = gear * per_rotor * cable * per_load;
-  const double upper = (b + std::sqrt(std::max(b * b - 4 * c, 0.0))) / 2;
-  return {std::sqrt((gear + cable) * per_load), std::sqrt(upper), std::sqrt(c / upper)};
-}
-
-/// A logarithmic grid up to half the sample rate, dense about the resonances: a peak of little
-/// damping is narrower than the grid.
-std::vector<double> grid_radps(const AxisModel& model) {
-  const double half_rate = kPi * model.control.control_rate_Hz;
-  std::vector<double> grid;
-  grid.reserve(kGridPoints + 100);
-  for (int i = 0; i < kGridPoints; ++i)
-    grid.push_back(half_rate * std::pow(kLowest, 1 - double(i) / (kGridPoints - 1)));
-  for (const double peak : peaks_radps(model)) {
-    for (double apart = 1.0 / 32; apart > 1e-7; apart /= 2) {
-      grid.push_back(peak * (1 - apart));
-      grid.push_back(peak * (1 + apart));
-    }
+/// Crossings of the speed loop with so little margin go to `narrow_radps`.
+LoopStudy study_over(const AxisModel& model, const std::vector<LoopPoint>& points,
+                     std::vector<double>* narrow_radps) {
+  LoopStudy study;
+  FrequencyResponse& response = study.response;
+  Follower speed(model, speed_value), position(model, position_value);
+  for (auto* loop : {&speed, &position}) loop->reserve(points.size());
+  for (auto* column : {&response.w_radps, &response.closed_gain, &response.error_gain})
+    column->reserve(points.size());
+  for (const LoopPoint& point : points) {
+    speed.take(point);
+    position.take(point);
+    const LoopValue open = position_value(point, model.control);
+    response.w_radps.push_back(point.w_radps);
+    response.closed_gain.push_back(closed_gain(open));
+    response.error_gain.push_back(error_gain(open));
   }
-  std::erase_if(grid, [&](double w) { return !(w >= half_rate * kLowest && w <= half_rate); });
-  std::sort(grid.begin(), grid.end());
-  return grid;
-}
-
-Complex speed_loop(const LoopTerms& t) { return t.controller * t.angle * t.estimator; }
-
-Complex position_loop(const AxisModel& model, const LoopTerms& t) {
-  return model.control.position_gain_1ps * t.controller * t.angle / (1.0 + speed_loop(t));
-}
-
-/// Margins of an open loop whose gains over the grid are known, crossings refined by bisection. The
-/// phase is followed from the lowest frequency on, so that a lead above a resonance is not taken
-/// for a lag of nearly a turn.
-template <class Loop>
-LoopMargins margins(Loop&& loop, const std::vector<double>& grid,
-                    const std::vector<Complex>& gains) {
-  LoopMargins margins;
-  if (grid.empty()) return margins;
-  double before_w = grid.front();
-  Complex before = gains.front();
-  double phase = std::arg(before);
-  if (phase > kPi / 2) phase -= 2 * kPi;  // two integrators and a delay: just past −180°
-  for (std::size_t i = 0; i < grid.size(); ++i) {
-    const double w = grid[i];
-    const Complex now = gains[i];
-    const bool was_above = std::abs(before) >= 1, is_above = std::abs(now) >= 1;
-    if (was_above != is_above) {
-      const double at =
-          bisected([&](double x) { return (std::abs(loop(x)) >= 1) == is_above; }, before_w, w);
-      if (!margins.crossover_radps) margins.crossover_radps = at;
-      keep_least(margins.phase_margin_rad, kPi + phase + std::arg(loop(at) / before));
-    }
-    // Phase passes −180°: the imaginary part changes sign left of the origin.
-    const bool passes =
-        (before.imag() < 0) != (now.imag() < 0) && before.real() < 0 && now.real() < 0;
-    if (passes) {
-      const bool sign = now.imag() < 0;
-      const double at =
-          bisected([&](double x) { return (loop(x).imag() < 0) == sign; }, before_w, w);
-      const double gain = 1 / std::abs(loop(at));
-      keep_least(margins.gain_margin, gain);
-    }
-    phase += std::arg(now / before);
-    before = now;
-    before_w = w;
-  }
-  return margins;
+  *narrow_radps = speed.narrow_radps_;
+  study.speed = speed.margins();
+  study.position = position.margins();
+  response.speed_gain_margin_at_radps = study.speed.gain_margin_at_radps;
+  response.position_gain_margin_at_radps = study.position.gain_margin_at_radps;
+  study.is_stable = speed.is_stable() && position.is_stable();
+  response.speed_gain = std::move(speed.gains_);
+  response.speed_phase_rad = std::move(speed.phases_);
+  response.position_gain = std::move(position.gains_);
+  response.position_phase_rad = std::move(position.phases_);
+  if (study.is_stable) close_position_loop(model, study);
+  return study;
 }
 
 }  // namespace
@@ -159,29 +192,26 @@ double resonance_radps(const AxisModel& model) {
 }
 
 std::complex<double> speed_loop(const AxisModel& model, double w_radps) {
-  return speed_loop(terms(model, w_radps));
+  return speed_value(loop_point(model, w_radps), model.control).value();
 }
 
 std::complex<double> position_loop(const AxisModel& model, double w_radps) {
-  return position_loop(model, terms(model, w_radps));
+  return position_value(loop_point(model, w_radps), model.control).value();
 }
 
-BothMargins loop_margins(const AxisModel& model) {
-  const std::vector<double> grid = grid_radps(model);
-  std::vector<Complex> speed, position;
-  speed.reserve(grid.size());
-  position.reserve(grid.size());
-  for (const double w : grid) {
-    const LoopTerms t = terms(model, w);
-    speed.push_back(speed_loop(t));
-    position.push_back(position_loop(model, t));
-  }
-  return {margins([&](double w) { return speed_loop(model, w); }, grid, speed),
-          margins([&](double w) { return position_loop(model, w); }, grid, position)};
+LoopMargins speed_loop_margins(const AxisModel& model) {
+  return study_loops(model, loop_points(model)).speed;
+}
+LoopMargins position_loop_margins(const AxisModel& model) {
+  return study_loops(model, loop_points(model)).position;
 }
 
-LoopMargins speed_loop_margins(const AxisModel& model) { return loop_margins(model).speed; }
-
-LoopMargins position_loop_margins(const AxisModel& model) { return loop_margins(model).position; }
+LoopStudy study_loops(const AxisModel& model, const std::vector<LoopPoint>& points) {
+  std::vector<double> narrow_radps;
+  LoopStudy study = study_over(model, points, &narrow_radps);
+  if (narrow_radps.empty()) return study;
+  // The position loop sees the closed speed loop's narrow peaks.
+  return study_over(model, with_points_about(model, points, narrow_radps), &narrow_radps);
+}
 
 }  // namespace gazewright

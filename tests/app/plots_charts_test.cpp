@@ -229,6 +229,53 @@ TEST(BothChart, SaysWhyItIsEmpty) {
   EXPECT_TRUE(chart_of(PlotKind::both, input).message.contains("rotor inertia"));
 }
 
+TEST(BodeChart, ShowsTheResponsesOfTheAnalysisInDecibelsAndDegreesAgainstHertz) {
+  const Chart gain = gain_chart(the_owl().input()), phase = phase_chart(the_owl().input());
+  const FrequencyResponse& response = the_owl().analysis.response[0];
+  ASSERT_GT(response.w_radps.size(), 100U);
+  const Series& speed = series_named(gain, "Pan speed loop");
+  const Series& turned = series_named(phase, "Pan speed loop");
+  ASSERT_EQ(speed.x.size(), qsizetype(response.w_radps.size()));
+  EXPECT_DOUBLE_EQ(speed.x[50] * 2 * M_PI, response.w_radps[50]);
+  EXPECT_DOUBLE_EQ(speed.y[50], 20 * std::log10(response.speed_gain[50]));
+  EXPECT_DOUBLE_EQ(turned.y[50], response.speed_phase_rad[50] * kDegPerRad);
+  EXPECT_TRUE(gain.x_log);
+  EXPECT_EQ(gain.x, phase.x);
+  EXPECT_EQ(gain.x_title, "Frequency / Hz");
+  EXPECT_EQ(gain.y_title, "Gain / dB");
+  EXPECT_EQ(phase.y_title, "Phase / °");
+  EXPECT_FALSE(series_named(gain, "Pan closed").x.isEmpty());
+}
+
+TEST(BodeChart, MarksCrossoversMarginsResonancesAndTheEndOfTheControlRate) {
+  const Chart gain = gain_chart(the_owl().input());
+  const double crossover_Hz = the_owl().analysis.value("pan.loop.crossover").value() / (2 * M_PI);
+  const auto has = [&](Mark::Kind kind, double x) {
+    return std::any_of(gain.marks.begin(), gain.marks.end(), [&](const Mark& m) {
+      return m.kind == kind && m.axis == Axis::pan && std::abs(m.x / x - 1) < 1e-9;
+    });
+  };
+  EXPECT_TRUE(has(Mark::Kind::upright, crossover_Hz));
+  EXPECT_TRUE(has(Mark::Kind::upright,
+                  the_owl().analysis.value("pan.loop.resonance").value() / (2 * M_PI)));
+  EXPECT_TRUE(has(Mark::Kind::point,
+                  the_owl().analysis.response[0].speed_gain_margin_at_radps / (2 * M_PI)));
+  ASSERT_EQ(gain.bands.size(), 1);
+  EXPECT_NEAR(gain.bands[0].range.lo, 4000, 1e-6);
+  EXPECT_TRUE(gain.readings.join(' ').contains("of delay left"))
+      << gain.readings.join('|').toStdString();
+}
+
+TEST(BodeChart, SaysThatAnUnstableLoopHasNoClosedResponse) {
+  Rig rig = the_owl().rig;
+  rig.pan.loop.speed_gain_Nmsprad = si_quantity(60);
+  const Analysis analysis = analyse(rig, {.remedies = false});
+  PlotInput input;
+  input.rig = &rig;
+  input.now = &analysis;
+  EXPECT_TRUE(gain_chart(input).notes.join(' ').contains("unstable"));
+}
+
 TEST(Charts, SayInWordsThatNothingIsOpen) {
   for (const PlotKind kind : plot_kinds()) {
     if (kind == PlotKind::travel || kind == PlotKind::reach || kind == PlotKind::inertia) continue;

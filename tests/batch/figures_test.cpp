@@ -26,8 +26,8 @@ TEST(BatchFigures, JsonCarriesEveryFigureToTheLastDigit) {
     const LoadedRig loaded = load_rig(sample(name));
     ASSERT_TRUE(loaded.rig);
     const Analysis analysis = analyse(*loaded.rig);
-    EXPECT_EQ(json.keys,
-              (std::vector<std::string>{"rig", "figures", "findings", "homing", "limits"}));
+    EXPECT_EQ(json.keys, (std::vector<std::string>{"rig", "figures", "findings", "homing", "limits",
+                                                   "advice"}));
     EXPECT_EQ(json.at("rig").string(), loaded.rig->title);
     ASSERT_EQ(json.at("figures").keys.size(), analysis.figures.size());
     for (std::size_t i = 0; i < analysis.figures.size(); ++i) {

@@ -44,6 +44,8 @@ void apply(Rig& rig, const Remedy& remedy) {
   Quantity* quantity = find_quantity(rig, remedy.path);
   ASSERT_NE(quantity, nullptr) << remedy.path;
   *quantity = si_quantity(remedy.value_si);
+  for (const FieldValue& other : remedy.also)
+    *find_quantity(rig, other.path) = si_quantity(other.value_si);
 }
 
 TEST(SampleRigs, ThereAreThreeAndEachIsReadWithoutAWord) {

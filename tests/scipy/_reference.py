@@ -6,6 +6,7 @@ import math
 import numpy as np
 
 from _cables import cable_figures, cable_travel
+from _closed_loops import closed_figures
 from _collide import collision_figures
 from _homing import encoder_figures, homing_figures
 from _limits import fastest_shares
@@ -145,7 +146,7 @@ def loop_figures(d):
         f[f"loop.{name}crossover"] = crossings[0][0] if crossings else None
         f[f"loop.{name}phase_margin"] = min(p for _, p in crossings) if crossings else None
         f[f"loop.{name}gain_margin"] = min(g for _, g in gains) if gains else None
-    return f
+    return f | closed_figures(d)
 
 
 def drives(rig, masses):

@@ -17,6 +17,7 @@ import tempfile
 import numpy as np
 
 import _rig_text as text
+from _closed_loops import advice_faults, swing_faults
 from _limits import NAMES as LIMITS, step_shares
 from _loops import Loops
 from _reach import reach_figures
@@ -55,6 +56,8 @@ TOLERANCES = {
     # half the sample rate are left out. They are 1e-4 of |L| far below that, more at high gains.
     "loop.crossover": 1e-4, "loop.position_crossover": 1e-4,
     "loop.phase_margin": 1e-3, "loop.position_phase_margin": 1e-3,
+    "loop.delay_margin": 1e-3, "loop.position_delay_margin": 1e-3,
+    "loop.bandwidth": 1e-4, "loop.position_peak": 1e-3,
     "loop.gain_margin": 2e-3, "loop.position_gain_margin": 2e-3,
 }
 ABSOLUTE = {
@@ -278,6 +281,8 @@ def compare(batch, path):
         if unstable != shown:
             where = "out" if unstable else "in"
             bad.append(f"{axis} speed loop: poles {where}side the circle, margins say otherwise")
+        bad.extend(swing_faults(d, ours, axis, per_rad))
+        bad.extend(advice_faults(d, ours, axis))
         bad.extend(compare_step(batch, path, axis, ours, rig, per_rad, d))
     bad.extend(compare_coupling(batch, path, ours, rig, per_rad))
     known = set(theirs) | {"both.settle_time", "both.peak_bus_current"} | {
@@ -285,6 +290,10 @@ def compare(batch, path):
     known |= {f"{a}.step.{s}" for a in ("pan", "tilt") for s in (
         "rise_time", "overshoot", "settle_time", "peak_current", "peak_speed")}
     known |= {f"{a}.limits.{name}" for a in ("pan", "tilt") for name in LIMITS}
+    known |= {f"{a}.gap.limit_cycle_{k}" for a in ("pan", "tilt")
+              for k in ("amplitude", "frequency", "px")}
+    known |= {f"{a}.advice.{k}" for a in ("pan", "tilt")
+              for k in ("position_gain", "speed_gain", "speed_integral_gain", "crossover")}
     known |= {"eye.duration_ratio", "pan.ratio.best_time", "tilt.ratio.best_time"}
     bad.extend(f"{key} is not compared" for key in set(ours) - known)
     return len(known), [f"{path.name}: {line}" for line in bad]

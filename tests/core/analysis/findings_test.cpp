@@ -85,6 +85,8 @@ TEST(Remedies, MakeTheirFindingHoldWhenApplied) {
       Quantity* quantity = find_quantity(mended, remedy.path);
       ASSERT_NE(quantity, nullptr) << remedy.path;
       *quantity = si_quantity(remedy.value_si);
+      for (const FieldValue& other : remedy.also)
+        *find_quantity(mended, other.path) = si_quantity(other.value_si);
       const Analysis after = analyse(mended, {.remedies = false});
       const Finding* now = finding(after, f.id);
       ASSERT_NE(now, nullptr);

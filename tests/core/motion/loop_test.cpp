@@ -143,5 +143,96 @@ TEST(Loop, SeesAnUndampedResonanceNarrowerThanItsGrid) {
   EXPECT_LT(speed_loop_margins(axis).gain_margin.value(), 0.01);
 }
 
+// Poles and zeros on the imaginary axis: the phase jumps by half a turn there, and which way shows
+// only next to them. Damping of 1e-6 N·m·s/rad changes the phase elsewhere by less than
+// d·ω/k ≈ 1e-6·3e3/60 = 5e-5 rad, near the resonance by the same over its distance from it.
+TEST(Loop, WithoutAnyDampingHasTheMarginsOfNextToNone) {
+  for (const bool at_output : {false, true}) {
+    for (const double cable : {0.0, 2.0}) {
+      AxisModel axis = linear_axis();
+      axis.load.inertia_kgm2 = 6e-3;
+      axis.gear.stiffness_Nmprad = 60;
+      axis.load.cable_stiffness_Nmprad = cable;
+      axis.control.encoder_at_output = at_output;
+      axis.gear.damping_Nmsprad = 0;
+      const auto none = speed_loop_margins(axis), outer = position_loop_margins(axis);
+      axis.gear.damping_Nmsprad = 1e-6;
+      const auto little = speed_loop_margins(axis), outer_little = position_loop_margins(axis);
+      EXPECT_NEAR(*none.phase_margin_rad, *little.phase_margin_rad, tol(1e-3)) << at_output;
+      EXPECT_NEAR(*none.gain_margin, *little.gain_margin, tol(1e-3)) << at_output;
+      EXPECT_NEAR(*none.delay_margin_s, *little.delay_margin_s, tol(1e-5)) << at_output;
+      EXPECT_NEAR(*outer.phase_margin_rad, *outer_little.phase_margin_rad, tol(1e-3)) << at_output;
+      // At the output an undamped resonance rings whatever the gain; at the motor it need not.
+      EXPECT_EQ(*none.phase_margin_rad < 0, at_output);
+    }
+  }
+}
+
+// Second method: the simulated step of that loop, the encoder at the motor, dies out.
+TEST(Loop, WithoutAnyDampingIsAsStableAsTheSimulatedStepWhenReadAtTheMotor) {
+  AxisModel axis = linear_axis();
+  axis.load.inertia_kgm2 = 6e-3;
+  axis.gear.stiffness_Nmprad = 60;
+  axis.gear.damping_Nmsprad = 0;
+  axis.control.position_gain_1ps = 1e-3;
+  axis.load.gravity.constant_Nm = 0.01;
+  EXPECT_GT(speed_loop_margins(axis).phase_margin_rad.value(), 0);
+  EXPECT_LT(growth(axis), 1);
+}
+
+TEST(Loop, HasTheDelayMarginOfItsOnlyCrossover) {
+  const auto margins = speed_loop_margins(tests::small_axis());
+  EXPECT_NEAR(*margins.delay_margin_s, *margins.phase_margin_rad / *margins.crossover_radps,
+              tol(1e-12));
+}
+
+// An inertia under speed gain and position gain, all lags next to none, is of second order:
+// ω_n² = position gain·ks/J, 2ζω_n = ks/J. Peak 1/(2ζ√(1 − ζ²)), bandwidth
+// ω_n·√(1 − 2ζ² + √(2 − 4ζ² + 4ζ⁴)) (Ogata, Modern Control Engineering, ch. 7; from memory).
+// Left over: lags of 3e-5 s at 60 rad/s, 2e-3.
+TEST(Loop, ClosedHasThePeakAndBandwidthOfSecondOrder) {
+  AxisModel axis = linear_axis();
+  axis.gear.stiffness_Nmprad = 1e8;
+  axis.control.control_rate_Hz = 8e4;
+  axis.control.current_bandwidth_Hz = axis.control.estimator_bandwidth_Hz = 1e5;
+  axis.control.speed_integral_gain_Nmprad = 0;
+  const double inertia = axis.load.inertia_kgm2 + axis.reflected_inertia_kgm2();
+  const double natural = 60, zeta = 0.4;
+  axis.control.speed_gain_Nmsprad = 2 * zeta * natural * inertia;
+  axis.control.position_gain_1ps = natural / (2 * zeta);
+  const LoopStudy study = study_loops(axis, loop_points(axis));
+  EXPECT_TRUE(study.is_stable);
+  EXPECT_NEAR(*study.peak, 1 / (2 * zeta * std::sqrt(1 - zeta * zeta)), tol(1e-2));
+  const double z2 = zeta * zeta;
+  EXPECT_NEAR(*study.bandwidth_radps / natural,
+              std::sqrt(1 - 2 * z2 + std::sqrt(2 - 4 * z2 + 4 * z2 * z2)), tol(1e-2));
+}
+
+TEST(Loop, ThatIsUnstableHasNoClosedResponse) {
+  AxisModel axis = tests::small_axis();
+  axis.control.speed_gain_Nmsprad *= 100;
+  const LoopStudy study = study_loops(axis, loop_points(axis));
+  EXPECT_FALSE(study.is_stable);
+  EXPECT_FALSE(study.bandwidth_radps);
+  EXPECT_FALSE(study.peak);
+}
+
+TEST(Loop, ResponsesAreTheLoopsAtTheirFrequencies) {
+  const AxisModel axis = tests::small_axis();
+  const FrequencyResponse response = study_loops(axis, loop_points(axis)).response;
+  ASSERT_GT(response.w_radps.size(), 300U);
+  for (std::size_t i = 0; i < response.w_radps.size(); i += 37) {
+    const double w = response.w_radps[i];
+    EXPECT_NEAR(response.speed_gain[i] / std::abs(speed_loop(axis, w)), 1, tol(1e-12));
+    EXPECT_NEAR(
+        std::remainder(response.speed_phase_rad[i] - std::arg(speed_loop(axis, w)), 2 * kPi), 0,
+        tol(1e-9));
+    const auto open = position_loop(axis, w);
+    EXPECT_NEAR(response.position_gain[i] / std::abs(open), 1, tol(1e-12));
+    EXPECT_NEAR(response.closed_gain[i] / std::abs(open / (1.0 + open)), 1, tol(1e-9));
+    EXPECT_NEAR(response.error_gain[i] * std::abs(1.0 + open), 1, tol(1e-9));
+  }
+}
+
 }  // namespace
 }  // namespace gazewright

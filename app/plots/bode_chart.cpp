@@ -1,0 +1,217 @@
+#include <algorithm>
+#include <cmath>
+
+#include "app/plots/charts.h"
+#include "app/plots/format.h"
+#include "app/plots/text.h"
+
+/// Gain and phase of the loops against frequency: open speed loop, open position loop, and the
+/// position loop closed.
+namespace gazewright {
+namespace {
+
+using namespace chart_parts;
+
+constexpr double kHzPerRadps = 1 / (2 * 3.14159265358979323846);
+constexpr double kLowest_dB = -60, kHighest_dB = 60;
+constexpr double kPhaseStep_deg = 90;
+
+const FrequencyResponse& response_of(const Analysis& analysis, Axis axis) {
+  return analysis.response[std::size_t(axis)];
+}
+
+QVector<double> in_dB(const std::vector<double>& gains) {
+  QVector<double> result;
+  result.reserve(qsizetype(gains.size()));
+  for (const double gain : gains) {
+    const double dB = 20 * std::log10(gain);
+    result.append(std::isfinite(dB) ? dB : std::nan(""));
+  }
+  return result;
+}
+
+void add_series(Chart& chart, const FrequencyResponse& response, Axis axis, Line line,
+                const QString& name, QVector<double> y) {
+  chart.series.append({.name = name.arg(axis_word(axis)),
+                       .axis = axis,
+                       .line = line,
+                       .x = scaled(response.w_radps, kHzPerRadps),
+                       .y = std::move(y)});
+}
+
+void add_gains(Chart& chart, const PlotInput& input, Axis axis) {
+  const FrequencyResponse& now = response_of(*input.now, axis);
+  add_series(chart, now, axis, Line::strong, Plots::tr("%1 speed loop"), in_dB(now.speed_gain));
+  add_series(chart, now, axis, Line::dashed, Plots::tr("%1 position loop"),
+             in_dB(now.position_gain));
+  add_series(chart, now, axis, Line::fine, Plots::tr("%1 closed"), in_dB(now.closed_gain));
+  if (input.only) {
+    add_series(chart, now, axis, Line::fine, Plots::tr("%1 error per disturbance"),
+               in_dB(now.error_gain));
+  }
+}
+
+void add_phases(Chart& chart, const PlotInput& input, Axis axis) {
+  const FrequencyResponse& now = response_of(*input.now, axis);
+  add_series(chart, now, axis, Line::strong, Plots::tr("%1 speed loop"),
+             scaled(now.speed_phase_rad, kDegPerRad));
+  add_series(chart, now, axis, Line::dashed, Plots::tr("%1 position loop"),
+             scaled(now.position_phase_rad, kDegPerRad));
+}
+
+/// A figure of the loop at the crossover it belongs to.
+struct Margin {
+  const char *crossover, *phase, *gain, *delay;
+  const char* word;
+};
+constexpr Margin kMargins[]{
+    {"loop.crossover", "loop.phase_margin", "loop.gain_margin", "loop.delay_margin",
+     QT_TRANSLATE_NOOP("Plots", "speed")},
+    {"loop.position_crossover", "loop.position_phase_margin", "loop.position_gain_margin",
+     "loop.position_delay_margin", QT_TRANSLATE_NOOP("Plots", "position")}};
+
+void add_upright(Chart& chart, Axis axis, const std::optional<double>& w_radps,
+                 const QString& text) {
+  if (!w_radps) return;
+  chart.marks.append({.kind = Mark::Kind::upright,
+                      .axis = axis,
+                      .x = *w_radps * kHzPerRadps,
+                      .y = std::nan(""),
+                      .text = text});
+}
+
+void mark_crossovers(Chart& chart, const Analysis& analysis, Axis axis, bool phases) {
+  for (const Margin& margin : kMargins) {
+    const auto at = analysis.value(figure_id(axis, margin.crossover));
+    const auto phase = analysis.value(figure_id(axis, margin.phase));
+    const auto gain = analysis.value(figure_id(axis, margin.gain));
+    const auto delay = analysis.value(figure_id(axis, margin.delay));
+    if (!at) continue;
+    const QString word = Plots::tr(margin.word), hertz = format_value(*at, "rad/s", "Hz");
+    const QString degrees = format_value(phase, "rad", "deg");
+    add_upright(chart, axis, at,
+                phases ? Plots::tr("%1 %2, %3").arg(word, degrees, format_value(delay, "s", "ms"))
+                       : Plots::tr("%1 %2").arg(word, hertz));
+    chart.readings << Plots::tr("%1 %2 loop crosses at %3 with %4 and %5 of delay left")
+                          .arg(axis_word(axis), word, hertz, degrees,
+                               format_value(delay, "s", "ms"));
+    if (gain && *gain > 0) {
+      chart.readings << Plots::tr("%1 %2 loop: gain margin %3 (%4 dB)")
+                            .arg(axis_word(axis), word, number_text(*gain),
+                                 number_text(20 * std::log10(*gain)));
+    }
+  }
+}
+
+/// Where the gain margin is: the phase passes −180° there.
+void mark_gain_margins(Chart& chart, const Analysis& analysis, Axis axis) {
+  const FrequencyResponse& response = response_of(analysis, axis);
+  const auto mark = [&](double w_radps, const char* figure) {
+    const auto margin = analysis.value(figure_id(axis, figure));
+    if (!margin || !(*margin > 0) || !(w_radps > 0)) return;
+    const double dB = 20 * std::log10(*margin);
+    chart.marks.append({.kind = Mark::Kind::point,
+                        .axis = axis,
+                        .x = w_radps * kHzPerRadps,
+                        .y = -dB,
+                        .text = Plots::tr("%1 dB left").arg(number_text(dB))});
+  };
+  mark(response.speed_gain_margin_at_radps, "loop.gain_margin");
+  mark(response.position_gain_margin_at_radps, "loop.position_gain_margin");
+}
+
+void mark_resonances(Chart& chart, const Analysis& analysis, Axis axis) {
+  add_upright(chart, axis, analysis.value(figure_id(axis, "loop.antiresonance")),
+              Plots::tr("antiresonance"));
+  add_upright(chart, axis, analysis.value(figure_id(axis, "loop.resonance")),
+              Plots::tr("resonance"));
+}
+
+Chart empty_chart(bool phases) {
+  Chart chart;
+  chart.kind = PlotKind::bode;
+  chart.x_name = Plots::tr("Frequency");
+  chart.x_unit = QStringLiteral("Hz");
+  chart.y_unit = phases ? QStringLiteral("°") : QStringLiteral("dB");
+  chart.x_title = axis_title(chart.x_name, chart.x_unit);
+  chart.y_title = axis_title(phases ? Plots::tr("Phase") : Plots::tr("Gain"), chart.y_unit);
+  chart.x_log = true;
+  chart.x = {1, 1000};
+  chart.y_step = phases ? kPhaseStep_deg : 20;
+  return chart;
+}
+
+/// All frequencies, and some beyond half the control rate, in grey: there is no loop there.
+void set_ranges(Chart& chart, bool phases) {
+  double least = kInfinity, most = 0;
+  for (const Series& series : chart.series) {
+    least = std::min(least, series.x.front());
+    most = std::max(most, series.x.back());
+  }
+  chart.x = {least, 1.6 * most};
+  chart.bands.append({.upright = true,
+                      .range = {most, chart.x.hi},
+                      .axis = {},
+                      .label = Plots::tr("beyond half the control rate")});
+  const Range y = y_range(chart, chart.x);
+  if (phases) {
+    const double lo = std::max(-720.0, std::floor(y.lo / kPhaseStep_deg) * kPhaseStep_deg);
+    chart.y = {lo, std::max(0.0, std::ceil(y.hi / kPhaseStep_deg) * kPhaseStep_deg)};
+  } else {
+    chart.y = {std::max(y.lo, kLowest_dB), std::clamp(y.hi, 20.0, kHighest_dB)};
+  }
+}
+
+void add_legend(Chart& chart, const PlotInput& input, bool phases) {
+  for (const Axis axis : kAxes) {
+    if (shows(input, axis)) chart.legend.append({axis_word(axis), axis, Line::strong});
+  }
+  chart.legend.append({Plots::tr("speed loop"), {}, Line::strong});
+  chart.legend.append({Plots::tr("position loop"), {}, Line::dashed});
+  if (!phases) chart.legend.append({Plots::tr("closed"), {}, Line::fine});
+}
+
+Chart bode_chart(const PlotInput& input, bool phases) {
+  Chart chart = empty_chart(phases);
+  if (input.now == nullptr) {
+    chart.message = Plots::tr("Nothing computed yet. Open or describe a rig.");
+    return chart;
+  }
+  for (const Axis axis : kAxes) {
+    if (!shows(input, axis)) continue;
+    if (response_of(*input.now, axis).w_radps.empty()) {
+      chart.notes << missing_text(*input.now, axis, "loop.crossover");
+      continue;
+    }
+    if (input.ghost != nullptr && !phases) {
+      const FrequencyResponse& before = response_of(*input.ghost, axis);
+      add_series(chart, before, axis, Line::ghost, Plots::tr("%1 speed loop before"),
+                 in_dB(before.speed_gain));
+      if (before.w_radps.empty()) chart.series.removeLast();
+    }
+    (phases ? add_phases : add_gains)(chart, input, axis);
+    mark_crossovers(chart, *input.now, axis, phases);
+    if (!phases) mark_gain_margins(chart, *input.now, axis);
+    if (!phases) mark_resonances(chart, *input.now, axis);
+    if (!input.now->value(figure_id(axis, "loop.position_peak")) && !phases)
+      chart.notes << missing_text(*input.now, axis, "loop.position_peak");
+  }
+  if (chart.series.isEmpty()) {
+    chart.message = chart.notes.join('\n');
+    return chart;
+  }
+  set_ranges(chart, phases);
+  chart.marks.append({.kind = Mark::Kind::level,
+                      .axis = {},
+                      .y = phases ? -180.0 : 0.0,
+                      .text = phases ? QStringLiteral("−180°") : QStringLiteral("0 dB")});
+  add_legend(chart, input, phases);
+  return chart;
+}
+
+}  // namespace
+
+Chart gain_chart(const PlotInput& input) { return bode_chart(input, false); }
+Chart phase_chart(const PlotInput& input) { return bode_chart(input, true); }
+
+}  // namespace gazewright

@@ -1,0 +1,34 @@
+#pragma once
+
+#include "app/window/card_row.h"
+#include "core/analysis/gain_advice.h"
+
+class QLabel;
+class QToolButton;
+
+namespace gazewright {
+
+class Document;
+
+/// The advised gains of an axis on its drive's card, with their reasons, and a button that takes
+/// all three in one step.
+class AdviceRow : public CardRow {
+  Q_OBJECT
+ public:
+  AdviceRow(Document& document, Axis axis, QWidget* parent = nullptr);
+  void refresh() override {}
+  void showCost(const Analysis& analysis) override;
+  QString text() const;
+  QToolButton* button() const { return use_; }
+
+ private:
+  void use();
+
+  Document& document_;
+  Axis axis_;
+  std::vector<FieldValue> values_;
+  QLabel* reasons_;
+  QToolButton* use_;
+};
+
+}  // namespace gazewright

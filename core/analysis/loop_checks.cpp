@@ -1,0 +1,86 @@
+#include <cmath>
+
+#include "core/analysis/checks.h"
+#include "core/analysis/inputs.h"
+#include "core/analysis/say.h"
+
+namespace gazewright {
+namespace {
+
+using Way = Lever::Way;
+// Common practice, no source.
+constexpr double kSamplesPerPeriod = 4, kHarmlessImage = 0.5;
+
+/// What sampling makes of the resonance: nothing to speak of where the loop's gain is small there.
+Compared control_rate(Context& c, Axis a) {
+  const AxisModel& model = c.model(a);
+  const double resonance = resonance_radps(model), rate = model.control.control_rate_Hz;
+  const double least_Hz = kSamplesPerPeriod * resonance / (2 * M_PI);
+  const double gain = std::abs(speed_loop(model, resonance));
+  const std::string of =
+      "the resonance of motor and load at " + say(resonance / (2 * M_PI), "Hz", "Hz");
+  if (gain < kHarmlessImage && rate < least_Hz)
+    return moot(of + " is too fast for the control rate, but the speed loop's gain there is only " +
+                say(gain, "1", "1"));
+  return {
+      least_Hz, rate,
+      "four samples a period of " + of + "; the speed loop's gain there is " + say(gain, "1", "1")};
+}
+
+Compared gap_swing_against_band(Context& c, Axis a) {
+  const auto& swing = c.gap_swing(a);
+  if (!swing) return moot("the gap keeps no swing going");
+  return {swing->amplitude_rad, c.band_rad(),
+          "keeps swinging by ±" + say(swing->amplitude_rad, "rad", "deg") + " at " +
+              say(swing->frequency_radps, "rad/s", "Hz") + ", teeth from side to side"};
+}
+
+bool has_gap(Context& c, Axis a) { return c.rig().axis(a).gearbox.backlash_rad.si.value_or(1) > 0; }
+
+constexpr auto kSwingAndBand = joined(kGapSwing, kPixels);
+constexpr Lever kRateLevers[] = {{"<axis>.drive.control_rate", Way::up, 20},
+                                 {"<axis>.loop.speed_gain", Way::down, 100}};
+constexpr Lever kSwingLevers[] = {{"<axis>.gearbox.backlash", Way::down, 30},
+                                  {"<axis>.loop.speed_gain", Way::down, 30},
+                                  {"<axis>.loop.speed_integral_gain", Way::down, 100}};
+
+constexpr Check kChecks[] = {
+    {.id = "<axis>.loop.rate",
+     .what = "Control rate against the resonance",
+     .goal = "would be quick enough for the resonance",
+     .part = "<axis>.drive",
+     .si_unit = "Hz",
+     .unit = "Hz",
+     .inputs = kLoops,
+     .compare = control_rate,
+     .levers = kRateLevers,
+     .offer = advised_gains},
+    {.id = "<axis>.gap.limit_cycle",
+     .what = "Swing in the gap against the settle band",
+     .goal = "would end the swing in the gap",
+     .part = "<axis>.gearbox",
+     .si_unit = "rad",
+     .unit = "deg",
+     .inputs = kSwingAndBand,
+     .compare = gap_swing_against_band,
+     .levers = kSwingLevers,
+     .asked_when = has_gap,
+     .offer = advised_gains},
+};
+
+}  // namespace
+
+std::span<const Check> loop_checks() { return kChecks; }
+
+std::optional<Remedy> advised_gains(Context& c, Axis a) {
+  const GainAdvice& advice = c.advice(a);
+  if (advice.values.empty()) return std::nullopt;
+  Remedy remedy{"the advised " + gains_in_words(advice, a),
+                advice.values.front().path,
+                advice.values.front().value_si,
+                {}};
+  remedy.also.assign(advice.values.begin() + 1, advice.values.end());
+  return remedy;
+}
+
+}  // namespace gazewright

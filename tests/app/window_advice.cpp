@@ -1,0 +1,34 @@
+#include <gtest/gtest.h>
+
+#include <QToolButton>
+
+#include "app/window/advice_row.h"
+#include "tests/app/window_support.h"
+
+namespace gazewright::testing {
+namespace {
+
+TEST(WindowAdvice, StandsOnTheDrivesCardAndItsButtonTakesAllGainsInOneStep) {
+  OwlWindow owl;
+  ASSERT_TRUE(owl.settle());
+  owl.window.select("pan.drive");
+  const auto* row = owl.window.card().findChild<AdviceRow*>(QStringLiteral("pan.loop advice"));
+  ASSERT_NE(row, nullptr);
+  EXPECT_TRUE(row->text().contains("Speed gain ")) << row->text().toStdString();
+  ASSERT_TRUE(row->button()->isEnabled());
+  const Rig before = owl.rig();
+  const int steps = owl.window.document().history().count();
+  row->button()->click();
+  EXPECT_EQ(owl.window.document().history().count(), steps + 1);
+  const Loop &now = owl.rig().pan.loop, &then = before.pan.loop;
+  EXPECT_NE(now.speed_gain_Nmsprad, then.speed_gain_Nmsprad);
+  EXPECT_NE(now.speed_integral_gain_Nmprad, then.speed_integral_gain_Nmprad);
+  EXPECT_NE(now.position_gain_1ps, then.position_gain_1ps);
+  EXPECT_EQ(owl.rig().tilt, before.tilt);
+  ASSERT_TRUE(owl.settle());
+  owl.window.document().history().undo();
+  EXPECT_EQ(owl.rig(), before);
+}
+
+}  // namespace
+}  // namespace gazewright::testing
