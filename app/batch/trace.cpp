@@ -23,7 +23,7 @@ std::string rows_of(const Trace& trace) {
 
 int run_trace(const Rig& rig, const Command& command) {
   const Axis axis = command.axis.value_or(Axis::pan);
-  const Analysis analysis = analyse(rig, {.remedies = false});
+  const Analysis analysis = analyse(rig, {.remedies = false, .profiles = false});
   const AxisCurves& curves = analysis.of(axis);
   const std::string name = name_of(axis);
   if (curves.step.time_s.empty()) {

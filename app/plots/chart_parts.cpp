@@ -39,6 +39,8 @@ Chart chart_of(PlotKind kind, const PlotInput& input) {
       return torque_speed_chart(input);
     case PlotKind::travel_speed:
       return travel_speed_chart(input);
+    case PlotKind::profiles:
+      return profile_chart(input);
     default:
       return step_chart(input);
   }

@@ -13,9 +13,12 @@ Chart current_chart(const PlotInput& input);
 Chart ratio_chart(const PlotInput& input);
 Chart torque_speed_chart(const PlotInput& input);
 Chart travel_speed_chart(const PlotInput& input);
+Chart profile_chart(const PlotInput& input);
 
 /// The chart of a kind that is one. @pre kind is not travel, reach or inertia.
 Chart chart_of(PlotKind kind, const PlotInput& input);
+
+QString profile_word(ProfileKind kind);  ///< "jerk-limited", translated
 
 /// Ratios that gearboxes are sold in. Common practice, no source.
 const QVector<double>& stock_ratios();

@@ -28,6 +28,7 @@ constexpr KindRow kKinds[]{
      QT_TRANSLATE_NOOP("Plots", "Torque and speed, with the step")},
     {PlotKind::speed, "speed", QT_TRANSLATE_NOOP("Plots", "Speed in the step")},
     {PlotKind::current, "current", QT_TRANSLATE_NOOP("Plots", "Current in the step")},
+    {PlotKind::profiles, "profiles", QT_TRANSLATE_NOOP("Plots", "Move profiles")},
     {PlotKind::travel, "travel", QT_TRANSLATE_NOOP("Plots", "Travel")},
     {PlotKind::travel_speed, "travel-speed", QT_TRANSLATE_NOOP("Plots", "Speed over travel")},
     {PlotKind::reach, "reach", QT_TRANSLATE_NOOP("Plots", "Reach")},

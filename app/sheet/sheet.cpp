@@ -30,6 +30,7 @@ int paint_pages(QPagedPaintDevice& device, const SheetContent& content, int page
   draw_findings(page, content);
   draw_plots(page, content);
   draw_figures(page, content);
+  draw_profiles(page, content);
   draw_homing(page, content);
   draw_inputs(page, content);
   draw_cautions(page, content);

@@ -11,6 +11,7 @@ void draw_drive_lines(SheetPage& page, const SheetContent& content);
 void draw_findings(SheetPage& page, const SheetContent& content);
 void draw_plots(SheetPage& page, const SheetContent& content);
 void draw_figures(SheetPage& page, const SheetContent& content);
+void draw_profiles(SheetPage& page, const SheetContent& content);
 void draw_homing(SheetPage& page, const SheetContent& content);
 void draw_inputs(SheetPage& page, const SheetContent& content);
 void draw_cautions(SheetPage& page, const SheetContent& content);

@@ -7,6 +7,7 @@
 #include "core/analysis/curves.h"
 #include "core/analysis/figures.h"
 #include "core/analysis/homing_plan.h"
+#include "core/analysis/inputs.h"
 #include "core/analysis/swap.h"
 
 namespace gazewright {
@@ -85,6 +86,7 @@ std::optional<double> Analysis::value(std::string_view id) const {
 
 Analysis analyse(const Rig& rig, const AnalyseOptions& options, const std::stop_token& stop) {
   Context context(rig, stop);
+  if (!options.profiles) context.leave_out_profiles();
   context.prepare();
   Analysis analysis;
   analysis.figures = compute_figures(context);
@@ -96,6 +98,8 @@ Analysis analyse(const Rig& rig, const AnalyseOptions& options, const std::stop_
   sort_by_urgency(analysis.findings);
   for (const Axis axis : kAxes) {
     analysis.curves[static_cast<std::size_t>(axis)] = curves_of(context, axis);
+    if (context.missing(kStep, axis).empty())
+      analysis.profiles[static_cast<std::size_t>(axis)] = context.profiles(axis);
     analysis.homing[static_cast<std::size_t>(axis)] = homing_plan(context, axis, analysis.findings);
   }
   return analysis;

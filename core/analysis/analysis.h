@@ -8,6 +8,7 @@
 #include <string_view>
 #include <vector>
 
+#include "core/analysis/profiles.h"
 #include "core/motion/rigid_move.h"
 #include "core/motion/step.h"
 #include "core/rig/rig.h"
@@ -96,6 +97,7 @@ struct Analysis {
   std::vector<Figure> figures;    ///< in the order of the table
   std::vector<Finding> findings;  ///< sorted: fails, tight, unknown, holds; by margin within
   std::array<AxisCurves, 2> curves;
+  std::array<AxisProfiles, 2> profiles;  ///< by Axis
   Swap swap;
   std::array<std::vector<std::string>, 2> homing;  ///< the homing plan by Axis, a sentence a step
 
@@ -107,6 +109,7 @@ struct Analysis {
 struct AnalyseOptions {
   bool remedies =
       true;  ///< solving for remedies and the swap simulates many rigs; a drag leaves it out
+  bool profiles = true;  ///< planned moves: four simulations of each axis; a drag leaves them out
 };
 /// The one flow: pure, no I/O, thread-safe. A stop request ends it early with what there is.
 Analysis analyse(const Rig& rig, const AnalyseOptions& options = {},

@@ -9,9 +9,11 @@
 #include <string_view>
 #include <vector>
 
+#include "core/analysis/profiles.h"
 #include "core/bodies/bodies.h"
 #include "core/motion/loop.h"
 #include "core/motion/rigid_move.h"
+#include "core/motion/smoothness.h"
 #include "core/motion/step.h"
 #include "core/rig/rig.h"
 #include "core/travel/collide.h"
@@ -37,6 +39,10 @@ class Context {
   const LoopMargins& speed_margins(Axis axis);
   const LoopMargins& position_margins(Axis axis);
   const std::optional<double>& best_time_ratio(Axis axis);
+  /// @pre the step's inputs are there. Without runs where they are left out.
+  const AxisProfiles& profiles(Axis axis);
+  void leave_out_profiles() { wants_profiles_ = false; }  ///< they simulate each axis four times
+  const std::optional<SlowLimits>& slow_limits(Axis axis);
 
   /// Works out the slow values of both axes at the same time, each on a thread of its own, as far
   /// as their inputs are there.
@@ -45,6 +51,7 @@ class Context {
   double move_rad(Axis axis) const;
   double pixels_per_radian() const;  ///< at the picture's centre; NaN where the camera is unknown
   double band_rad() const;           ///< settle band in radians at the picture's centre
+  double step_band_rad(Axis axis) const;  ///< the same, 2 % of the move where there is no camera
 
   /// Which of these inputs have no value, as paths. `<axis>` is replaced; a path may name a whole
   /// part ("on_tilt", "<axis>.stops"); "<load>" stands for all that decides inertia and gravity of
@@ -61,6 +68,8 @@ class Context {
     std::optional<std::optional<FastestMove>> fastest;
     std::optional<LoopMargins> speed_margins, position_margins;
     std::optional<std::optional<double>> best_time_ratio;
+    std::optional<AxisProfiles> profiles;
+    std::optional<std::optional<SlowLimits>> slow_limits;
   };
   void prepare(Axis axis, bool moves, bool loops, bool steps);
   PerAxis& of(Axis axis) { return axis_[static_cast<std::size_t>(axis)]; }
@@ -68,6 +77,7 @@ class Context {
 
   Rig rig_;
   std::stop_token stop_;
+  bool wants_profiles_ = true;
   std::optional<RigBodies> bodies_;
   std::optional<Clearance> clearance_;
   std::array<PerAxis, 2> axis_;

@@ -5,6 +5,7 @@
 #include <numbers>
 
 #include "core/motion/axis_model.h"
+#include "core/motion/profile.h"
 
 /// The sampled controller of design section 5.
 namespace gazewright {
@@ -17,11 +18,19 @@ class StepControl {
         sample_s_(1 / model.control.control_rate_Hz),
         count_rad_(2 * std::numbers::pi / model.control.encoder_counts),
         ratio_(model.gear.ratio),
+        inertia_kgm2_(model.load.inertia_kgm2 + model.reflected_inertia_kgm2()),
         blend_(
             -std::expm1(-2 * std::numbers::pi * model.control.estimator_bandwidth_Hz * sample_s_)),
         most_Nm_(model.gear.ratio *
                  std::min(model.drive.torque_constant_NmpA * model.drive.current_limit_A,
                           model.gear_torque_limit_Nm())) {}
+
+  /// What to follow in the next sample, with both feed-forwards. Never called for a step.
+  void follow(const ProfilePoint& to) {
+    target_rad_ = to.angle_rad;
+    ahead_radps_ = control_.speed_feed_forward * to.speed_radps;
+    ahead_Nm_ = control_.acceleration_feed_forward * inertia_kgm2_ * to.acceleration_radps2;
+  }
 
   /// Takes one sample and gives the motor torque that it commands. [N·m]
   double torque_command_Nm(double motor_rad, double angle_rad) {
@@ -30,10 +39,10 @@ class StepControl {
     first_ = false;
     last_rad_ = measured_rad;
     const double wanted_radps =
-        std::clamp(control_.position_gain_1ps * (target_rad_ - measured_rad),
+        std::clamp(control_.position_gain_1ps * (target_rad_ - measured_rad) + ahead_radps_,
                    -control_.speed_limit_radps, control_.speed_limit_radps);
     const double error_radps = wanted_radps - speed_radps_;
-    const double free_Nm = control_.speed_gain_Nmsprad * error_radps + integral_Nm_;
+    const double free_Nm = control_.speed_gain_Nmsprad * error_radps + integral_Nm_ + ahead_Nm_;
     const double torque_Nm = std::clamp(free_Nm, -most_Nm_, most_Nm_);
     const bool further_out =
         (free_Nm > most_Nm_ && error_radps > 0) || (free_Nm < -most_Nm_ && error_radps < 0);
@@ -50,7 +59,8 @@ class StepControl {
   }
 
   AxisControl control_;
-  double target_rad_, sample_s_, count_rad_, ratio_, blend_, most_Nm_;
+  double target_rad_, sample_s_, count_rad_, ratio_, inertia_kgm2_, blend_, most_Nm_;
+  double ahead_radps_ = 0, ahead_Nm_ = 0;
   double last_rad_ = 0, speed_radps_ = 0, integral_Nm_ = 0;
   bool first_ = true;
 };
