@@ -5,11 +5,12 @@ integrating the acceleration."""
 import math
 
 import numpy as np
-from scipy.interpolate import PPoly
+from scipy.interpolate import CubicHermiteSpline, PPoly
 from scipy.optimize import brentq
 
 from _rigid import fastest_move
 
+QUICKEST_POINTS = 400  # the plan is by definition the cubic through so many points of the path
 NAMES = ("step", "trapezoid", "jerk_limited", "minimum_jerk", "minimum_time")
 
 
@@ -49,29 +50,30 @@ def path_of(name, move, v, a, j, d=None):
         if ways is None:
             return None, None
         (up, t_up), (down, t_down) = ways
-
-        def quickest(t):
-            h, end = 1e-6, t_up + t_down
-            if t >= end:
-                return move, 0.0, 0.0
-            if t <= t_up:
-                x, w = up(t)
-                return x, w, (up(t + h)[1] - w) / h
-            x, w = down(end - t)
-            return move - x, w, -(down(end - t + h)[1] - w) / h
-
-        return t_up + t_down, quickest
-    if name == "minimum_jerk":
+        T = t_up + t_down
+        points = []
+        for t in np.linspace(0, T, QUICKEST_POINTS):
+            x, w = up(t) if t <= t_up else down(T - t)
+            points.append((t, x if t <= t_up else move - x, w))
+        angle = CubicHermiteSpline(*np.array(points).T)
+        speed, acceleration = angle.derivative(), angle.derivative(2)
+    elif name == "minimum_jerk":
         peak_acceleration = 10 / math.sqrt(3)
         T = max(1.875 * move / v, math.sqrt(peak_acceleration * move / a), (60 * move / j)**(1 / 3))
         angle = PPoly(move * np.array([[6 / T**5, -15 / T**4, 10 / T**3, 0, 0, 0]]).T, [0, T])
         speed, acceleration = angle.derivative(), angle.derivative(2)
     else:
-        times, values, T = symmetric(move, v, a, 1e12 if name == "trapezoid" else j)
-        keep = np.concatenate([np.diff(times) > 0, [True]])
-        times, values = times[keep], values[keep]
-        slopes = np.diff(values) / np.diff(times)
-        acceleration = PPoly(np.array([slopes, values[:-1]]), times)
+        if name == "trapezoid":
+            v = min(v, math.sqrt(move * a))
+            T = move / v + v / a
+            times, starts, ends = np.array([0, v / a, T - v / a, T]), [a, 0, -a], [a, 0, -a]
+        else:
+            times, values, T = symmetric(move, v, a, j)
+            starts, ends = values[:-1], values[1:]
+        pieces = np.diff(times) > 1e-12 * T
+        starts, slopes = np.array(starts)[pieces], (np.array(ends) - starts)[pieces] / np.diff(
+            times)[pieces]
+        acceleration = PPoly(np.array([slopes, starts]), np.append(times[:-1][pieces], T))
         speed = acceleration.antiderivative()
         angle = speed.antiderivative()
 

@@ -19,8 +19,8 @@ from _rigid import Drive
 from step_response import reference
 
 SECONDS = 0.5
-# A path with corners (full torque switches within a sample) is read by both at the same instants,
-# but the program's has 400 pieces: half of one, 0.2 ms, at the switch.
+# Both integrate within 1e-4 of the move at every sample; a settling time sees that through the
+# speed at which the band is passed, a peak and an amplitude through counts that fall a sample apart.
 TOLERANCES = {"settle_time": 2e-3, "peak_current": 5e-3, "rms_current": 5e-3, "ringing_px": 5e-3,
               "planned_time": 1e-5, "usable_time": 2e-3, "overshoot": 1e-3}
 PER_RAD = 640 / math.tan(31 * DEG)
