@@ -1,4 +1,5 @@
 #include <Eigen/Eigenvalues>
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 #include <unsupported/Eigen/MatrixFunctions>
@@ -58,12 +59,23 @@ LoopMatrix loop_matrix(const AxisModel& model, double more_viscous) {
 
 }  // namespace
 
-bool is_steady(const AxisModel& model, double more_viscous_Nmsprad) {
+std::vector<std::complex<double>> loop_poles_1ps(const AxisModel& model,
+                                                 double more_viscous_Nmsprad) {
   const LoopMatrix matrix = loop_matrix(model, more_viscous_Nmsprad);
-  if (!matrix.allFinite()) return false;
+  if (!matrix.allFinite()) return {};
   const Eigen::EigenSolver<LoopMatrix> solver(matrix, false);
-  return solver.info() == Eigen::Success &&
-         solver.eigenvalues().cwiseAbs().maxCoeff() <= 1 + kSlack;
+  if (solver.info() != Eigen::Success) return {};
+  std::vector<std::complex<double>> poles;
+  for (const std::complex<double>& pole : solver.eigenvalues())
+    poles.push_back(std::log(pole) * model.control.control_rate_Hz);
+  return poles;
+}
+
+bool is_steady(const AxisModel& model, double more_viscous_Nmsprad) {
+  const double most = kSlack * model.control.control_rate_Hz;
+  const auto poles = loop_poles_1ps(model, more_viscous_Nmsprad);
+  return !poles.empty() &&
+         std::ranges::all_of(poles, [&](const auto& pole) { return pole.real() <= most; });
 }
 
 }  // namespace gazewright

@@ -27,16 +27,17 @@ LoadSide load_side(const AxisModel& model, Complex s) {
               model.load.cable_stiffness_Nmprad};
 }
 
-/// From half the sample rate down, dense about the resonances.
+/// From half the sample rate down, dense about the closed loops' poles: a peak is as wide as its
+/// pole decays.
 std::vector<double> grid_down_radps(const AxisModel& model) {
   const double half_rate = kPi * model.control.control_rate_Hz;
   std::vector<double> grid;
   for (int i = 0; i < kGridPoints; ++i)
     grid.push_back(half_rate * std::pow(kLowest, double(i) / (kGridPoints - 1)));
-  for (const double peak : {antiresonance_radps(model), resonance_radps(model)}) {
-    for (double apart = 1.0 / 16; apart > 1e-4; apart /= 2) {
-      for (const double w : {peak * (1 - apart), peak * (1 + apart)})
-        if (w < half_rate) grid.push_back(w);
+  for (const std::complex<double>& pole : loop_poles_1ps(model)) {
+    for (const double part : {0.0, 0.1, 0.2, 0.4, 0.7, 1.0, 1.5, 2.5, 4.0, 8.0, 16.0}) {
+      for (const double w : {pole.imag() - part * pole.real(), pole.imag() + part * pole.real()})
+        if (w > half_rate * kLowest && w < half_rate) grid.push_back(w);
     }
   }
   std::ranges::sort(grid, std::greater<>());

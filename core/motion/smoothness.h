@@ -2,6 +2,7 @@
 
 #include <complex>
 #include <optional>
+#include <vector>
 
 #include "core/motion/axis_model.h"
 
@@ -29,6 +30,9 @@ std::complex<double> reading_gain(const AxisModel& model, double w_radps);
 /// Whether both sampled loops come to rest, gear wound tight, with this viscous friction more on
 /// the load: all poles of the exactly sampled train inside the unit circle. [N·m·s/rad]
 bool is_steady(const AxisModel& model, double more_viscous_Nmsprad);
+/// The same poles as rates: −decay ± j·frequency; empty where they cannot be worked out. [1/s]
+std::vector<std::complex<double>> loop_poles_1ps(const AxisModel& model,
+                                                 double more_viscous_Nmsprad = 0);
 
 /// The lowest speed at which the axis turns steadily, and what sets it. [rad/s]
 struct SlowLimits {

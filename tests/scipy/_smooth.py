@@ -84,7 +84,12 @@ class Slow:
             if self.cogging > 0:
                 level = 1 / self.cogging / self.per_rad
                 f["lowest_speed_cogging"] = self.highest(self.compliance, level) / self.per_rad
-                w = np.geomspace(1e-5, 1, 200000) * math.pi / self.loops.dt
+                w = np.geomspace(1e-5, 1, 100000) * math.pi / self.loops.dt
+                # Poles of little decay make peaks narrower than that.
+                poles = np.log(self.loops.closed_loop_poles()[1].astype(complex)) / self.loops.dt
+                near = [p.imag + p.real * np.linspace(-5, 5, 4001) for p in poles if p.imag > w[0]]
+                w = np.unique(np.concatenate([w, *near]))
+                w = w[(w > 0) & (w < math.pi / self.loops.dt)]
                 size = self.compliance(w)
                 f["worst_speed"] = w[np.argmax(size)] / self.per_rad
                 f["worst_ripple_px"] = self.cogging * size.max() * per_rad_px

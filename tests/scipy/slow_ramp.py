@@ -56,7 +56,7 @@ def cogging_ripple(rig, speed):
 
 
 COGGING = Rig("cogging", pan=dict(QUIET, cogging=0.012, ki=4.0))
-GENTLE = Rig("gentle cogging", pan=dict(QUIET, cogging=0.0015, ki=4.0))
+GENTLE = Rig("gentle cogging", pan=dict(QUIET, cogging=0.0003, ki=4.0))
 STICKING = Rig("sticking", pan=dict(QUIET, breakaway=0.09, stribeck=0.02, d=4.0, ki=30.0))
 
 

@@ -118,7 +118,7 @@ TEST(Profile, OfAnySizeArrivesAtRestWithinItsLimits) {
       // The end 1e-9 of the time earlier; a dozen operations before.
       EXPECT_NEAR(end.angle_rad / move, 1, tol(1e-9)) << i << ' ' << name_of(kind);
       // Its speed there: what the acceleration takes in that time, and the rounding of the peak.
-      const double left = peaks.acceleration * 1e-9 * profile.time_s + 1e-12 * peaks.speed;
+      const double left = limits.acceleration_radps2 * 1e-9 * profile.time_s + 1e-12 * peaks.speed;
       EXPECT_LE(std::abs(end.speed_radps), 1.01 * left) << i << ' ' << name_of(kind);
       EXPECT_LE(peaks.speed, limits.speed_radps * (1 + 1e-9)) << i << ' ' << name_of(kind);
       EXPECT_LE(peaks.acceleration, limits.acceleration_radps2 * (1 + 1e-9)) << i;
