@@ -82,7 +82,8 @@ Profile jerk_limited(double move_rad, const ProfileLimits& limits) {
     profile.kind = ProfileKind::jerk_limited;
     return profile;
   }
-  const auto [jerk_s, all_s] = jerk_limited_times(distance, limits);
+  const SpeedingUp times = jerk_limited_times(distance, limits);
+  const double jerk_s = times.jerk_s, all_s = times.all_s;
   const double a = j * jerk_s, held_s = all_s - 2 * jerk_s, peak = a * (all_s - jerk_s);
   Pieces pieces(std::copysign(1, move_rad));
   const auto speed_change = [&](double sign) {
