@@ -91,6 +91,15 @@ std::string advice_rows(const Analysis& analysis) {
   return text;
 }
 
+std::string profile_rows(const Analysis& analysis) {
+  std::string text;
+  for (const Axis axis : kAxes) {
+    const std::string& advice = analysis.profiles[static_cast<std::size_t>(axis)].advice;
+    if (!advice.empty()) text += std::string("  ") + name_of(axis) + ": " + advice + '\n';
+  }
+  return text.empty() ? text : "\nMove profiles\n" + text;
+}
+
 std::string finding_rows(const Finding& finding) {
   const std::string axis = finding.axis ? name_of(*finding.axis) : "both";
   std::string text = std::string("  ") + symbol_of(finding.verdict) + ' ' +
@@ -115,9 +124,8 @@ std::string figures_table(const Rig& rig, const Analysis& analysis) {
   std::string text = one_line(rig.title) + "\n\nFindings, worst first\n";
   for (const Finding& finding : analysis.findings) text += finding_rows(finding);
   text += "\nFigures\n" + figure_rows(analysis);
-  text += limit_rows(analysis);
-  text += plan_rows(analysis);
-  text += advice_rows(analysis);
+  text += profile_rows(analysis) + limit_rows(analysis);
+  text += plan_rows(analysis) + advice_rows(analysis);
   if (!analysis.swap.text.empty())
     text += "\nThe two gearboxes exchanged\n  " + one_line(analysis.swap.text) + '\n';
   return text;

@@ -16,8 +16,8 @@ struct Range {
 };
 
 /// How a line is drawn: `strong` is the thing itself, `dashed` its companion, `ghost` what was
-/// before a drag, `fine` a path over time.
-enum class Line { strong, dashed, ghost, fine };
+/// before a drag, `fine` a path over time; `dotted` and `dash_dotted` are further companions.
+enum class Line { strong, dashed, ghost, fine, dotted, dash_dotted };
 
 struct Series {
   QString name;  ///< "Pan", for the readout and the CSV header

@@ -4,6 +4,22 @@
 #include <cmath>
 
 namespace gazewright {
+namespace {
+
+QVector<qreal> dashes(Line line) {
+  switch (line) {
+    case Line::dashed:
+      return {5, 3};
+    case Line::dotted:
+      return {1.2, 1.8};
+    case Line::dash_dotted:
+      return {6, 2, 1.2, 2};
+    default:
+      return {2, 2.5};
+  }
+}
+
+}  // namespace
 
 QPen line_pen(const ChartStyle& style, std::optional<Axis> axis, Line line) {
   const QColor colour = axis ? axis_colour(style.theme, *axis) : style.theme.text;
@@ -14,10 +30,12 @@ QPen line_pen(const ChartStyle& style, std::optional<Axis> axis, Line line) {
       return {blended(colour, style.theme.text, 0.55), 1};  // wider is slow
     case Line::dashed:
     case Line::ghost:
+    case Line::dotted:
+    case Line::dash_dotted:
       break;
   }
-  QPen pen(colour, line == Line::dashed ? 1.6 : 1.0);
-  pen.setDashPattern(line == Line::dashed ? QVector<qreal>{5, 3} : QVector<qreal>{2, 2.5});
+  QPen pen(colour, line == Line::ghost ? 1.0 : 1.6);
+  pen.setDashPattern(dashes(line));
   pen.setCapStyle(Qt::FlatCap);
   return pen;
 }

@@ -43,6 +43,8 @@ Chart chart_of(PlotKind kind, const PlotInput& input) {
       return both_chart(input);
     case PlotKind::bode:
       return gain_chart(input);
+    case PlotKind::profiles:
+      return profile_chart(input);
     default:
       return step_chart(input);
   }

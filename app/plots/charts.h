@@ -17,9 +17,12 @@ Chart both_chart(const PlotInput& input);
 /// Both halves of the frequency response, over the same frequencies.
 Chart gain_chart(const PlotInput& input);
 Chart phase_chart(const PlotInput& input);
+Chart profile_chart(const PlotInput& input);
 
 /// The chart of a kind that is one. @pre kind is not travel, reach or inertia.
 Chart chart_of(PlotKind kind, const PlotInput& input);
+
+QString profile_word(ProfileKind kind);  ///< "jerk-limited", translated
 
 /// Ratios that gearboxes are sold in. Common practice, no source.
 const QVector<double>& stock_ratios();

@@ -31,6 +31,7 @@ constexpr KindRow kKinds[]{
     {PlotKind::current, "current", QT_TRANSLATE_NOOP("Plots", "Current in the step")},
     {PlotKind::both, "both", QT_TRANSLATE_NOOP("Plots", "Both axes at once")},
     {PlotKind::bode, "frequency-response", QT_TRANSLATE_NOOP("Plots", "Frequency response")},
+    {PlotKind::profiles, "profiles", QT_TRANSLATE_NOOP("Plots", "Move profiles")},
     {PlotKind::travel, "travel", QT_TRANSLATE_NOOP("Plots", "Travel")},
     {PlotKind::travel_speed, "travel-speed", QT_TRANSLATE_NOOP("Plots", "Speed over travel")},
     {PlotKind::reach, "reach", QT_TRANSLATE_NOOP("Plots", "Reach")},

@@ -27,7 +27,8 @@ enum class PlotKind {
   travel,
   travel_speed,
   reach,
-  inertia
+  inertia,
+  profiles
 };
 
 /// Every kind in the order of the list that the window offers.

@@ -31,6 +31,7 @@ int paint_pages(QPagedPaintDevice& device, const SheetContent& content, int page
   draw_plots(page, content);
   draw_limits(page, content);
   draw_figures(page, content);
+  draw_profiles(page, content);
   draw_advice(page, content);
   draw_homing(page, content);
   draw_inputs(page, content);

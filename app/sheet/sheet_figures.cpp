@@ -24,6 +24,9 @@ constexpr GroupName kGroups[]{
     {"ratio", QT_TRANSLATE_NOOP("Plots", "Ratio and shortest move")},
     {"move", QT_TRANSLATE_NOOP("Plots", "Ratio and shortest move")},
     {"step", QT_TRANSLATE_NOOP("Plots", "Step response")},
+    {"bracket", QT_TRANSLATE_NOOP("Plots", "Step response")},
+    {"picture", QT_TRANSLATE_NOOP("Plots", "Step response")},
+    {"smooth", QT_TRANSLATE_NOOP("Plots", "Slow turning")},
     {"loop", QT_TRANSLATE_NOOP("Plots", "Loops")},
     {"travel", QT_TRANSLATE_NOOP("Plots", "Travel")},
     {"cable", QT_TRANSLATE_NOOP("Plots", "Cable")},
@@ -86,6 +89,7 @@ std::vector<FigureLine> lines_of(const Analysis& analysis) {
   std::map<std::string, std::size_t> at;
   for (const Figure& figure : analysis.figures) {
     if (figure.info == nullptr || figure.is_aside) continue;
+    if (without_axis(figure.id).starts_with("profile.")) continue;  // in a table of their own
     const std::string key(without_axis(figure.id));
     const auto [place, is_new] = at.emplace(key, lines.size());
     if (is_new) {

@@ -13,6 +13,7 @@ void draw_plots(SheetPage& page, const SheetContent& content);
 void draw_figures(SheetPage& page, const SheetContent& content);
 void draw_limits(SheetPage& page, const SheetContent& content);
 void draw_advice(SheetPage& page, const SheetContent& content);
+void draw_profiles(SheetPage& page, const SheetContent& content);
 void draw_homing(SheetPage& page, const SheetContent& content);
 void draw_inputs(SheetPage& page, const SheetContent& content);
 void draw_cautions(SheetPage& page, const SheetContent& content);

@@ -35,8 +35,11 @@ struct Recompute::Jobs {
             analysis_pool,
             [](const AnalysisRequest& request, const std::stop_token& stop) {
               return Answers{
-                  std::make_shared<const Analysis>(
-                      analyse(request.rig, {.remedies = request.full, .coupling = request.full}, stop)),
+                  std::make_shared<const Analysis>(analyse(request.rig,
+                                                           {.remedies = request.full,
+                                                            .coupling = request.full,
+                                                            .profiles = request.full},
+                                                           stop)),
                   std::make_shared<const ReachMap>(reach_of(request.rig, kReachStep_rad, stop))};
             },
             [&owner](const AnalysisRequest& request, const Answers& result, bool isLatest) {

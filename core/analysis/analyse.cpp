@@ -88,6 +88,7 @@ std::optional<double> Analysis::value(std::string_view id) const {
 Analysis analyse(const Rig& rig, const AnalyseOptions& options, const std::stop_token& stop) {
   Context context(rig, stop);
   context.ask_for_coupling(options.coupling);
+  if (!options.profiles) context.leave_out_profiles();
   context.prepare();
   Analysis analysis;
   analysis.figures = compute_figures(context);
@@ -106,6 +107,8 @@ Analysis analyse(const Rig& rig, const AnalyseOptions& options, const std::stop_
     if (context.missing(kLoops, axis).empty())
       analysis.response[static_cast<std::size_t>(axis)] = context.loops(axis).response;
     analysis.advice[static_cast<std::size_t>(axis)] = context.advice(axis);
+    if (context.missing(kStep, axis).empty())
+      analysis.profiles[static_cast<std::size_t>(axis)] = context.profiles(axis);
     analysis.homing[static_cast<std::size_t>(axis)] = homing_plan(context, axis, analysis.findings);
   }
   return analysis;

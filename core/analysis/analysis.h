@@ -11,6 +11,7 @@
 #include "core/analysis/coupling.h"
 #include "core/analysis/gain_advice.h"
 #include "core/analysis/move_limits.h"
+#include "core/analysis/profiles.h"
 #include "core/motion/loop.h"
 #include "core/motion/rigid_move.h"
 #include "core/motion/step.h"
@@ -101,6 +102,7 @@ struct Analysis {
   std::vector<Figure> figures;    ///< in the order of the table
   std::vector<Finding> findings;  ///< sorted: fails, tight, unknown, holds; by margin within
   std::array<AxisCurves, 2> curves;
+  std::array<AxisProfiles, 2> profiles;  ///< by Axis
   Swap swap;
   Coupling coupling;  ///< of both axes at once; empty where inputs are missing or not asked for
   std::array<MoveLimits, 2> limits;                ///< by Axis
@@ -118,6 +120,7 @@ struct AnalyseOptions {
   bool remedies =
       true;  ///< solving for remedies and the swap simulates many rigs; a drag leaves it out
   bool coupling = true;  ///< both axes at once, a few milliseconds; a drag leaves it out
+  bool profiles = true;  ///< planned moves: four simulations of each axis; a drag leaves them out
 };
 /// The one flow: pure, no I/O, thread-safe. A stop request ends it early with what there is.
 Analysis analyse(const Rig& rig, const AnalyseOptions& options = {},

@@ -66,11 +66,18 @@ const Clearance& Context::clearance() {
 
 const SettledStep& Context::step(Axis axis) {
   return kept(of(axis).step, [&] {
-    const double band = band_rad();
-    const double move = move_rad(axis);
-    return simulate_until_settled(model(axis), move,
-                                  std::isfinite(band) ? band : kBandWithoutCamera * move, stop_);
+    return simulate_until_settled(model(axis), move_rad(axis), step_band_rad(axis), stop_);
   });
+}
+
+const AxisProfiles& Context::profiles(Axis axis) {
+  return kept(of(axis).profiles,
+              [&] { return wants_profiles_ ? profiles_of(*this, axis, stop_) : AxisProfiles(); });
+}
+
+const std::optional<SlowLimits>& Context::slow_limits(Axis axis) {
+  return kept(of(axis).slow_limits,
+              [&] { return gazewright::slow_limits(model(axis), slow_parts(rig_, axis)); });
 }
 
 const std::optional<FastestMove>& Context::fastest(Axis axis) {
@@ -177,7 +184,7 @@ void Context::prepare() {
 }
 
 void Context::prepare(Axis axis, const Wanted& wanted) {
-  if (wanted.steps) step(axis), step_limit_shares(axis);
+  if (wanted.steps) step(axis), step_limit_shares(axis), profiles(axis);
   if (wanted.moves) fastest(axis), best_time_ratio(axis), fastest_limit_shares(axis);
   if (wanted.loops) loops(axis);
   if (wanted.gap) gap_swing(axis);
@@ -193,6 +200,11 @@ double Context::pixels_per_radian() const {
 }
 
 double Context::band_rad() const { return rig_.task.settle_band_px.value() / pixels_per_radian(); }
+
+double Context::step_band_rad(Axis axis) const {
+  const double band = band_rad();
+  return std::isfinite(band) ? band : kBandWithoutCamera * move_rad(axis);
+}
 
 std::vector<std::string> Context::missing(std::span<const std::string_view> inputs, Axis axis) {
   std::vector<std::string> missing;

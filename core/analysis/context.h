@@ -12,11 +12,13 @@
 
 #include "core/analysis/coupling.h"
 #include "core/analysis/gain_advice.h"
+#include "core/analysis/profiles.h"
 #include "core/bodies/bodies.h"
 #include "core/motion/gap_swing.h"
 #include "core/motion/limits_in_force.h"
 #include "core/motion/loop.h"
 #include "core/motion/rigid_move.h"
+#include "core/motion/smoothness.h"
 #include "core/motion/step.h"
 #include "core/rig/rig.h"
 #include "core/travel/collide.h"
@@ -63,6 +65,10 @@ class Context {
   const Coupling* coupling();  ///< null where not asked for, or where either step lacks inputs
   void ask_for_coupling(bool is) { coupling_asked_ = is; }
   bool is_coupling_asked() const { return coupling_asked_; }
+  /// @pre the step's inputs are there. Without runs where they are left out.
+  const AxisProfiles& profiles(Axis axis);
+  void leave_out_profiles() { wants_profiles_ = false; }  ///< they simulate each axis four times
+  const std::optional<SlowLimits>& slow_limits(Axis axis);
 
   /// Works out the slow values of both axes at the same time, each on a thread of its own, as far
   /// as their inputs are there.
@@ -71,6 +77,7 @@ class Context {
   double move_rad(Axis axis) const;
   double pixels_per_radian() const;  ///< at the picture's centre; NaN where the camera is unknown
   double band_rad() const;           ///< settle band in radians at the picture's centre
+  double step_band_rad(Axis axis) const;  ///< the same, 2 % of the move where there is no camera
 
   /// Which of these inputs have no value, as paths. `<axis>` is replaced; a path may name a whole
   /// part ("on_tilt", "<axis>.stops"); "<load>" stands for all that decides inertia and gravity of
@@ -94,6 +101,8 @@ class Context {
     std::optional<std::optional<SprungImpact>> sprung_blow;
     std::optional<std::vector<MoveLimit>> step_limits;
     std::optional<std::optional<LimitShares>> step_limit_shares, fastest_limit_shares;
+    std::optional<AxisProfiles> profiles;
+    std::optional<std::optional<SlowLimits>> slow_limits;
     std::unordered_map<std::string_view, std::vector<std::string>> missing;  ///< by input
   };
   struct Wanted {
@@ -107,6 +116,7 @@ class Context {
 
   Rig rig_;
   std::stop_token stop_;
+  bool wants_profiles_ = true;
   std::optional<RigBodies> bodies_;
   std::optional<Clearance> clearance_;
   std::optional<Coupling> coupling_;

@@ -49,7 +49,11 @@ AxisControl axis_control(const AxisParts& parts) {
           .speed_gain_Nmsprad = parts.loop.speed_gain_Nmsprad.value(),
           .speed_integral_gain_Nmprad = parts.loop.speed_integral_gain_Nmprad.value(),
           .speed_limit_radps = parts.loop.speed_limit_radps.value(),
-          .estimator_bandwidth_Hz = parts.loop.estimator_bandwidth_Hz.value()};
+          .estimator_bandwidth_Hz = parts.loop.estimator_bandwidth_Hz.value(),
+          .speed_feed_forward = parts.loop.speed_feed_forward.value(),
+          .acceleration_feed_forward = parts.loop.acceleration_feed_forward.value(),
+          .acceleration_limit_radps2 = parts.loop.acceleration_limit_radps2.value(),
+          .jerk_limit_radps3 = parts.loop.jerk_limit_radps3.value()};
 }
 
 /// Friction and gravity that the motor must overcome to leave the rest pose, at the output. [N·m]

@@ -1,5 +1,7 @@
 #pragma once
 
+#include <limits>
+
 #include "core/bodies/bodies.h"
 #include "core/drive/drive.h"
 #include "core/rig/rig.h"
@@ -33,12 +35,16 @@ struct AxisLoad {
   /// Largest magnitude of that between two angles. [N·m] @pre finite
   double largest_pull_Nm(double least_rad, double most_rad) const;
 };
+/// For limits that follow from the rest where nobody entered them.
+inline constexpr double kNotEntered = std::numeric_limits<double>::quiet_NaN();
 struct AxisControl {
   double control_rate_Hz = 0, current_bandwidth_Hz = 0;
   double encoder_counts = 0;  ///< 2^bits
   bool encoder_at_output = false;
   double position_gain_1ps = 0, speed_gain_Nmsprad = 0, speed_integral_gain_Nmprad = 0;
   double speed_limit_radps = kInfinity, estimator_bandwidth_Hz = 0;
+  double speed_feed_forward = 0, acceleration_feed_forward = 0;
+  double acceleration_limit_radps2 = kNotEntered, jerk_limit_radps3 = kNotEntered;
 };
 struct AxisModel {
   MotorDrive drive;

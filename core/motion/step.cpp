@@ -25,11 +25,15 @@ class StepRun {
     add_row();
   }
 
+  /// @pre outlives the run.
+  void follow(const Profile& profile) { profile_ = &profile; }
+
   void run_to(double time_s, const std::stop_token& stop) {
     const auto rows = static_cast<std::size_t>(std::floor(time_s * rate_Hz_ + 1e-6)) + 1;
     reserve(rows);
     while (!ended_ && trace_.time_s.size() < rows) {
       if (trace_.time_s.size() % 256 == 0 && stop.stop_requested()) return;
+      if (profile_ != nullptr) control_.follow(profile_->at(trace_.time_s.back()));
       const double next_Nm =
           control_.torque_command_Nm(state_.angle_rad.motor, state_.angle_rad.load);
       advance_.advance(state_, command_Nm_);
@@ -69,6 +73,8 @@ class StepRun {
   double rate_Hz_, far_rad_;
   StepControl control_;
   SampleAdvance<AxisDynamics> advance_;
+  const Profile* profile_ = nullptr;  // null: a step
+  SampleAdvance advance_;
   AxisState state_;
   double command_Nm_ = 0;  // acts in the next sample: the computing delay
   bool ended_ = false;
@@ -86,10 +92,17 @@ Trace simulate_step(const AxisModel& model, double move_rad, double duration_s,
 
 SettledStep simulate_until_settled(const AxisModel& model, double move_rad, double band_rad,
                                    const std::stop_token& stop) {
+  return simulate_until_settled(model, {ProfileKind::step, move_rad, 0, {}}, band_rad, stop);
+}
+
+SettledStep simulate_until_settled(const AxisModel& model, const Profile& profile, double band_rad,
+                                   const std::stop_token& stop) {
+  const double move_rad = profile.move_rad;
   StepRun run(model, move_rad);
+  if (profile.kind != ProfileKind::step) run.follow(profile);
   StepFigures figures;
   for (const double horizon_s : {0.6, 2.0, 6.0}) {
-    run.run_to(horizon_s, stop);
+    run.run_to(profile.time_s + horizon_s, stop);
     figures = step_figures(run.trace(), move_rad, band_rad);
     if (figures.settle_time_s || run.ended_early() || stop.stop_requested()) break;
   }

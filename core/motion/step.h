@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "core/motion/axis_model.h"
+#include "core/motion/profile.h"
 
 /// The step response of one axis: design section 5 as written (gear with gap and spring, sampled
 /// control, envelope).
@@ -39,6 +40,10 @@ struct SettledStep {
   StepFigures figures;
 };
 SettledStep simulate_until_settled(const AxisModel& model, double move_rad, double band_rad,
+                                   const std::stop_token& stop = {});
+/// The same along a planned move, with the loop's feed-forwards; the horizons are counted from its
+/// end. Along a profile of kind step it is that step.
+SettledStep simulate_until_settled(const AxisModel& model, const Profile& profile, double band_rad,
                                    const std::stop_token& stop = {});
 
 }  // namespace gazewright

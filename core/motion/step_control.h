@@ -5,6 +5,7 @@
 #include <numbers>
 
 #include "core/motion/axis_model.h"
+#include "core/motion/profile.h"
 
 /// The sampled controller of design section 5.
 namespace gazewright {
@@ -17,6 +18,7 @@ class StepControl {
         sample_s_(1 / model.control.control_rate_Hz),
         count_rad_(2 * std::numbers::pi / model.control.encoder_counts),
         ratio_(model.gear.ratio),
+        inertia_kgm2_(model.load.inertia_kgm2 + model.reflected_inertia_kgm2()),
         blend_(
             -std::expm1(-2 * std::numbers::pi * model.control.estimator_bandwidth_Hz * sample_s_)),
         most_Nm_(model.gear.ratio *
@@ -30,18 +32,26 @@ class StepControl {
     first_ = false;
   }
 
+  /// What to follow in the next sample, with both feed-forwards. Never called for a step.
+  void follow(const ProfilePoint& to) {
+    target_rad_ = to.angle_rad;
+    ahead_radps_ = control_.speed_feed_forward * to.speed_radps;
+    ahead_Nm_ = control_.acceleration_feed_forward * inertia_kgm2_ * to.acceleration_radps2;
+  }
+
   /// Takes one sample and gives the motor torque that it commands. [N·m]
   double torque_command_Nm(double motor_rad, double angle_rad) {
     const double measured_rad = reading_rad(motor_rad, angle_rad);
     if (!first_) speed_radps_ += blend_ * ((measured_rad - last_rad_) / sample_s_ - speed_radps_);
     first_ = false;
     last_rad_ = measured_rad;
-    const double asked_radps = control_.position_gain_1ps * (target_rad_ - measured_rad);
+    const double asked_radps =
+        control_.position_gain_1ps * (target_rad_ - measured_rad) + ahead_radps_;
     const double wanted_radps =
         std::clamp(asked_radps, -control_.speed_limit_radps, control_.speed_limit_radps);
     speed_limited_ = wanted_radps != asked_radps;
     const double error_radps = wanted_radps - speed_radps_;
-    const double free_Nm = control_.speed_gain_Nmsprad * error_radps + integral_Nm_;
+    const double free_Nm = control_.speed_gain_Nmsprad * error_radps + integral_Nm_ + ahead_Nm_;
     const double torque_Nm = std::clamp(free_Nm, -most_Nm_, most_Nm_);
     torque_limited_ = torque_Nm != free_Nm;
     const bool further_out =
@@ -62,7 +72,8 @@ class StepControl {
   }
 
   AxisControl control_;
-  double target_rad_, sample_s_, count_rad_, ratio_, blend_, most_Nm_;
+  double target_rad_, sample_s_, count_rad_, ratio_, inertia_kgm2_, blend_, most_Nm_;
+  double ahead_radps_ = 0, ahead_Nm_ = 0;
   double last_rad_ = 0, speed_radps_ = 0, integral_Nm_ = 0;
   bool first_ = true, torque_limited_ = false, speed_limited_ = false;
 };

@@ -12,10 +12,12 @@ from _homing import encoder_figures, homing_figures
 from _limits import fastest_shares
 from _loops import Loops
 from _mass import Masses, scan_max
+from _profiles import NAMES, limits, path_of
 from _reach import long_way_time
 from _rig_text import value
 from _rigid import Drive, fastest_move, scan_times
 from _slowing import slowing_figures
+from _smooth import Slow
 from _stops import stop_figures
 
 TAU = 2 * math.pi
@@ -149,6 +151,33 @@ def loop_figures(d):
     return f | closed_figures(d)
 
 
+def optional(part, key):
+    """A detail that may be left out."""
+    return value(part[key]) if key in part else None
+
+
+def profile_figures(a, d, move):
+    """Planned times and the bracket; what is simulated is compared in profile_response.py."""
+    loop = a["loop"]
+    v, most, jerk = limits(d, move, value(loop["speed_limit"]), optional(loop, "acceleration_limit"),
+                           optional(loop, "jerk_limit"))
+    planned = {name: None if most <= 0 and name != "step" else path_of(name, move, v, most, jerk, d)[0]
+               for name in NAMES}
+    stiffness = optional(a.get("bracket", {}), "stiffness")
+    return {"bracket.mode": None if stiffness is None else math.sqrt(stiffness / d.inertia),
+            **{f"profile.{name}.planned_time": t for name, t in planned.items()}}
+
+
+def smooth_figures(a, d, per_rad_px):
+    friction = a["friction"]
+    breakaway = optional(friction, "breakaway") or 0.0
+    return Slow(d, optional(a["motor"], "cogging_torque") or 0.0,
+                optional(a["motor"], "cogging_per_turn"),
+                max(0.0, breakaway - value(friction["coulomb"])),
+                optional(friction, "stribeck_speed") or math.radians(0.5),
+                value(a["encoder"]["bits"])).figures(per_rad_px)
+
+
 def drives(rig, masses):
     loads = {"pan": float(masses.pan_inertia(0.0)), "tilt": masses.tilt_inertia()}
     return {axis: Drive(axis_numbers(rig, axis), load, masses.gravity_at_rest(axis))
@@ -211,6 +240,8 @@ def all_figures(rig):
         ways = fastest_move(d, move, d.ratio)
         parts["move.shortest_time"] = math.inf if ways is None else sum(t for _, t in ways)
         parts.update(fastest_shares(d, ways))
+        parts.update(profile_figures(rig[axis], d, move))
+        parts.update(smooth_figures(rig[axis], d, per_rad))
         parts["pointing.backlash"] = d.backlash / 2
         parts["pointing.gap_px"] = d.backlash * per_rad
         if axis == "pan":

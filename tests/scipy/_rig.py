@@ -17,7 +17,10 @@ AXIS = dict(  # SI; torque constants and the like follow from them
     drag=6e-3, viscous=20e-6, peak_Nm=12.0, at="motor", bits=14,
     coulomb=0.04, load_viscous=0.004,
     kp=30.0, ks=0.9, ki=12.0, speed_limit=900 * DEG, estimator_bw=400.0,
-    cable="none", cable_k=0.0, cable_centre=0.0, cable_friction=0.0)  # cable: twist, coil or none
+    cable="none", cable_k=0.0, cable_centre=0.0, cable_friction=0.0,  # cable: twist, coil or none
+    ff_speed=0.0, ff_acceleration=0.0, bracket_k=None, bracket_damping=0.02,
+    acceleration_limit=None, jerk_limit=None,  # None: left out of the file
+    cogging=0.0, cogging_per_turn=84, breakaway=None, stribeck=None)
 
 # name, mass [kg], centre [m], ball diameter [m]
 ON_PAN = [("side arm", 0.21, (0.0, 0.062, 0.085), 0.05)]
@@ -51,10 +54,26 @@ class Rig:
   cable: {{outer_diameter: 5 mm, count: {count}, routing: {a['cable']}, free_length: {q(length, 'm')}, twist_rating: 900 deg/m,
           {key}: {q(a['cable_k'] * length / count, unit)}, friction: {q(a['cable_friction'], 'N.m')}}}"""
 
+        def extras(a, keys):
+            """", key: value" for what is entered."""
+            return "".join(f", {key}: {a[name]!r} {unit}".rstrip()
+                           for key, name, unit in keys if a[name] is not None)
+
         def axis(a):
+            cogging = extras(a, [("cogging_torque", "cogging", "N.m"),
+                                 ("cogging_per_turn", "cogging_per_turn", "")])
+            friction = extras(a, [("breakaway", "breakaway", "N.m"),
+                                  ("stribeck_speed", "stribeck", "rad/s")])
+            loop = extras(a, [("speed_feed_forward", "ff_speed", ""),
+                              ("acceleration_feed_forward", "ff_acceleration", ""),
+                              ("acceleration_limit", "acceleration_limit", "rad/s2"),
+                              ("jerk_limit", "jerk_limit", "rad/s3")])
+            bracket = "" if a["bracket_k"] is None else (
+                f"\n  bracket: {{stiffness: {q(a['bracket_k'], 'N.m/rad')}, "
+                f"damping_ratio: {a['bracket_damping']!r}}}")
             return f"""
   motor: {{speed_constant: {q(a['kv_rpm'], 'rpm/V')}, phase_resistance: {q(a['R'], 'ohm')}, phase_inductance: {q(a['L'], 'H')},
-          pole_pairs: {a['pole_pairs']}, rotor_inertia: {q(a['rotor'], 'kg.m2')}, peak_current: {q(a['peak_A'], 'A')}}}
+          pole_pairs: {a['pole_pairs']}, rotor_inertia: {q(a['rotor'], 'kg.m2')}, peak_current: {q(a['peak_A'], 'A')}{cogging}}}
   drive: {{current_limit: {q(a['limit_A'], 'A')}, control_rate: {q(a['rate'], 'Hz')}, current_bandwidth: {q(a['current_bw'], 'Hz')},
           modulation_limit: {a['modulation']!r}, speed_limit: none}}
   gearbox: {{ratio: {a['N']!r}, efficiency: {a['eta']!r}, back_efficiency: {a['back_eta']!r}, inertia: {q(a['gear_inertia'], 'kg.m2')},
@@ -62,10 +81,10 @@ class Rig:
             drag: {q(a['drag'], 'N.m')}, viscous: {q(a['viscous'], 'N.m.s/rad')}, peak_torque: {q(a['peak_Nm'], 'N.m')},
             input_speed_limit: none}}
   encoder: {{at: {a['at']}, bits: {a['bits']}}}
-  friction: {{coulomb: {q(a['coulomb'], 'N.m')}, viscous: {q(a['load_viscous'], 'N.m.s/rad')}}}
+  friction: {{coulomb: {q(a['coulomb'], 'N.m')}, viscous: {q(a['load_viscous'], 'N.m.s/rad')}{friction}}}
   {cable(a)}
   loop: {{position_gain: {q(a['kp'], '1/s')}, speed_gain: {q(a['ks'], 'N.m.s/rad')}, speed_integral_gain: {q(a['ki'], 'N.m/rad')},
-         speed_limit: {q(a['speed_limit'], 'rad/s')}, estimator_bandwidth: {q(a['estimator_bw'], 'Hz')}}}"""
+         speed_limit: {q(a['speed_limit'], 'rad/s')}, estimator_bandwidth: {q(a['estimator_bw'], 'Hz')}{loop}}}{bracket}"""
 
         def bodies(group):
             return "".join(
@@ -83,7 +102,7 @@ tilt:
   axis_at: [{x!r} m, {y!r} m, {z!r} m]{axis(self.parts['tilt'])}
 on_pan:{bodies(self.on_pan)}
 on_tilt:{bodies(self.on_tilt)}
-camera: {{columns: 1280, rows: 720, horizontal_view: 62 deg}}
+camera: {{columns: 1280, rows: 720, horizontal_view: 62 deg, exposure: 6 ms, delay: 45 ms}}
 task: {{pan_move: {self.move['pan']!r} rad, tilt_move: {self.move['tilt']!r} rad, settle_band: 4}}
 """
 

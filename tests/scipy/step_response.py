@@ -27,8 +27,10 @@ def sat(x):
     return -1.0 if x < -1 else 1.0 if x > 1 else x
 
 
-def equations(a, move, lag):
-    """dy/dt of (φ_m, ω_m, φ, ω); `lag` holds the command and T_e's distance to it at t = 0."""
+def equations(a, move, lag, friction=None, cogging=lambda motor: 0.0):
+    """dy/dt of (φ_m, ω_m, φ, ω); `lag` holds the command and T_e's distance to it at t = 0.
+    `friction` of the load's speed replaces Coulomb's, `cogging` pulls at the rotor."""
+    rubs = friction or (lambda w: a["coulomb"] * sat(w / 0.01))
     envelope, N, half = Envelope(a), a["N"], a["backlash"] / 2
     rate = 2 * math.pi * a["current_bw"]
 
@@ -48,17 +50,20 @@ def equations(a, move, lag):
         pull = (a["g_cos"] * math.cos(q) + a["g_sin"] * math.sin(q)
                 - a["cable_k"] * (q - a["cable_centre"]))
         return [w_m,
-                (T - (a["drag"] + loss) * sat(w_m / 0.5) - a["viscous"] * w_m - tau / N) / a["Jm"],
+                (T - (a["drag"] + loss) * sat(w_m / 0.5) - a["viscous"] * w_m - tau / N
+                 + cogging(motor)) / a["Jm"],
                 w,
-                (tau - a["coulomb"] * sat(w / 0.01) - a["load_viscous"] * w + pull) / a["J"]]
+                (tau - rubs(w) - a["load_viscous"] * w + pull) / a["J"]]
 
     return dydt, envelope, rate
 
 
-def reference(a, move, seconds):
-    """Rows (angle, motor angle, current) at the control samples."""
+def reference(a, move, seconds, path=None, hmax=0.25, **slow):
+    """Rows (angle, motor angle, current, speed) at the control samples. `path` of the time is what
+    to follow, (angle, speed, acceleration); none: a step. `slow`: see equations."""
     lag = [0.0, 0.0]
-    dydt, envelope, rate = equations(a, move, lag)
+    dydt, envelope, rate = equations(a, move, lag, **slow)
+    inertia = a["J"] + a["N"]**2 * a["Jm"]
     N, dt = a["N"], 1 / a["rate"]
     count = 2 * math.pi / 2 ** a["bits"]
     most = N * min(a["Kt"] * a["i_max"], a["peak_Nm"] / (a["eta"] * N))
@@ -66,21 +71,23 @@ def reference(a, move, seconds):
     atol = 1e-13 * np.array([N, 100 * N, 1, 100])
     y, T_e, acting, integral, w_meas, last = np.zeros(4), 0.0, 0.0, 0.0, 0.0, None
     rows = []
-    for _ in range(int(seconds * a["rate"] + 0.5) + 1):
-        rows.append((y[2], y[0], envelope.clamp(T_e, y[1]) / a["Kt"]))
+    for k in range(int(seconds * a["rate"] + 0.5) + 1):
+        rows.append((y[2], y[0], envelope.clamp(T_e, y[1]) / a["Kt"], y[3]))
+        target, w_ref, acceleration = path(k * dt) if path else (move, 0.0, 0.0)
         shaft = y[2] if a["at"] == "output" else y[0]
         measured = math.floor(shaft / count) * count / (1 if a["at"] == "output" else N)
         if last is not None:
             w_meas += blend * ((measured - last) / dt - w_meas)
         last = measured
-        wanted = max(-a["speed_limit"], min(a["speed_limit"], a["kp"] * (move - measured)))
+        wanted = max(-a["speed_limit"], min(a["speed_limit"], a["kp"] * (target - measured)
+                                            + a["ff_speed"] * w_ref))
         error = wanted - w_meas
-        u = a["ks"] * error + integral
+        u = a["ks"] * error + integral + a["ff_acceleration"] * inertia * acceleration
         T_out = max(-most, min(most, u))
         if u == T_out or u * error < 0:
             integral += a["ki"] * error * dt
         lag[0], lag[1] = acting, T_e - acting
-        y = odeint(dydt, y, [0, dt], rtol=1e-10, atol=atol, hmax=dt / 4, mxstep=200000)[1]
+        y = odeint(dydt, y, [0, dt], rtol=1e-10, atol=atol, hmax=dt * hmax, mxstep=200000)[1]
         T_e = acting + lag[1] * math.exp(-rate * dt)
         acting = T_out / N  # one sample late
     return np.array(rows)
