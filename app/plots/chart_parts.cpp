@@ -39,6 +39,12 @@ Chart chart_of(PlotKind kind, const PlotInput& input) {
       return torque_speed_chart(input);
     case PlotKind::travel_speed:
       return travel_speed_chart(input);
+    case PlotKind::tracking:
+      return tracking_chart(input);
+    case PlotKind::eye_time:
+      return eye_time_chart(input);
+    case PlotKind::eye_speed:
+      return eye_speed_chart(input);
     default:
       return step_chart(input);
   }

@@ -13,6 +13,9 @@ Chart current_chart(const PlotInput& input);
 Chart ratio_chart(const PlotInput& input);
 Chart torque_speed_chart(const PlotInput& input);
 Chart travel_speed_chart(const PlotInput& input);
+Chart tracking_chart(const PlotInput& input);
+Chart eye_time_chart(const PlotInput& input);
+Chart eye_speed_chart(const PlotInput& input);
 
 /// The chart of a kind that is one. @pre kind is not travel, reach or inertia.
 Chart chart_of(PlotKind kind, const PlotInput& input);

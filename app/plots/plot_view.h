@@ -25,7 +25,10 @@ enum class PlotKind {
   travel,
   travel_speed,
   reach,
-  inertia
+  inertia,
+  tracking,
+  eye_time,
+  eye_speed
 };
 
 /// Every kind in the order of the list that the window offers.

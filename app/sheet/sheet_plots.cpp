@@ -109,6 +109,9 @@ void draw_plots(SheetPage& page, const SheetContent& content) {
   cells = cells_of(page, kPlotHeight);
   draw_plot(page, cells.left, PlotKind::reach, input, plot_title(PlotKind::reach));
   draw_plot(page, cells.right, PlotKind::inertia, input, plot_title(PlotKind::inertia));
+  cells = cells_of(page, kPlotHeight);
+  draw_plot(page, cells.left, PlotKind::tracking, input, plot_title(PlotKind::tracking));
+  draw_plot(page, cells.right, PlotKind::eye_time, input, plot_title(PlotKind::eye_time));
   const QRectF row = page.take(kDrawingHeight);
   const auto part = [&row](double from, double to) {
     return QRectF(row.left() + from * row.width(), row.top(), (to - from) * row.width(),

@@ -12,6 +12,7 @@ void draw_findings(SheetPage& page, const SheetContent& content);
 void draw_plots(SheetPage& page, const SheetContent& content);
 void draw_figures(SheetPage& page, const SheetContent& content);
 void draw_homing(SheetPage& page, const SheetContent& content);
+void draw_tracking(SheetPage& page, const SheetContent& content);
 void draw_inputs(SheetPage& page, const SheetContent& content);
 void draw_cautions(SheetPage& page, const SheetContent& content);
 void draw_signatures(SheetPage& page, const SheetContent& content);

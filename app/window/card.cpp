@@ -15,6 +15,7 @@
 #include "app/window/parts.h"
 #include "app/window/plan_row.h"
 #include "app/window/quantity_field.h"
+#include "app/window/tracking_row.h"
 #include "app/window/widgets.h"
 
 namespace gazewright {
@@ -82,7 +83,7 @@ void Card::setTheme(const Theme& theme) {
 QString Card::structure() const {
   Rig rig = document_.rig();
   QString text = QString::fromStdString(part_);
-  for (const CardSection& section : card_sections(part_)) {
+  for (const CardSection& section : card_sections(document_.rig(), part_)) {
     for (const FieldRef& field : fields_under(rig, section.prefix)) {
       text += QChar(' ') + QString::fromStdString(path_of(field));
     }
@@ -123,9 +124,10 @@ void Card::rebuild() {
     connect(controls, &BodyControls::partChosen, this, &Card::partChosen);
     addRow(rows, controls);
   }
-  for (const CardSection& section : card_sections(part_)) {
+  for (const CardSection& section : card_sections(document_.rig(), part_)) {
     addSection(rows, section.heading, section.prefix);
   }
+  if (part_ == "tracking") addRow(rows, new TrackingRow(document_));
   if (part_.ends_with(".stops")) addRow(rows, new PlanRow(*axis_of_part(part_)));
   if (part_.ends_with(".load")) {
     auto* list = new BodyList(document_, part_ == "tilt.load");

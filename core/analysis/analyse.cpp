@@ -92,7 +92,9 @@ Analysis analyse(const Rig& rig, const AnalyseOptions& options, const std::stop_
   if (options.remedies) {
     analysis.swap = swap_of(context, rig, stop);
     analysis.findings.push_back(swap_finding(analysis.swap));
+    analysis.eye = eye_benchmark(context, stop);
   }
+  analysis.tracking = context.tracking();
   sort_by_urgency(analysis.findings);
   for (const Axis axis : kAxes) {
     analysis.curves[static_cast<std::size_t>(axis)] = curves_of(context, axis);

@@ -8,6 +8,8 @@
 #include <string_view>
 #include <vector>
 
+#include "core/analysis/eye_benchmark.h"
+#include "core/analysis/tracking.h"
 #include "core/motion/rigid_move.h"
 #include "core/motion/step.h"
 #include "core/rig/rig.h"
@@ -97,6 +99,8 @@ struct Analysis {
   std::vector<Finding> findings;  ///< sorted: fails, tight, unknown, holds; by margin within
   std::array<AxisCurves, 2> curves;
   Swap swap;
+  TrackingRuns tracking;
+  EyeBenchmark eye;                                ///< left out with the remedies
   std::array<std::vector<std::string>, 2> homing;  ///< the homing plan by Axis, a sentence a step
 
   const AxisCurves& of(Axis axis) const { return curves[static_cast<std::size_t>(axis)]; }

@@ -60,6 +60,7 @@ std::span<const Check> homing_checks();
 std::span<const Check> encoder_checks();
 std::span<const Check> gear_checks();
 std::span<const Check> reach_checks();
+std::span<const Check> tracking_checks();
 /// All checks that each axis has.
 std::vector<const Check*> axis_checks();
 

@@ -101,6 +101,10 @@ const std::optional<double>& Context::best_time_ratio(Axis axis) {
               [&] { return gazewright::best_time_ratio(model(axis), move_rad(axis)); });
 }
 
+const TrackingRuns& Context::tracking() {
+  return kept(tracking_, [&] { return tracking_of(*this); });
+}
+
 void Context::prepare() {
   // What both threads read is made before they start; each then writes only its own axis.
   std::array<std::array<bool, 3>, 2> there{};

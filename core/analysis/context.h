@@ -9,6 +9,7 @@
 #include <string_view>
 #include <vector>
 
+#include "core/analysis/tracking.h"
 #include "core/bodies/bodies.h"
 #include "core/motion/loop.h"
 #include "core/motion/rigid_move.h"
@@ -37,6 +38,7 @@ class Context {
   const LoopMargins& speed_margins(Axis axis);
   const LoopMargins& position_margins(Axis axis);
   const std::optional<double>& best_time_ratio(Axis axis);
+  const TrackingRuns& tracking();
 
   /// Works out the slow values of both axes at the same time, each on a thread of its own, as far
   /// as their inputs are there.
@@ -70,6 +72,7 @@ class Context {
   std::stop_token stop_;
   std::optional<RigBodies> bodies_;
   std::optional<Clearance> clearance_;
+  std::optional<TrackingRuns> tracking_;
   std::array<PerAxis, 2> axis_;
   std::optional<std::set<std::string>> empty_paths_;  ///< fields without a value
 };

@@ -10,11 +10,11 @@ namespace gazewright {
 namespace {
 
 std::span<const std::span<const FigureRow>> row_groups() {
-  static const std::array groups{mass_figures(),   drive_figures(),   motion_figures(),
-                                 travel_figures(), cable_figures(),   cable_torque_figures(),
-                                 wire_figures(),   stop_figures(),    power_off_figures(),
-                                 homing_figures(), encoder_figures(), reach_figures(),
-                                 picture_figures()};
+  static const std::array groups{mass_figures(),    drive_figures(),   motion_figures(),
+                                 travel_figures(),  cable_figures(),   cable_torque_figures(),
+                                 wire_figures(),    stop_figures(),    power_off_figures(),
+                                 homing_figures(),  encoder_figures(), reach_figures(),
+                                 picture_figures(), tracking_figures()};
   return groups;
 }
 

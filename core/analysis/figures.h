@@ -51,6 +51,7 @@ std::span<const FigureRow> homing_figures();
 std::span<const FigureRow> encoder_figures();
 std::span<const FigureRow> picture_figures();
 std::span<const FigureRow> reach_figures();
+std::span<const FigureRow> tracking_figures();
 
 /// All figures of a rig. A figure whose inputs are missing, or whose value would not be finite, is
 /// empty and says why.

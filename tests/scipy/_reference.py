@@ -15,6 +15,7 @@ from _rig_text import value
 from _rigid import Drive, braking_angle, scan_times, shortest_time
 from _slowing import slowing_figures
 from _stops import stop_figures
+from _tracking import tracking_figures
 
 TAU = 2 * math.pi
 
@@ -201,4 +202,5 @@ def all_figures(rig):
                 d, usable, value(rig["pan"]["loop"]["speed_limit"]), d.cable_centre)
         f.update({f"{axis}.{key}": v for key, v in parts.items()})
     f.update(collision_figures(rig))
+    f.update(tracking_figures(rig, both, f))
     return f, both, per_rad
