@@ -23,7 +23,7 @@ constexpr std::array<InputPath, 3> kTurnBySecond{
 constexpr auto kMoved =
     joined(kMoving, std::array<InputPath, 3>{"<axis>.homing.current", "<axis>.drive.current_limit",
                                              "<axis>.motor.peak_current"});
-constexpr auto kMet = joined(kBlow, std::array<InputPath, 1>{"<axis>.homing.current"});
+constexpr auto kMet = joined(kHomingBlow, std::array<InputPath, 1>{"<axis>.homing.current"});
 constexpr const char* kUnknownTravel = "the travel between the stops is not known";
 
 std::string apart(Context& c, Axis a) {

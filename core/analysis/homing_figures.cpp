@@ -14,7 +14,7 @@ constexpr auto kHoming = joined(kStopGeometry, std::array<InputPath, 1>{"<axis>.
 constexpr std::array<InputPath, 1> kRatio{"<axis>.gearbox.ratio"};
 constexpr std::array<InputPath, 4> kPush{"<axis>.motor.speed_constant", "<axis>.gearbox.ratio",
                                          "<axis>.gearbox.efficiency", "<axis>.homing.current"};
-constexpr auto kContact = joined(kBlow, std::array<InputPath, 1>{"<axis>.homing.current"});
+constexpr auto kContact = joined(kHomingBlow, std::array<InputPath, 1>{"<axis>.homing.current"});
 
 Answer homing_spacing(Context& c, Axis a) { return homing_spacing_rad(encoder_turns(c, a)); }
 
@@ -99,7 +99,7 @@ const FigureRow kRows[] = {
      }},
     {{"<axis>.homing.current_most", "Homing current that spares the gearbox", "A", "A",
       "(min(rated, peak) − ω·√(k·J))/(η·N·Kt), at most the drive's and motor's limit", kWindow,
-      kBlow},
+      kHomingBlow},
      Axes::both,
      most_current},
     {{"<axis>.homing.push", "Push at the homing current", "N.m", "N.m", "η·N·Kt·i",

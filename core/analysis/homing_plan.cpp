@@ -36,7 +36,7 @@ std::string needs(Context& c, Axis a, std::span<const InputPath> inputs) {
 std::string current(Context& c, Axis a) {
   const auto& entered = c.rig().axis(a).homing.current_A.si;
   const std::string with = entered ? " with at most " + say(*entered, "A", "A") : "";
-  if (const std::string missing = needs(c, a, kBlow); !missing.empty())
+  if (const std::string missing = needs(c, a, kHomingBlow); !missing.empty())
     return with + " (the window of currents " + missing + ")";
   const PushWindow window = push_window(c, a);
   if (window.most_A < window.least_A)

@@ -13,7 +13,7 @@ inline constexpr std::array<InputPath, 10> kMoving{
     "<axis>.gearbox.drag",         "<axis>.gearbox.viscous", "<axis>.friction.coulomb",
     "<axis>.friction.viscous",     "<axis>.cable.friction",  "<load>",
     "<axis>.stops.centre"};
-inline constexpr auto kBlow =
+inline constexpr auto kHomingBlow =
     joined(joined(kMoving, kRotors),
            std::array<InputPath, 4>{"<axis>.gearbox.peak_torque", "<axis>.stops.stiffness",
                                     "<axis>.drive.current_limit", "<axis>.motor.peak_current"});
@@ -37,7 +37,7 @@ double moving_torque_Nm(Context& c, Axis a);
 double stop_blow_Nm(Context& c, Axis a);
 /// The lesser of rated and peak torque of the gearbox, of those that are given.
 double gentle_torque_Nm(Context& c, Axis a);
-/// @pre nothing of kBlow is missing
+/// @pre nothing of kHomingBlow is missing
 PushWindow push_window(Context& c, Axis a);
 
 /// How far off the output may be when it stands pushed into a stop: half the gap, and the wind-up

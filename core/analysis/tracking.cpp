@@ -5,6 +5,7 @@
 
 #include "core/analysis/context.h"
 #include "core/analysis/inputs.h"
+#include "core/tracking/follow.h"
 #include "core/tracking/outer_loop.h"
 
 namespace gazewright {
@@ -96,7 +97,7 @@ OuterLoop outer_loop(Context& context, Axis axis, const Vision& vision, double p
   return loop;
 }
 
-Picture picture_of(Context& context) {
+CameraPicture picture_of(Context& context) {
   const Camera& camera = context.rig().camera;
   return {.pixels_per_radian = context.pixels_per_radian(),
           .half_width_px = camera.columns.value() / 2,
@@ -127,7 +128,7 @@ double rms(const std::vector<double>& a, const std::vector<double>& b) {
 }
 
 /// What the rows say: places in the picture and their sums.
-void judge_rows(DetectorRun& run, const TrackingRuns& all, const Picture& picture) {
+void judge_rows(DetectorRun& run, const TrackingRuns& all, const CameraPicture& picture) {
   double squares = 0;
   std::size_t in_middle = 0;
   for (std::size_t row = 0; row < all.time_s.size(); ++row) {
@@ -149,7 +150,7 @@ void judge_rows(DetectorRun& run, const TrackingRuns& all, const Picture& pictur
 
 /// What the pictures look like.
 void judge_frames(DetectorRun& run, const FollowTrace& trace, const Target& target,
-                  const Picture& picture, double readout_s) {
+                  const CameraPicture& picture, double readout_s) {
   std::vector<double> blur_px;
   double fastest_radps = 0;
   for (std::size_t k = 0; k < trace.frame_s.size(); ++k) {
@@ -176,7 +177,7 @@ DetectorRun run_of(Context& context, const Eyes& eyes, const Target& target,
     const auto i = static_cast<std::size_t>(axis);
     run.loop[i] = outer_loop(context, axis, eyes.vision, all.peak_speed_radps[i]);
   }
-  const Picture picture = picture_of(context);
+  const CameraPicture picture = picture_of(context);
   FollowTrace trace = follow(target, eyes.vision, following_of(context, run), picture);
   run.angle_rad = std::move(trace.angle_rad);
   judge_rows(run, all, picture);
@@ -208,7 +209,7 @@ TrackingRuns tracking_of(Context& context, bool all_detectors) {
     for (std::size_t i = 0; i < 2; ++i) all.target_rad[i].push_back(at[i]);
   }
   all.peak_speed_radps = target.peak_speed_radps();
-  const Picture picture = picture_of(context);
+  const CameraPicture picture = picture_of(context);
   all.middle_px = kInnerThird * picture.half_width_px;
   all.middle_height_px = kInnerThird * picture.half_height_px;
   const std::vector<Eyes> eyes = eyes_of(context.rig());

@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-#include "core/tracking/follow.h"
+#include "core/tracking/target.h"
 
 /// How well the rig follows its target, by each detector.
 namespace gazewright {

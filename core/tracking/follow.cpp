@@ -28,7 +28,7 @@ struct Sighting {
 class Run {
  public:
   Run(const Target& target, const Vision& vision, const Following& following,
-      const Picture& picture)
+      const CameraPicture& picture)
       : target_(target),
         vision_(vision),
         following_(following),
@@ -151,7 +151,7 @@ class Run {
   const Target& target_;
   Vision vision_;
   Following following_;
-  Picture picture_;
+  CameraPicture picture_;
   double interval_s_, patience_s_;
   Chance chance_;
   std::array<FollowedMotion, 2> motion_;
@@ -166,14 +166,14 @@ class Run {
 
 }  // namespace
 
-PerAxis Picture::place_px(const PerAxis& error_rad, double tilt_rad) const {
+PerAxis CameraPicture::place_px(const PerAxis& error_rad, double tilt_rad) const {
   const auto place = [this](double angle_rad) {
     return pixels_per_radian * std::tan(std::clamp(angle_rad, -kFarthest_rad, kFarthest_rad));
   };
   return {place(error_rad[0] * std::cos(tilt_rad)), place(error_rad[1])};
 }
 
-bool Picture::holds(const PerAxis& place_px, double part) const {
+bool CameraPicture::holds(const PerAxis& place_px, double part) const {
   return std::abs(place_px[0]) <= part * half_width_px &&
          std::abs(place_px[1]) <= part * half_height_px;
 }
@@ -189,7 +189,7 @@ std::vector<double> follow_times_s(double duration_s) {
 }
 
 FollowTrace follow(const Target& target, const Vision& vision, const Following& following,
-                   const Picture& picture) {
+                   const CameraPicture& picture) {
   return Run(target, vision, following, picture).run();
 }
 

@@ -10,7 +10,7 @@
 namespace gazewright {
 
 /// The picture as far as it matters here. Places are from its centre.
-struct Picture {
+struct CameraPicture {
   double pixels_per_radian = 0, half_width_px = 0, half_height_px = 0;
   double exposure_s = 0;
 
@@ -55,7 +55,7 @@ struct FollowTrace {
 /// Follows the target from where it is first, at rest. Exact between pictures where the loop acts
 /// on the error; where it acts on the angle the command is held for a twentieth of 1/gain.
 FollowTrace follow(const Target& target, const Vision& vision, const Following& following,
-                   const Picture& picture);
+                   const CameraPicture& picture);
 /// Times of the rows of a run: every 1 to 100 ms in round numbers, at most 2001 rows. [s]
 std::vector<double> follow_times_s(double duration_s);
 

@@ -15,7 +15,7 @@ namespace gazewright {
 namespace {
 
 constexpr double kDegree = M_PI / 180;
-constexpr Picture kPicture{
+constexpr CameraPicture kPicture{
     .pixels_per_radian = 1000, .half_width_px = 640, .half_height_px = 360, .exposure_s = 5e-3};
 
 /// 20°/s for 10 s, long enough to settle.
