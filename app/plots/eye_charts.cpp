@@ -100,11 +100,10 @@ Chart eye_speed_chart(const PlotInput& input) {
   Chart chart = empty_chart(PlotKind::eye_speed, Plots::tr("Peak speed"), QStringLiteral("°/s"));
   if (input.now == nullptr) return nothing_yet(chart);
   add_eye(chart, Plots::tr("eye, 551 °/s · (1 − e^(−size/14°))"), saccade_peak_radps, kDegPerRad);
+  add_eye(
+      chart, Plots::tr("eye, end of smooth pursuit"), [](double) { return kPursuitLimit_radps; },
+      kDegPerRad);
   add_rig(chart, input, &EyeMove::step_peak_radps, &EyeMove::shortest_peak_radps, kDegPerRad);
-  chart.marks.append({.kind = Mark::Kind::level,
-                      .axis = {},
-                      .y = kPursuitLimit_radps * kDegPerRad,
-                      .text = Plots::tr("an eye follows smoothly up to here")});
   for (const Axis axis : kAxes) {
     const auto ratio = input.now->value(figure_id(axis, "eye.speed_ratio"));
     if (!ratio || !shows(input, axis)) continue;

@@ -47,11 +47,14 @@ void add_run(Chart& chart, const PlotInput& input, const DetectorRun& run, Line 
                              format_value(run.in_middle, "1", "%"));
 }
 
+/// The inner third where its edge is in sight; else everything is inside it.
 void add_middle(Chart& chart, const PlotInput& input) {
   const TrackingRuns& runs = input.now->tracking;
   for (const Axis axis : kAxes) {
-    if (!shows(input, axis)) continue;
+    const auto is_of_axis = [axis](const Series& series) { return series.axis == axis; };
+    if (std::ranges::none_of(chart.series, is_of_axis)) continue;
     const double half = axis == Axis::pan ? runs.middle_px : runs.middle_height_px;
+    if (half > std::max(chart.y.hi, -chart.y.lo)) continue;
     chart.bands.append({.range = {-half, half},
                         .axis = axis,
                         .label = Plots::tr("%1: inner third").arg(axis_word(axis))});

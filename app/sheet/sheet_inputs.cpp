@@ -108,7 +108,7 @@ struct InputLine {
 
 QString coordinate(const QString& path) {
   const auto open = path.lastIndexOf('[');
-  if (open < 0) return {};
+  if (open < 0 || !path.endsWith(']')) return {};
   const int index = path.mid(open + 1, 1).toInt();
   return QStringLiteral(" ") + QChar('x' + index);
 }
