@@ -17,6 +17,7 @@ Compared in_picture_of(Context& c, Axis a, const TrackingRuns& runs) {
   const Camera& camera = c.rig().camera;
   const DetectorRun& run = runs.detectors.front();
   const auto i = static_cast<std::size_t>(a);
+  if (run.most_px[i] == 0) return moot("the target does not move this axis");
   const double half_px = (a == Axis::pan ? camera.columns.value() : camera.rows.value()) / 2;
   return {run.most_px[i], half_px,
           "with " + run.name + " the target is off by " + say(run.rms_rad[i], "rad", "deg") +
