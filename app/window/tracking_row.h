@@ -11,7 +11,7 @@ namespace gazewright {
 class Document;
 
 /// Below the fields of tracking: the path of the target, detectors to add and to take away.
-class TrackingRow : public CardRow {
+class TrackingRow final : public CardRow {
   Q_OBJECT
  public:
   explicit TrackingRow(Document& document);
