@@ -23,6 +23,8 @@ Verbs
       Times, torque, speed and acceleration of one axis against its gear ratio, as CSV.
   travel RIG [--step ANGLE] [--out FILE.csv]
       Which poses of pan and tilt can be reached, and what keeps it from the others, as CSV.
+  track RIG [--path FILE.csv [--save FILE.rig.yaml]] [--out FILE.csv]
+      How each detector keeps the target in the picture over time, as CSV.
   sheet RIG --out FILE.pdf [--paper a4|letter]
       The design sheet to build from, as PDF.
 
@@ -155,6 +157,33 @@ Example
   gazewright-batch travel owl.rig.yaml --step 5deg --out reach.csv
 )";
 
+constexpr const char* kTrack =
+    R"(gazewright-batch track RIG [--path FILE.csv [--save FILE.rig.yaml]] [--out FILE.csv]
+
+Prints where the target is, where the axes look and where the target stands in the picture while
+the rig follows it, as CSV: the target of the rig's part tracking, by each of its detectors.
+
+  --path  a path for the target instead: CSV with a line for each point, time in seconds, pan and
+          tilt in degrees; a first line without numbers is a header
+  --save  writes the rig with that path in it, so that the rig file needs no other file
+  --out   the file to write; standard output where not given
+
+Columns
+  time_s              from the start, a row every 1 to 100 ms
+  target_pan_rad      angles that point at the target
+  target_tilt_rad
+  pan_rad_1           angles of the axes, with the first detector of the rig's list
+  tilt_rad_1
+  pan_error_px_1      where the target stands in the picture, from the centre, with the first
+  tilt_error_px_1     detector; then the same four for the second one, and so on
+
+Where the rig lacks an input, nothing is printed, a sentence names it and the exit status is 3.
+
+Examples
+  gazewright-batch track owl.rig.yaml > track.csv
+  gazewright-batch track owl.rig.yaml --path dancer.csv --save dancer.rig.yaml --out track.csv
+)";
+
 constexpr const char* kSheet =
     R"(gazewright-batch sheet RIG --out FILE.pdf [--paper a4|letter]
 
@@ -183,6 +212,8 @@ std::string help_text(std::optional<Verb> verb) {
       return kSweep;
     case Verb::travel:
       return kTravel;
+    case Verb::track:
+      return kTrack;
     case Verb::sheet:
       return kSheet;
   }

@@ -45,6 +45,13 @@ Problem set_out(Command& command, std::string_view text) {
   command.out = text;
   return {};
 }
+Problem set_file(std::string& file, std::string_view option, std::string_view text) {
+  if (text.empty())
+    return UsageProblem{std::string(option) + " has no file name",
+                        "write the name of a file after it"};
+  file = text;
+  return {};
+}
 Problem set_paper(Command& command, std::string_view text) {
   if (text != "a4" && text != "letter")
     return UsageProblem{"there is no paper " + quoted(text), "write --paper a4 or --paper letter"};
@@ -54,7 +61,8 @@ Problem set_paper(Command& command, std::string_view text) {
 
 constexpr Verb kFigures[] = {Verb::figures}, kSheet[] = {Verb::sheet}, kTrace[] = {Verb::trace},
                kSweep[] = {Verb::sweep}, kTravel[] = {Verb::travel},
-               kOneAxis[] = {Verb::trace, Verb::sweep}, kToFile[] = {Verb::travel, Verb::sheet};
+               kOneAxis[] = {Verb::trace, Verb::sweep}, kTrack[] = {Verb::track},
+               kToFile[] = {Verb::travel, Verb::track, Verb::sheet};
 
 const OptionRow kOptions[] = {
     {"--json", "", kFigures, [](Command& c, std::string_view) { return set_form(c, Form::json); }},
@@ -76,6 +84,10 @@ const OptionRow kOptions[] = {
     {"--for", "TIME", kTrace, set_duration},
     {"--ratio", "FROM:TO:STEP", kSweep, set_ratios},
     {"--step", "ANGLE", kTravel, set_step},
+    {"--path", "FILE", kTrack,
+     [](Command& c, std::string_view text) { return set_file(c.path, "--path", text); }},
+    {"--save", "FILE", kTrack,
+     [](Command& c, std::string_view text) { return set_file(c.save, "--save", text); }},
     {"--out", "FILE", kToFile, set_out},
     {"--paper", "a4|letter", kSheet, set_paper},
 };

@@ -84,6 +84,9 @@ Problem missing_part(const Command& command) {
     return UsageProblem{"sweep needs the ratios", "add for example --ratio 4:40:1"};
   if (command.verb == Verb::sheet && command.out.empty())
     return UsageProblem{"sheet needs a file to write", "add for example --out sheet.pdf"};
+  if (!command.save.empty() && command.path.empty())
+    return UsageProblem{"--save has no path to put into the rig",
+                        "add for example --path walk.csv"};
   return {};
 }
 
@@ -99,6 +102,8 @@ const char* name_of(Verb verb) {
       return "sweep";
     case Verb::travel:
       return "travel";
+    case Verb::track:
+      return "track";
     case Verb::sheet:
       return "sheet";
   }
@@ -120,8 +125,8 @@ Request read_command_line(std::span<const std::string_view> arguments) {
                                        [](Verb v) { return std::string_view(name_of(v)); });
   if (verb == std::end(kVerbs))
     return UsageProblem{"there is no verb " + quoted(sorted.words[0]),
-                        "the verbs are figures, trace, sweep, travel and sheet; gazewright-batch "
-                        "--help explains them"};
+                        "the verbs are figures, trace, sweep, travel, track and sheet; "
+                        "gazewright-batch --help explains them"};
   if (sorted.help) return HelpWanted{*verb};
 
   Command command;

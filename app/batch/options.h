@@ -15,9 +15,9 @@
 /// The command line of gazewright-batch: `VERB [options] RIG`, options before or after the rig.
 namespace gazewright::batch {
 
-enum class Verb { figures, trace, sweep, travel, sheet };
-inline constexpr Verb kVerbs[] = {Verb::figures, Verb::trace, Verb::sweep, Verb::travel,
-                                  Verb::sheet};
+enum class Verb { figures, trace, sweep, travel, track, sheet };
+inline constexpr Verb kVerbs[] = {Verb::figures, Verb::trace, Verb::sweep,
+                                  Verb::travel,  Verb::track, Verb::sheet};
 const char* name_of(Verb verb);
 
 enum class Form { table, json, csv };
@@ -34,7 +34,9 @@ struct Command {
   double duration_s = 0.6;
   std::vector<double> ratios;        ///< of a sweep
   double step_rad = kReachStep_rad;  ///< of travel
-  std::string out;                   ///< of a sheet; of travel, empty: standard output
+  std::string out;                   ///< of a sheet; of travel and track, empty: standard output
+  std::string path;                  ///< of track: CSV that takes the place of the target
+  std::string save;                  ///< of track: the rig with that path
   Paper paper = Paper::a4;
 };
 /// A question about the program itself.

@@ -20,8 +20,8 @@ struct Range {
 enum class Line { strong, dashed, ghost, fine, dotted, dash_dotted };
 
 struct Series {
-  QString name;  ///< "Pan", for the readout and the CSV header
-  Axis axis = Axis::pan;
+  QString name;                          ///< "Pan", for the readout and the CSV header
+  std::optional<Axis> axis = Axis::pan;  ///< empty: in the colour of text
   Line line = Line::strong;
   QVector<double> x{}, y{};  ///< NaN leaves a gap
   QVector<double> time_s{};  ///< of each point of a path; empty where x is sorted

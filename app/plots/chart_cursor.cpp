@@ -34,7 +34,7 @@ void CursorItem::draw(QCPPainter* painter) {
     lines << series.name + QStringLiteral("  ") + text;
     if (!std::isfinite(series.y[i]) || !inside.contains(dot)) continue;
     painter->setPen(QPen(style_.theme.card, 1.5));
-    painter->setBrush(axis_colour(style_.theme, series.axis));
+    painter->setBrush(colour(series.axis));
     painter->drawEllipse(dot, 4, 4);
   }
   if (std::isfinite(snapped)) {

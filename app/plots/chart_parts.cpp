@@ -45,6 +45,12 @@ Chart chart_of(PlotKind kind, const PlotInput& input) {
       return gain_chart(input);
     case PlotKind::profiles:
       return profile_chart(input);
+    case PlotKind::tracking:
+      return tracking_chart(input);
+    case PlotKind::eye_time:
+      return eye_time_chart(input);
+    case PlotKind::eye_speed:
+      return eye_speed_chart(input);
     default:
       return step_chart(input);
   }

@@ -18,6 +18,9 @@ Chart both_chart(const PlotInput& input);
 Chart gain_chart(const PlotInput& input);
 Chart phase_chart(const PlotInput& input);
 Chart profile_chart(const PlotInput& input);
+Chart tracking_chart(const PlotInput& input);
+Chart eye_time_chart(const PlotInput& input);
+Chart eye_speed_chart(const PlotInput& input);
 
 /// The chart of a kind that is one. @pre kind is not travel, reach or inertia.
 Chart chart_of(PlotKind kind, const PlotInput& input);

@@ -26,6 +26,12 @@ constexpr WordRow kWords[]{
     {"stop", QT_TRANSLATE_NOOP("Plots", "push to a stop")},
     {"flag", QT_TRANSLATE_NOOP("Plots", "pass a flag")},
     {"output", QT_TRANSLATE_NOOP("Plots", "output")},
+    {"walk", QT_TRANSLATE_NOOP("Plots", "walks past")},
+    {"sine", QT_TRANSLATE_NOOP("Plots", "runs a sine")},
+    {"jump", QT_TRANSLATE_NOOP("Plots", "jumps")},
+    {"path", QT_TRANSLATE_NOOP("Plots", "follows a path")},
+    {"error", QT_TRANSLATE_NOOP("Plots", "error in the picture")},
+    {"angle", QT_TRANSLATE_NOOP("Plots", "angle of the target")},
     {"second_encoder", QT_TRANSLATE_NOOP("Plots", "second encoder")},
 };
 

@@ -36,6 +36,9 @@ constexpr KindRow kKinds[]{
     {PlotKind::travel_speed, "travel-speed", QT_TRANSLATE_NOOP("Plots", "Speed over travel")},
     {PlotKind::reach, "reach", QT_TRANSLATE_NOOP("Plots", "Reach")},
     {PlotKind::inertia, "inertia", QT_TRANSLATE_NOOP("Plots", "Where the inertia is")},
+    {PlotKind::tracking, "tracking", QT_TRANSLATE_NOOP("Plots", "Tracking error")},
+    {PlotKind::eye_time, "eye-time", QT_TRANSLATE_NOOP("Plots", "Against the eye: time")},
+    {PlotKind::eye_speed, "eye-speed", QT_TRANSLATE_NOOP("Plots", "Against the eye: peak speed")},
 };
 
 const KindRow& row_of(PlotKind kind) {

@@ -28,7 +28,10 @@ enum class PlotKind {
   travel_speed,
   reach,
   inertia,
-  profiles
+  profiles,
+  tracking,
+  eye_time,
+  eye_speed
 };
 
 /// Every kind in the order of the list that the window offers.

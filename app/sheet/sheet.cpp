@@ -34,6 +34,7 @@ int paint_pages(QPagedPaintDevice& device, const SheetContent& content, int page
   draw_profiles(page, content);
   draw_advice(page, content);
   draw_homing(page, content);
+  draw_tracking(page, content);
   draw_inputs(page, content);
   draw_cautions(page, content);
   draw_signatures(page, content);

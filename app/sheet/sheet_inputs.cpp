@@ -75,6 +75,10 @@ QString label_of(const FieldRef& field) {
 }
 
 QString part_word(const QString& part) {
+  if (part.startsWith(QLatin1String("detectors["))) {
+    const int number = part.mid(10, part.indexOf(']') - 10).toInt() + 1;
+    return Plots::tr("Detector %1").arg(number);
+  }
   static const std::map<QString, const char*> words{
       {QStringLiteral("supply"), QT_TRANSLATE_NOOP("Plots", "Supply")},
       {QStringLiteral("surroundings"), QT_TRANSLATE_NOOP("Plots", "Surroundings")},
@@ -91,6 +95,7 @@ QString part_word(const QString& part) {
       {QStringLiteral("bracket"), QT_TRANSLATE_NOOP("Plots", "Bracket")},
       {QStringLiteral("camera"), QT_TRANSLATE_NOOP("Plots", "Camera")},
       {QStringLiteral("task"), QT_TRANSLATE_NOOP("Plots", "Task")},
+      {QStringLiteral("tracking"), QT_TRANSLATE_NOOP("Plots", "Tracking")},
       {QStringLiteral("axis_at"), QT_TRANSLATE_NOOP("Plots", "Place of the tilt axis")}};
   const auto word = words.find(part);
   return word == words.end() ? part : Plots::tr(word->second);
@@ -103,7 +108,7 @@ struct InputLine {
 
 QString coordinate(const QString& path) {
   const auto open = path.lastIndexOf('[');
-  if (open < 0) return {};
+  if (open < 0 || !path.endsWith(']')) return {};
   const int index = path.mid(open + 1, 1).toInt();
   return QStringLiteral(" ") + QChar('x' + index);
 }

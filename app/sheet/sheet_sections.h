@@ -15,6 +15,7 @@ void draw_limits(SheetPage& page, const SheetContent& content);
 void draw_advice(SheetPage& page, const SheetContent& content);
 void draw_profiles(SheetPage& page, const SheetContent& content);
 void draw_homing(SheetPage& page, const SheetContent& content);
+void draw_tracking(SheetPage& page, const SheetContent& content);
 void draw_inputs(SheetPage& page, const SheetContent& content);
 void draw_cautions(SheetPage& page, const SheetContent& content);
 void draw_signatures(SheetPage& page, const SheetContent& content);

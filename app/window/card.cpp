@@ -17,6 +17,7 @@
 #include "app/window/parts.h"
 #include "app/window/plan_row.h"
 #include "app/window/quantity_field.h"
+#include "app/window/tracking_row.h"
 #include "app/window/widgets.h"
 
 namespace gazewright {
@@ -84,7 +85,7 @@ void Card::setTheme(const Theme& theme) {
 QString Card::structure() const {
   Rig rig = document_.rig();
   QString text = QString::fromStdString(part_);
-  for (const CardSection& section : card_sections(part_)) {
+  for (const CardSection& section : card_sections(document_.rig(), part_)) {
     for (const FieldRef& field : fields_under(rig, section.prefix)) {
       text += QChar(' ') + QString::fromStdString(path_of(field));
     }
@@ -125,10 +126,11 @@ void Card::rebuild() {
     connect(controls, &BodyControls::partChosen, this, &Card::partChosen);
     addRow(rows, controls);
   }
-  for (const CardSection& section : card_sections(part_)) {
+  for (const CardSection& section : card_sections(document_.rig(), part_)) {
     addSection(rows, section.heading, section.prefix);
   }
   if (part_.ends_with(".drive")) addRow(rows, new AdviceRow(document_, *axis_of_part(part_)));
+  if (part_ == "tracking") addRow(rows, new TrackingRow(document_));
   if (part_.ends_with(".stops")) addRow(rows, new PlanRow(*axis_of_part(part_)));
   if (part_.ends_with(".motor")) {
     auto* limits = new LimitsRow(*axis_of_part(part_));

@@ -50,6 +50,13 @@ constexpr CaseRow kCases[]{
     {"homing", " second_encoder ", " second_ratio second_error "},
 };
 
+/// Keys of tracking that matter only for some targets.
+constexpr CaseRow kTargets[]{
+    {"tracking", " walk ", " height "},
+    {"tracking", " sine ", " amplitude frequency "},
+    {"tracking", " jump ", " jump "},
+};
+
 bool lists(std::string_view words, std::string_view word) {
   return words.find(" " + std::string(word) + " ") != std::string_view::npos;
 }
@@ -86,7 +93,20 @@ FieldGroup group_of(std::string_view path) {
   return {};
 }
 
+namespace {
+
+bool suits_target(const Rig& rig, std::string_view key) {
+  const std::string& target = rig.tracking.target.value;
+  return std::ranges::none_of(kTargets, [&](const CaseRow& row) {
+    return lists(row.keys, key) && !lists(row.values, target.empty() ? "walk" : target);
+  });
+}
+
+}  // namespace
+
 bool field_applies(const Rig& rig, std::string_view path) {
+  constexpr std::string_view kTracking = "tracking.";
+  if (path.starts_with(kTracking)) return suits_target(rig, path.substr(kTracking.size()));
   const auto axis = axis_of_part(path);
   const Place place = place_of(path);
   if (!axis || place.key.empty()) return true;

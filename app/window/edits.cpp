@@ -178,6 +178,25 @@ Rig with_shape(Rig rig, const BodyPlace& place, std::size_t shape) {
   return rig;
 }
 
+Rig with_new_detector(Rig rig) {
+  Detector detector;
+  detector.name = "new detector";
+  rig.detectors.push_back(std::move(detector));
+  return rig;
+}
+
+Rig with_detector_removed(Rig rig, std::size_t index) {
+  if (index < rig.detectors.size())
+    rig.detectors.erase(rig.detectors.begin() + static_cast<std::ptrdiff_t>(index));
+  return rig;
+}
+
+Rig with_path(Rig rig, std::vector<PathPoint> path) {
+  rig.tracking.target.value = "path";
+  rig.tracking.path = std::move(path);
+  return rig;
+}
+
 Rig blank_rig() {
   Rig rig;
   rig.title = "New rig";

@@ -25,6 +25,13 @@ QString body_title(const Body& body) {
   return body.name.empty() ? tr("Unnamed body") : QString::fromStdString(body.name);
 }
 
+std::vector<CardSection> tracking_sections(const Rig& rig) {
+  std::vector<CardSection> sections{{{}, "tracking"}};
+  for (std::size_t i = 0; i < rig.detectors.size(); ++i)
+    sections.push_back({tr("Detector %1").arg(i + 1), "detectors[" + std::to_string(i) + "]"});
+  return sections;
+}
+
 }  // namespace
 
 std::optional<Axis> axis_of_part(std::string_view part) {
@@ -36,6 +43,7 @@ std::optional<Axis> axis_of_part(std::string_view part) {
 std::string card_of(std::string_view part) {
   if (part == "surroundings") return "supply";
   if (part == "title" || part == "notes" || part.empty()) return "rig";
+  if (part.starts_with("detectors")) return "tracking";
   if (part == "on_pan") return "pan.load";
   if (part == "on_tilt" || part.starts_with("tilt.axis_at")) return "tilt.load";
   const std::size_t dot = part.find('.');
@@ -57,6 +65,7 @@ QString part_title(const Rig& rig, std::string_view part) {
   if (part == "stand") return tr("Stand");
   if (part == "camera") return tr("Camera");
   if (part == "task") return tr("Task");
+  if (part == "tracking") return tr("Tracking");
   if (const auto place = body_place(rig, part)) {
     return body_title(bodies_in(rig, place->on_tilt)[place->index]);
   }
@@ -67,7 +76,7 @@ QString part_title(const Rig& rig, std::string_view part) {
 
 std::vector<PartEntry> all_parts(const Rig& rig) {
   std::vector<PartEntry> entries{{"", tr("The whole")}};
-  for (const char* part : {"rig", "task", "camera", "supply", "stand"}) {
+  for (const char* part : {"rig", "task", "camera", "tracking", "supply", "stand"}) {
     entries.push_back({part, part_title(rig, part)});
   }
   for (Axis axis : kAxes) {
@@ -85,7 +94,8 @@ std::vector<PartEntry> all_parts(const Rig& rig) {
   return entries;
 }
 
-std::vector<CardSection> card_sections(std::string_view part) {
+std::vector<CardSection> card_sections(const Rig& rig, std::string_view part) {
+  if (part == "tracking") return tracking_sections(rig);
   if (part == "rig") return {{{}, "title"}, {{}, "notes"}};
   if (part == "supply") return {{{}, "supply"}, {tr("Surroundings"), "surroundings"}};
   const auto axis = axis_of_part(part);

@@ -31,6 +31,6 @@ struct CardSection {
   QString heading;
   std::string prefix;
 };
-std::vector<CardSection> card_sections(std::string_view part);
+std::vector<CardSection> card_sections(const Rig& rig, std::string_view part);
 
 }  // namespace gazewright

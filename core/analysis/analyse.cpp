@@ -96,7 +96,9 @@ Analysis analyse(const Rig& rig, const AnalyseOptions& options, const std::stop_
   if (options.remedies) {
     analysis.swap = swap_of(context, rig, stop);
     analysis.findings.push_back(swap_finding(analysis.swap));
+    analysis.eye = eye_benchmark(context, stop);
   }
+  analysis.tracking = context.tracking();
   sort_by_urgency(analysis.findings);
   if (const Coupling* coupling = context.coupling()) analysis.coupling = *coupling;
   for (const Axis axis : kAxes) {

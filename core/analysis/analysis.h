@@ -9,9 +9,11 @@
 #include <vector>
 
 #include "core/analysis/coupling.h"
+#include "core/analysis/eye_benchmark.h"
 #include "core/analysis/gain_advice.h"
 #include "core/analysis/move_limits.h"
 #include "core/analysis/profiles.h"
+#include "core/analysis/tracking.h"
 #include "core/motion/loop.h"
 #include "core/motion/rigid_move.h"
 #include "core/motion/step.h"
@@ -105,9 +107,11 @@ struct Analysis {
   std::array<AxisProfiles, 2> profiles;  ///< by Axis
   Swap swap;
   Coupling coupling;  ///< of both axes at once; empty where inputs are missing or not asked for
-  std::array<MoveLimits, 2> limits;                ///< by Axis
-  std::array<FrequencyResponse, 2> response;       ///< by Axis; empty where inputs are missing
-  std::array<GainAdvice, 2> advice;                ///< by Axis
+  std::array<MoveLimits, 2> limits;           ///< by Axis
+  std::array<FrequencyResponse, 2> response;  ///< by Axis; empty where inputs are missing
+  std::array<GainAdvice, 2> advice;           ///< by Axis
+  TrackingRuns tracking;
+  EyeBenchmark eye;                                ///< left out with the remedies
   std::array<std::vector<std::string>, 2> homing;  ///< the homing plan by Axis, a sentence a step
 
   const MoveLimits& limits_of(Axis axis) const { return limits[static_cast<std::size_t>(axis)]; }

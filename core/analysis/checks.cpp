@@ -18,7 +18,7 @@ std::vector<const Check*> axis_checks() {
   for (const auto checks :
        {motion_checks(), loop_checks(), coupling_checks(), travel_checks(), cable_checks(),
         cable_torque_checks(), wire_checks(), stop_checks(), power_off_checks(), homing_checks(),
-        encoder_checks(), gear_checks(), reach_checks(), smooth_checks()}) {
+        encoder_checks(), gear_checks(), reach_checks(), smooth_checks(), tracking_checks()}) {
     for (const Check& check : checks) all.push_back(&check);
   }
   return all;

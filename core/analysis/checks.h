@@ -67,6 +67,7 @@ std::span<const Check> reach_checks();
 /// Position, speed and integral gain at once; empty where none are advised.
 std::optional<Remedy> advised_gains(Context& context, Axis axis);
 std::span<const Check> smooth_checks();
+std::span<const Check> tracking_checks();
 /// All checks that each axis has.
 std::vector<const Check*> axis_checks();
 

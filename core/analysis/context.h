@@ -13,6 +13,7 @@
 #include "core/analysis/coupling.h"
 #include "core/analysis/gain_advice.h"
 #include "core/analysis/profiles.h"
+#include "core/analysis/tracking.h"
 #include "core/bodies/bodies.h"
 #include "core/motion/gap_swing.h"
 #include "core/motion/limits_in_force.h"
@@ -69,6 +70,7 @@ class Context {
   const AxisProfiles& profiles(Axis axis);
   void leave_out_profiles() { wants_profiles_ = false; }  ///< they simulate each axis four times
   const std::optional<SlowLimits>& slow_limits(Axis axis);
+  const TrackingRuns& tracking();
 
   /// Works out the slow values of both axes at the same time, each on a thread of its own, as far
   /// as their inputs are there.
@@ -121,6 +123,7 @@ class Context {
   std::optional<Clearance> clearance_;
   std::optional<Coupling> coupling_;
   bool coupling_asked_ = true;
+  std::optional<TrackingRuns> tracking_;
   std::array<PerAxis, 2> axis_;
   std::optional<std::set<std::string>> empty_paths_;  ///< fields without a value
 };

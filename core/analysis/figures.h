@@ -56,6 +56,7 @@ std::span<const FigureRow> picture_figures();
 std::span<const FigureRow> reach_figures();
 std::span<const FigureRow> profile_figures();
 std::span<const FigureRow> smooth_figures();
+std::span<const FigureRow> tracking_figures();
 
 /// All figures of a rig. A figure whose inputs are missing, or whose value would not be finite, is
 /// empty and says why.

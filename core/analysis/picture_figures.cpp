@@ -2,6 +2,7 @@
 
 #include "core/analysis/figures.h"
 #include "core/analysis/inputs.h"
+#include "core/tracking/eye.h"
 
 namespace gazewright {
 namespace {
@@ -10,13 +11,6 @@ constexpr auto kBlur =
     joined(joined(kScale, std::array<InputPath, 1>{"camera.exposure"}), kTopSpeed);
 constexpr std::array<InputPath, 1> kGap{"<axis>.gearbox.backlash"};
 constexpr auto kGapPixels = joined(kGap, kScale);
-
-// Saccade duration of the human eye, D = 2.2 ms/deg · A + 21 ms.
-constexpr double kSaccadePerDegree_s = 2.2e-3, kSaccadeBase_s = 21e-3;
-
-double saccade_s(double move_rad) {
-  return kSaccadePerDegree_s * move_rad * 180 / M_PI + kSaccadeBase_s;
-}
 
 const FigureRow kRows[] = {
     {{"camera.pixels_per_radian", "Picture scale at the centre", "px/rad", "px/rad",
@@ -47,7 +41,7 @@ const FigureRow kRows[] = {
      Axes::pan_only,
      [](Context& c, Axis a) -> Answer {
        const auto& settle = c.step(a).figures.settle_time_s;
-       return settle ? Answer(*settle / saccade_s(c.move_rad(a)))
+       return settle ? Answer(*settle / saccade_time_s(c.move_rad(a)))
                      : Answer::none(why_never_settles(c, a));
      }},
 };

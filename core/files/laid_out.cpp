@@ -38,6 +38,23 @@ std::string axis_group(const Rig& rig, const std::string& path, std::string line
   return lines.empty() ? "" : path + ":\n" + lines;
 }
 
+/// One line, or a line for each entry where there is a path.
+std::string tracking_lines(const Rig& rig) {
+  const Pieces pieces = part_pieces(rig, "tracking", rig.tracking);
+  if (rig.tracking.path.empty()) return part_line(0, "tracking", pieces);
+  std::string lines = "tracking:\n";
+  for (const std::string& piece : pieces) lines += "  " + piece + "\n";
+  lines += "  path:\n";
+  for (std::size_t i = 0; i < rig.tracking.path.size(); ++i) {
+    const PathPoint& point = rig.tracking.path[i];
+    lines += "    - " +
+             list_text(rig, "tracking.path[" + std::to_string(i) + "]", path_point_infos(),
+                       std::array{point.time_s, point.pan_rad, point.tilt_rad}) +
+             "\n";
+  }
+  return lines;
+}
+
 std::string tilt_axis_line(const Rig& rig) {
   const FieldInfo* at = &axis_at_info();
   const std::string list =
@@ -73,7 +90,8 @@ std::string laid_out(const Rig& rig) {
   text += list_lines(rig, "on_pan", rig.on_pan, body_pieces) +
           list_lines(rig, "on_tilt", rig.on_tilt, body_pieces) +
           list_lines(rig, "keep_outs", rig.keep_outs, keep_out_pieces);
-  text += line("camera", rig.camera) + line("task", rig.task);
+  text += line("camera", rig.camera) + line("task", rig.task) + tracking_lines(rig) +
+          list_lines(rig, "detectors", rig.detectors, part_pieces<Detector>);
   for (const std::string& piece : unknown_pieces(rig, "")) text += piece + "\n";
   return text;
 }

@@ -50,27 +50,38 @@ std::string quantity_text(const Quantity& quantity, const FieldInfo& info) {
   return text + "}";
 }
 
+namespace {
+
+/// The quantity as reading its text gives it.
+void read_back(Quantity& quantity, const FieldInfo& info) {
+  if (!quantity.has_value()) {
+    quantity = {};
+    return;
+  }
+  quantity.spread_written = spread_text(quantity, info);
+  quantity.written = value_text(quantity, info);
+  const auto value = read_quantity(quantity.written, info);
+  if (const auto* read = std::get_if<Quantity>(&value)) {
+    quantity.si = read->si;
+    quantity.written = read->written;
+  }
+  if (quantity.spread_written.empty()) quantity.spread_si = 0;
+  const auto spread = read_spread(quantity.spread_written, info, *quantity.si);
+  if (const double* read = std::get_if<double>(&spread)) quantity.spread_si = *read;
+}
+
+}  // namespace
+
 Rig as_read_back(const Rig& rig) {
   Rig back = rig;
   sort_unknown_keys(back);
-  for (const FieldRef& field : all_fields(back)) {
-    const auto* ref = std::get_if<QuantityRef>(&field);
-    if (ref == nullptr) continue;
-    Quantity& quantity = *ref->quantity;
-    if (!quantity.has_value()) {
-      quantity = {};
-      continue;
-    }
-    quantity.spread_written = spread_text(quantity, *ref->info);
-    quantity.written = value_text(quantity, *ref->info);
-    const auto value = read_quantity(quantity.written, *ref->info);
-    if (const auto* read = std::get_if<Quantity>(&value)) {
-      quantity.si = read->si;
-      quantity.written = read->written;
-    }
-    if (quantity.spread_written.empty()) quantity.spread_si = 0;
-    const auto spread = read_spread(quantity.spread_written, *ref->info, *quantity.si);
-    if (const double* read = std::get_if<double>(&spread)) quantity.spread_si = *read;
+  for (const FieldRef& field : all_fields(back))
+    if (const auto* ref = std::get_if<QuantityRef>(&field)) read_back(*ref->quantity, *ref->info);
+  for (PathPoint& point : back.tracking.path) {
+    const auto& [time, pan, tilt] = path_point_infos();
+    read_back(point.time_s, *time);
+    read_back(point.pan_rad, *pan);
+    read_back(point.tilt_rad, *tilt);
   }
   return back;
 }

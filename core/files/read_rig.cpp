@@ -153,7 +153,14 @@ Reader::Entries top_entries(Reader& reader, Rig& rig) {
              read_keep_outs(reader, node, path, rig.keep_outs);
            }},
           part_entry(reader, "camera", rig.camera),
-          part_entry(reader, "task", rig.task)};
+          part_entry(reader, "task", rig.task),
+          {"tracking",
+           [&](const YamlNode& node, const std::string& path) {
+             read_tracking(reader, node, path, rig.tracking);
+           }},
+          {"detectors", [&](const YamlNode& node, const std::string& path) {
+             read_detectors(reader, node, path, rig.detectors);
+           }}};
 }
 
 }  // namespace

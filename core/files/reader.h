@@ -92,6 +92,10 @@ void read_bodies(Reader& reader, const YamlNode& node, const std::string& path,
 
 void read_keep_outs(Reader& reader, const YamlNode& node, const std::string& path,
                     std::vector<KeepOut>& keep_outs);
+void read_detectors(Reader& reader, const YamlNode& node, const std::string& path,
+                    std::vector<Detector>& detectors);
+void read_tracking(Reader& reader, const YamlNode& node, const std::string& path,
+                   Tracking& tracking);
 
 template <class Part>
 Reader::Entries entries_of(Reader& reader, Part& part) {

@@ -84,11 +84,13 @@ void add_keep_outs(Fields& fields, std::vector<KeepOut>& keep_outs) {
   }
 }
 
-/// "on_tilt[12].shape.box[0]" -> "on_tilt[].shape.box[0]": which body or keep-out it is does not
-/// matter.
+/// "on_tilt[12].shape.box[0]" -> "on_tilt[].shape.box[0]": which body, keep-out or detector it is
+/// does not matter.
 std::string without_index(std::string_view path) {
   std::string general(path);
-  if (!general.starts_with("on_") && !general.starts_with("keep_outs[")) return general;
+  if (!general.starts_with("on_") && !general.starts_with("keep_outs[") &&
+      !general.starts_with("detectors["))
+    return general;
   const auto open = general.find('[');
   const auto close = general.find(']');
   if (open != std::string::npos && close != std::string::npos && open < close)
@@ -111,6 +113,7 @@ Rig rig_with_everything() {
     rig.on_tilt.push_back(body);
   }
   rig.keep_outs.emplace_back();
+  rig.detectors.emplace_back();
   return rig;
 }
 
@@ -156,6 +159,14 @@ void fill_following(AxisParts& axis) {
   fill_with(axis.friction.breakaway_Nm, axis.friction.coulomb_Nm.si);
 }
 
+void fill_following(Rig& rig) {
+  fill_with(rig.tracking.passing_distance_m, rig.task.target_distance_m.si);
+  for (Detector& detector : rig.detectors) {
+    fill_with(detector.frame_rate_Hz, rig.camera.frame_rate_Hz.si);
+    fill_with(detector.delay_s, rig.camera.delay_s.si);
+  }
+}
+
 }  // namespace
 
 std::vector<FieldRef> all_fields(Rig& rig) {
@@ -174,6 +185,9 @@ std::vector<FieldRef> all_fields(Rig& rig) {
   add_keep_outs(fields, rig.keep_outs);
   add_part(fields, "camera", rig.camera);
   add_part(fields, "task", rig.task);
+  add_part(fields, "tracking", rig.tracking);
+  for (std::size_t i = 0; i < rig.detectors.size(); ++i)
+    add_part(fields, "detectors[" + std::to_string(i) + "]", rig.detectors[i]);
   return fields;
 }
 
@@ -209,6 +223,7 @@ Rig with_defaults(const Rig& rig) {
   Rig filled = rig;
   for (const FieldRef& field : all_fields(filled)) fill_default(field);
   for (Axis axis : kAxes) fill_following(filled.axis(axis));
+  fill_following(filled);
   return filled;
 }
 

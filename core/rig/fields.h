@@ -1,5 +1,6 @@
 #pragma once
 
+#include <array>
 #include <optional>
 #include <span>
 #include <string>
@@ -88,7 +89,7 @@ struct PartTable {
   std::span<const ChoiceRow<Part>> choices;
 };
 /// Specialised for Supply, Surroundings, Stand, Motor, Drive, Gearbox, Encoder, Friction, Stops,
-/// Cable, Homing, Loop, Bracket, Camera, Task, Ball, Shell, Tube.
+/// Cable, Homing, Loop, Bracket, Camera, Task, Tracking, Detector, Ball, Shell, Tube.
 template <class Part>
 const PartTable<Part>& table_of();
 template <>
@@ -122,6 +123,10 @@ const PartTable<Camera>& table_of<Camera>();
 template <>
 const PartTable<Task>& table_of<Task>();
 template <>
+const PartTable<Tracking>& table_of<Tracking>();
+template <>
+const PartTable<Detector>& table_of<Detector>();
+template <>
 const PartTable<Ball>& table_of<Ball>();
 template <>
 const PartTable<Shell>& table_of<Shell>();
@@ -137,6 +142,9 @@ const FieldInfo& tensor_diagonal_info();
 const FieldInfo& tensor_product_info();
 const FieldInfo& keep_out_pan_info();  ///< one end of a keep-out
 const FieldInfo& keep_out_tilt_info();
+/// Time, pan and tilt of a point of tracking.path, which is no field of its own: points come as a
+/// whole path.
+const std::array<const FieldInfo*, 3>& path_point_infos();
 
 /// Every field of the rig in the order of the file; stops and cable only where they are given.
 std::vector<FieldRef> all_fields(Rig& rig);

@@ -51,6 +51,10 @@ constexpr QuantityRow<Camera> kCamera[]{
            "detection; usually 20 to "
            "150 ms."),
      &Camera::delay_s},
+    {defaults_to(0, detail(field("readout", "Readout", {"s", "ms"}, kNotNegative,
+                                 "From the first row's exposure to the last row's: 0 ms for a "
+                                 "global shutter, 5 to 30 ms for a rolling one."))),
+     &Camera::readout_s},
 };
 
 constexpr QuantityRow<Task> kTask[]{

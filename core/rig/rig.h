@@ -192,7 +192,31 @@ struct KeepOut {
 };
 struct Camera {
   Quantity columns, rows, horizontal_view_rad, exposure_s, frame_rate_Hz, delay_s;
+  Quantity readout_s;  ///< from the first row's exposure to the last row's
   bool operator==(const Camera&) const = default;
+};
+/// One way of finding the target in the camera's pictures.
+struct Detector {
+  std::string name;
+  Quantity frame_rate_Hz, delay_s;
+  Quantity noise_px;   ///< standard deviation of the place that it finds
+  Quantity drop_outs;  ///< part of the pictures in which it finds nothing
+  bool operator==(const Detector&) const = default;
+};
+/// A place of the target on a path given by hand.
+struct PathPoint {
+  Quantity time_s, pan_rad, tilt_rad;
+  bool operator==(const PathPoint&) const = default;
+};
+/// What the rig has to follow, and how the outer loop follows it.
+struct Tracking {
+  Choice target;                                     ///< walk | sine | jump | path
+  Choice acts_on;                                    ///< error | angle
+  Quantity speed_mps, passing_distance_m, height_m;  ///< target walk; height above the tilt axis
+  Quantity amplitude_rad, frequency_Hz, jump_rad;
+  Quantity gain_1ps, feed_forward;
+  std::vector<PathPoint> path;  ///< target path; times ascend
+  bool operator==(const Tracking&) const = default;
 };
 struct Task {
   Quantity pan_move_rad, tilt_move_rad, within_s;
@@ -214,6 +238,8 @@ struct Rig {
   std::vector<KeepOut> keep_outs;
   Camera camera;
   Task task;
+  Tracking tracking;
+  std::vector<Detector> detectors;  ///< empty: the camera's own frame rate and delay
   std::vector<UnknownKey> unknown_keys;
 
   const AxisParts& axis(Axis a) const { return a == Axis::pan ? pan : tilt; }

@@ -20,8 +20,8 @@ const std::vector<Wrong>& wrong_usages() {
        "  fix: write for example gazewright-batch figures RIG; gazewright-batch --help says more"},
       {{"figs", kNewt},
        "there is no verb \"figs\"\n"
-       "  fix: the verbs are figures, trace, sweep, travel and sheet; gazewright-batch --help "
-       "explains them"},
+       "  fix: the verbs are figures, trace, sweep, travel, track and sheet; gazewright-batch "
+       "--help explains them"},
       {{"figures"},
        "figures needs a rig file\n  fix: write its name, or - to read it from standard input"},
       {{"figures", kNewt, "other.rig.yaml"},
@@ -66,6 +66,10 @@ const std::vector<Wrong>& wrong_usages() {
        "  fix: write an angle from 0.25 deg to 30 deg, for example --step 2deg"},
       {{"travel", kNewt, "--out", ""},
        "--out has no file name\n  fix: write for example --out sheet.pdf"},
+      {{"track", kNewt, "--save", "x.rig.yaml"},
+       "--save has no path to put into the rig\n  fix: add for example --path walk.csv"},
+      {{"track", kNewt, "--path", ""},
+       "--path has no file name\n  fix: write the name of a file after it"},
       {{"sheet", kNewt}, "sheet needs a file to write\n  fix: add for example --out sheet.pdf"},
       {{"sheet", kNewt, "--out", "x.pdf", "--paper", "a5"},
        "there is no paper \"a5\"\n  fix: write --paper a4 or --paper letter"},
@@ -97,15 +101,16 @@ TEST(BatchUsage, HelpNamesEveryVerbOptionAndStatus) {
   const Ran ran = run_batch({"--help"});
   EXPECT_EQ(ran.status, 0);
   EXPECT_EQ(ran.err, "");
-  for (const char* word : {"figures RIG", "trace RIG", "sweep RIG", "travel RIG", "sheet RIG",
-                           "--step", "--json", "--csv", "--strict", "--axis", "--for", "--ratio",
-                           "--out", "--paper", "Examples", "Exit status", "--version"})
+  for (const char* word :
+       {"figures RIG", "trace RIG", "sweep RIG", "travel RIG", "track RIG",   "sheet RIG", "--path",
+        "--save",      "--step",    "--json",    "--csv",      "--strict",    "--axis",    "--for",
+        "--ratio",     "--out",     "--paper",   "Examples",   "Exit status", "--version"})
     EXPECT_NE(ran.out.find(word), std::string::npos) << word;
   EXPECT_EQ(run_batch({"-h"}).out, ran.out);
 }
 
 TEST(BatchUsage, EveryVerbHasItsOwnHelpWithAnExample) {
-  for (const std::string verb : {"figures", "trace", "sweep", "travel", "sheet"}) {
+  for (const std::string verb : {"figures", "trace", "sweep", "travel", "track", "sheet"}) {
     const Ran ran = run_batch({verb, "--help"});
     EXPECT_EQ(ran.status, 0) << verb;
     EXPECT_TRUE(ran.out.starts_with("gazewright-batch " + verb + " RIG")) << ran.out;
@@ -120,6 +125,7 @@ TEST(BatchUsage, HelpFitsATerminalOfAHundredColumns) {
                                                     {"trace", "--help"},
                                                     {"sweep", "--help"},
                                                     {"travel", "--help"},
+                                                    {"track", "--help"},
                                                     {"sheet", "--help"}})
     for (const std::string& line : lines_of(run_batch(arguments).out))
       EXPECT_LE(line.size(), 100u) << line;

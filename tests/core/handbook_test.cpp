@@ -89,6 +89,7 @@ Rig rig_with_all_shapes() {
     rig.on_tilt.back().shape = shape;
   }
   rig.keep_outs.emplace_back();
+  rig.detectors.emplace_back();
   return rig;
 }
 

@@ -58,6 +58,13 @@ TEST(ParseRig, ReadsEverythingARigFileCanSay) {
   EXPECT_DOUBLE_EQ(*rig.keep_outs[0].pan_rad[0].si, -20 * std::numbers::pi / 180);
   EXPECT_EQ(rig.keep_outs[0].tilt_rad[1].written, "60 deg");
   EXPECT_EQ(rig.task.moves_per_minute.si, 40.0);
+  EXPECT_EQ(rig.tracking.target.value, "path");
+  ASSERT_EQ(rig.tracking.path.size(), 2u);
+  EXPECT_EQ(rig.tracking.path[1].time_s.si, 1.5);
+  EXPECT_EQ(rig.tracking.path[1].pan_rad.written, "25 deg");
+  ASSERT_EQ(rig.detectors.size(), 1u);
+  EXPECT_EQ(rig.detectors[0].name, "fast");
+  EXPECT_EQ(rig.detectors[0].drop_outs.si, 0.05);
 }
 
 TEST(ParseRig, LeavesWhatIsNotThereMissing) {
@@ -205,6 +212,30 @@ TEST(ParseRig, RefusesShapesThatNoBodyCanHave) {
       "26 "
       "mm on a radius of 26 mm\n"
       "  fix: write a wider window, or a narrower tab");
+}
+
+TEST(ParseRig, ChecksPathsAndDetectors) {
+  const std::string fix =
+      "  fix: write points of time, pan and tilt: [[0 s, -20 deg, 0 deg], [1 s, 20 deg, 5 deg]]";
+  EXPECT_EQ(problems("tracking: {path: 3}\n"),
+            "a.rig.yaml:2:18: error: tracking.path is a text; a list of points is due\n" + fix);
+  EXPECT_EQ(
+      problems("tracking: {path: [[0 s, 1 deg, 2 deg]]}\n"),
+      "a.rig.yaml:2:18: error: tracking.path holds fewer than two points; nothing moves\n" + fix);
+  EXPECT_EQ(
+      problems("tracking: {path: [[0 s, 1 deg, null], [1 s, 1 deg, 2 deg]]}\n"),
+      "a.rig.yaml:2:19: error: tracking.path[0]: a point lacks one of its three values\n" + fix);
+  EXPECT_EQ(
+      problems("tracking: {path: [[1 s, 1 deg, 2 deg], [500 ms, 1 deg, 2 deg]]}\n"),
+      "a.rig.yaml:2:40: error: tracking.path[1] is at 500 ms, not after the point before it at "
+      "1 s\n  fix: write the points in the order of their times");
+  EXPECT_EQ(problems("detectors: fast\n"),
+            "a.rig.yaml:2:12: error: detectors is a text; a list of detectors is due\n"
+            "  fix: begin each with a dash: - {name: fast, frame_rate: 60 Hz, delay: 20 ms, noise: "
+            "6}");
+  EXPECT_EQ(problems("detectors: [{}, {}, {}, {}, {}, {}]\n"),
+            "a.rig.yaml:2:12: error: detectors holds 6 detectors; at most 5 are read\n"
+            "  fix: leave some of them out");
 }
 
 TEST(ParseRig, ChecksKeepOuts) {

@@ -27,6 +27,12 @@ class RandomRig {
     for (std::vector<Body>* bodies : {&rig.on_pan, &rig.on_tilt})
       for (Body& body : *bodies) body.shape = shape();
     rig.keep_outs.resize(below(3));
+    rig.detectors.resize(below(3));
+    if (below(2) == 0) {
+      for (std::size_t i = 0; i < 2 + below(4); ++i)
+        rig.tracking.path.push_back({si_quantity(0.1 + static_cast<double>(i) / 3),
+                                     si_quantity(value()), si_quantity(value())});
+    }
     for (const FieldRef& field : all_fields(rig))
       std::visit([this](const auto& ref) { fill(ref); }, field);
     drop_what_does_not_fit(rig);
@@ -35,6 +41,8 @@ class RandomRig {
   std::size_t below(std::size_t count) { return random_() % count; }
 
  private:
+  /// An angle of any size up to ten turns.
+  double value() { return std::uniform_real_distribution(-62.0, 62.0)(random_); }
   Shape shape() {
     const Shape shapes[]{Ball{}, Shell{}, Tube{}, Box{}, Point{}, Tensor{}};
     return shapes[below(std::size(shapes))];

@@ -42,4 +42,12 @@ keep_outs:
   - {name: lamp post, pan: [-20 deg, 15 deg], tilt: [30 deg, 60 deg]}   # by the door
 camera:   {columns: 1280, rows: 720, horizontal_view: 62 deg}
 task:     {pan_move: 40 deg, settle_band: 4, duty: {moves_per_minute: 40}}
+tracking:
+  target: path
+  gain: 6 1/s
+  path:
+    - [0 s, -20 deg, 0 deg]   # comes in
+    - [1.5 s, 25 deg, 4 deg]
+detectors:
+  - {name: fast, frame_rate: 60 Hz, delay: 22 ms, noise: 6, drop_outs: 0.05}
 )";

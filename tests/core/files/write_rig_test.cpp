@@ -1,5 +1,7 @@
 #include <gtest/gtest.h>
 
+#include <numbers>
+
 #include "core/files/rig_file.h"
 #include "core/rig/fields.h"
 #include "core/units/units.h"
@@ -142,6 +144,28 @@ TEST(WriteRig, EditsAKeepOutInPlaceAndLaysANewOneOut) {
             "  - {name: wall, tilt: [-30 deg, null]}\n"
             "  - {}\n");
   EXPECT_EQ(read(text), rig);
+}
+
+TEST(WriteRig, EditsADetectorInPlaceAndLaysANewPathOut) {
+  Rig rig = read(kWholeRig);
+  rig.detectors[0].delay_s = entry("detectors[0].delay", "30 ms");
+  EXPECT_EQ(write_rig(rig, kWholeRig), with(kWhole, "delay: 22 ms", "delay: 30 ms"));
+
+  rig = read("rig: 1\ntracking: {gain: 5 1/s}\n");
+  rig.tracking.path = {{si_quantity(0), si_quantity(0), si_quantity(0)},
+                       {si_quantity(2.5), si_quantity(std::numbers::pi / 6), si_quantity(0)}};
+  rig.detectors.emplace_back();
+  const std::string text = write_rig(rig, "rig: 1\ntracking: {gain: 5 1/s}\n");
+  EXPECT_EQ(text,
+            "rig: 1\n"
+            "tracking:\n"
+            "  gain: 5 1/s\n"
+            "  path:\n"
+            "    - [0 s, 0 deg, 0 deg]\n"
+            "    - [2.5 s, 30 deg, 0 deg]\n"
+            "detectors:\n"
+            "  - {}\n");
+  EXPECT_EQ(read(text).tracking.path[1].pan_rad.written, "30 deg");
 }
 
 TEST(WriteRig, ReadsBackAsTheSameRigWhenLaidOutAnew) {

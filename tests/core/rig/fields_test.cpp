@@ -23,6 +23,7 @@ Rig full_rig() {
     rig.on_tilt.push_back(body);
   }
   rig.keep_outs.emplace_back();
+  rig.detectors.emplace_back();
   return rig;
 }
 
@@ -32,10 +33,11 @@ TEST(FieldTable, HasAPathOfItsOwnForEveryField) {
   for (const FieldRef& field : all_fields(rig))
     EXPECT_TRUE(paths.insert(path_of(field)).second) << path_of(field) << " is there twice";
   // Counted by hand from the rig file of version 1: 2 texts, 6 + 1 + 5 quantities before the axes;
-  // an axis has 2 texts, 10 + 5 + 13 + 10 + 2 + 15 + 23 + 7 + 5 quantities and 6 choices; 3 of
+  // an axis has 2 texts, 12 + 5 + 13 + 10 + 4 + 15 + 23 + 7 + 11 + 2 quantities and 6 choices; 3 of
   // axis_at; six bodies with name, mass and 3 of the centre, their shapes 1 + 2 + 4 + 3 + 0 + 6; a
-  // keep-out with its name and two ends each way; 6 of the camera, 6 of the task.
-  EXPECT_EQ(paths.size(), 2u + 12 + 2 * (2 + 90 + 6) + 3 + 6 * 5 + 16 + 5 + 12);
+  // keep-out with its name and two ends each way; 7 of the camera, 6 of the task, 2 choices and 8
+  // quantities of tracking, a name and 4 quantities of a detector.
+  EXPECT_EQ(paths.size(), 2u + 12 + 2 * (2 + 102 + 6) + 3 + 6 * 5 + 16 + 5 + 13 + 10 + 5);
 }
 
 TEST(FieldTable, GivesEveryQuantityALabelHelpAndUnitsThatConvert) {
@@ -68,7 +70,7 @@ TEST(FieldTable, LeavesOutStopsAndCableThatAreNotGiven) {
   rig.pan.stops.presence = Presence::none;
   EXPECT_TRUE(fields_under(rig, "pan.stops").empty());
   EXPECT_TRUE(fields_under(rig, "tilt.cable").empty());
-  EXPECT_EQ(fields_under(rig, "pan.motor").size(), 11u);
+  EXPECT_EQ(fields_under(rig, "pan.motor").size(), 13u);
   EXPECT_EQ(fields_under(rig, "pan.mot").size(), 0u);
 }
 

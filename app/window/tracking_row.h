@@ -1,0 +1,30 @@
+#pragma once
+
+#include "app/window/card_row.h"
+
+class QComboBox;
+class QLabel;
+class QToolButton;
+
+namespace gazewright {
+
+class Document;
+
+/// Below the fields of tracking: the path of the target, detectors to add and to take away.
+class TrackingRow final : public CardRow {
+  Q_OBJECT
+ public:
+  explicit TrackingRow(Document& document);
+  void refresh() override;
+  /// Takes the path of a CSV file; what is wrong with it is shown below the button.
+  void importPath(const QString& file);
+
+ private:
+  void choosePath();
+
+  Document& document_;
+  QLabel *path_, *problem_;
+  QToolButton *add_, *remove_;
+};
+
+}  // namespace gazewright

@@ -1,0 +1,82 @@
+#include <algorithm>
+
+#include "core/analysis/checks.h"
+#include "core/analysis/inputs.h"
+#include "core/analysis/say.h"
+#include "core/analysis/tracking.h"
+
+namespace gazewright {
+namespace {
+
+using Way = Lever::Way;
+constexpr std::array<InputPath, 2> kPicture{"camera.columns", "camera.rows"};
+constexpr auto kTracking = joined(kLoops, kPicture);
+
+Compared in_picture_of(Context& c, Axis a, const TrackingRuns& runs) {
+  if (!runs.because.empty()) return {std::nullopt, std::nullopt, runs.because};
+  const Camera& camera = c.rig().camera;
+  const DetectorRun& run = runs.detectors.front();
+  const auto i = static_cast<std::size_t>(a);
+  if (run.most_px[i] == 0) return moot("the target does not move this axis");
+  const double half_px = (a == Axis::pan ? camera.columns.value() : camera.rows.value()) / 2;
+  return {run.most_px[i], half_px,
+          "with " + run.name + " the target is off by " + say(run.rms_rad[i], "rad", "deg") +
+              " on average (root mean square)"};
+}
+
+Compared in_picture(Context& c, Axis a) { return in_picture_of(c, a, c.tracking()); }
+Compared in_picture_trial(Context& c, Axis a) { return in_picture_of(c, a, first_detector_of(c)); }
+
+Compared gain(Context& c, Axis a) {
+  const TrackingRuns& runs = c.tracking();
+  if (!runs.because.empty()) return {std::nullopt, std::nullopt, runs.because};
+  // The detector that leaves least.
+  const auto i = static_cast<std::size_t>(a);
+  const auto worst = std::ranges::max_element(runs.detectors, {}, [i](const DetectorRun& run) {
+    return run.loop[i].gain_1ps / run.loop[i].gain_ceiling_1ps;
+  });
+  const OuterLoop& loop = worst->loop[i];
+  return {loop.gain_1ps, loop.gain_ceiling_1ps,
+          "with " + worst->name + " the dead time is " + say(loop.dead_time_s, "s", "ms") +
+              "; a phase margin of 45° is common practice"};
+}
+
+constexpr Lever kPictureLevers[] = {
+    {"tracking.gain", Way::up, 10},          {"tracking.gain", Way::down, 10},
+    {"camera.delay", Way::down, 20},         {"camera.frame_rate", Way::up, 8},
+    {"detectors[0].delay", Way::down, 20},   {"detectors[0].frame_rate", Way::up, 8},
+    {"<axis>.loop.speed_limit", Way::up, 4}, {"tracking.speed", Way::down, 10},
+    {"tracking.jump", Way::down, 10},        {"tracking.amplitude", Way::down, 10},
+    {"tracking.frequency", Way::down, 10}};
+constexpr Lever kGainLevers[] = {{"tracking.gain", Way::down, 100},
+                                 {"camera.delay", Way::down, 20},
+                                 {"camera.frame_rate", Way::up, 8},
+                                 {"<axis>.loop.position_gain", Way::down, 30}};
+
+constexpr Check kChecks[] = {
+    {.id = "<axis>.tracking.in_picture",
+     .what = "Keeps the target in the picture",
+     .goal = "would keep it in the picture",
+     .part = "tracking",
+     .si_unit = "1",
+     .unit = "px",
+     .inputs = kTracking,
+     .compare = in_picture,
+     .levers = kPictureLevers,
+     .trial = in_picture_trial},
+    {.id = "<axis>.tracking.gain",
+     .what = "Gain of the outer loop below its ceiling",
+     .goal = "would leave a phase margin of 45°",
+     .part = "tracking",
+     .si_unit = "1/s",
+     .unit = "1/s",
+     .inputs = kTracking,
+     .compare = gain,
+     .levers = kGainLevers},
+};
+
+}  // namespace
+
+std::span<const Check> tracking_checks() { return kChecks; }
+
+}  // namespace gazewright

@@ -1,0 +1,91 @@
+#include <algorithm>
+
+#include "core/files/reader.h"
+
+namespace gazewright {
+namespace {
+
+constexpr std::size_t kMostDetectors = 5;
+constexpr std::size_t kMostPoints = 1000;
+constexpr std::string_view kPathFix =
+    "write points of time, pan and tilt: [[0 s, -20 deg, 0 deg], [1 s, 20 deg, 5 deg]]";
+
+/// Whether the list is one, of at most so many entries; else says so.
+bool is_list_of(Reader& reader, const YamlNode& node, const std::string& path,
+                const std::string& what, std::size_t most, std::string fix) {
+  if (!node.is_list()) {
+    reader.error(
+        node, path + " is " + std::string(words_of_kind(node)) + "; a list of " + what + " is due",
+        std::move(fix));
+    return false;
+  }
+  if (node.children.size() <= most) return true;
+  reader.error(node,
+               path + " holds " + std::to_string(node.children.size()) + " " + what + "; at most " +
+                   std::to_string(most) + " are read",
+               "leave some of them out");
+  return false;
+}
+
+PathPoint read_point(Reader& reader, const YamlNode& node, const std::string& path) {
+  std::array<Quantity, 3> values;
+  reader.read_list_at(node, path, path_point_infos(), "time, pan, tilt", values);
+  const bool lacks =
+      node.is_null() || (node.is_list() && std::ranges::any_of(node.children, &YamlNode::is_null));
+  if (lacks)
+    reader.error(node, path + ": a point lacks one of its three values", std::string(kPathFix));
+  return {values[0], values[1], values[2]};
+}
+
+void check_times(Reader& reader, const YamlNode& node, const std::string& path,
+                 const std::vector<PathPoint>& points) {
+  if (points.size() < 2)
+    reader.error(node, path + " holds fewer than two points; nothing moves", std::string(kPathFix));
+  for (std::size_t i = 1; i < points.size(); ++i) {
+    const Quantity &before = points[i - 1].time_s, &now = points[i].time_s;
+    if (!before.has_value() || !now.has_value() || *now.si > *before.si) continue;
+    reader.error(node.children[i],
+                 path + "[" + std::to_string(i) + "] is at " + shortened(now.written) +
+                     ", not after the point before it at " + shortened(before.written),
+                 "write the points in the order of their times");
+    return;
+  }
+}
+
+void read_path(Reader& reader, const YamlNode& node, const std::string& path,
+               std::vector<PathPoint>& points) {
+  reader.place(path, node);
+  if (node.is_null() ||
+      !is_list_of(reader, node, path, "points", kMostPoints, std::string(kPathFix)))
+    return;
+  for (std::size_t i = 0; i < node.children.size(); ++i)
+    points.push_back(read_point(reader, node.children[i], path + "[" + std::to_string(i) + "]"));
+  check_times(reader, node, path, points);
+}
+
+}  // namespace
+
+void read_tracking(Reader& reader, const YamlNode& node, const std::string& path,
+                   Tracking& tracking) {
+  Reader::Entries entries = entries_of(reader, tracking);
+  entries.push_back({"path", [&](const YamlNode& at, const std::string& p) {
+                       read_path(reader, at, p, tracking.path);
+                     }});
+  reader.read_map(node, path, entries);
+}
+
+void read_detectors(Reader& reader, const YamlNode& node, const std::string& path,
+                    std::vector<Detector>& detectors) {
+  reader.place(path, node);
+  if (node.is_null() ||
+      !is_list_of(reader, node, path, "detectors", kMostDetectors,
+                  "begin each with a dash: - {name: fast, frame_rate: 60 Hz, delay: 20 ms, noise: "
+                  "6}"))
+    return;
+  detectors.resize(node.children.size());
+  for (std::size_t i = 0; i < detectors.size(); ++i)
+    reader.read_map(node.children[i], path + "[" + std::to_string(i) + "]",
+                    entries_of(reader, detectors[i]));
+}
+
+}  // namespace gazewright
