@@ -166,7 +166,6 @@ const Coupling* Context::coupling() {
     return coupling_of({{model(Axis::pan), model(Axis::tilt)}, bodies()}, move_rad,
                        std::isfinite(band) ? band : kBandWithoutCamera * least_move_rad, stop_);
   });
-});
 }
 
 const TrackingRuns& Context::tracking() {

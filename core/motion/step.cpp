@@ -74,7 +74,6 @@ class StepRun {
   StepControl control_;
   SampleAdvance<AxisDynamics> advance_;
   const Profile* profile_ = nullptr;  // null: a step
-  SampleAdvance advance_;
   AxisState state_;
   double command_Nm_ = 0;  // acts in the next sample: the computing delay
   bool ended_ = false;
