@@ -9,7 +9,8 @@ namespace {
 
 using Way = Lever::Way;
 constexpr auto kHold = joined(kBothSteps, kPixels);
-constexpr double kTrial_s = 0.3;  // of a remedy: the other axis' move and what it stirs up
+constexpr double kRounding_rad = 1e-9;  // what is less comes from rounding
+constexpr double kTrial_s = 0.3;        // of a remedy: the other axis' move and what it stirs up
 
 constexpr Lever kLevers[] = {{"<axis>.loop.speed_gain", Way::up, 6},
                              {"<axis>.loop.speed_integral_gain", Way::up, 10},
@@ -23,6 +24,7 @@ Compared hold_still(Context& c, Axis a) {
   if (held.trace.ran_away)
     return {std::nullopt, c.band_rad(), "runs away: a loop is unstable",
             Compared::Outcome::impossible};
+  if (held.largest_rad < kRounding_rad) return moot("nothing ties it to the other axis");
   const Axis other = a == Axis::pan ? Axis::tilt : Axis::pan;
   return {held.largest_rad, c.band_rad(),
           std::string(name_of(other)) + "'s move pushes it off by " +
