@@ -104,12 +104,6 @@ void draw_plots(SheetPage& page, const SheetContent& content) {
     draw_plot(page, axis == Axis::pan ? cells.left : cells.right, PlotKind::travel_speed, input,
               Plots::tr("%1, speed over travel").arg(axis_word(axis)));
   }
-  cells = cells_of(page, kPlotHeight);
-  for (const Axis axis : kAxes) {
-    input.only = axis;
-    draw_plot(page, axis == Axis::pan ? cells.left : cells.right, PlotKind::profiles, input,
-              Plots::tr("%1, move profiles").arg(axis_word(axis)));
-  }
   input.only.reset();
   cells = cells_of(page, kPlotHeight);
   draw_plot(page, cells.left, PlotKind::current, input, plot_title(PlotKind::current));
