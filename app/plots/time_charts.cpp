@@ -14,13 +14,7 @@ using namespace chart_parts;
 constexpr double kMsPerS = 1000;
 
 Chart time_chart(PlotKind kind, const QString& y_name, const QString& y_unit) {
-  Chart chart;
-  chart.kind = kind;
-  chart.x_name = Plots::tr("Time");
-  chart.x_unit = QStringLiteral("ms");
-  chart.y_unit = y_unit;
-  chart.x_title = axis_title(chart.x_name, chart.x_unit);
-  chart.y_title = axis_title(y_name, y_unit);
+  Chart chart = empty_chart(kind, {Plots::tr("Time"), QStringLiteral("ms")}, {y_name, y_unit});
   chart.x_per_s = kMsPerS;
   return chart;
 }
@@ -90,8 +84,6 @@ void finish(Chart& chart, const PlotInput& input) {
   chart.y = y_range(chart, chart.x);
   chart.y.hi += 0.1 * (chart.y.hi - chart.y.lo);  // for the labels
 }
-
-QString no_analysis() { return Plots::tr("Nothing computed yet. Open or describe a rig."); }
 
 /// The first time the angle passes a fraction of the move, for the mark of the rise. [ms]
 double passes_ms(const Trace& step, double level_rad) {
@@ -165,7 +157,7 @@ void mark_settling(Chart& chart, const Analysis& analysis, Axis axis) {
 
 Chart step_chart(const PlotInput& input) {
   Chart chart = time_chart(PlotKind::step, Plots::tr("Angle"), QStringLiteral("°"));
-  if (input.now == nullptr) return chart.message = no_analysis(), chart;
+  if (input.now == nullptr) return chart.message = nothing_yet(), chart;
   add_both(chart, input, &Trace::angle_rad, kDegPerRad);
   finish(chart, input);
   if (!chart.message.isEmpty()) return chart;
@@ -180,7 +172,7 @@ Chart step_chart(const PlotInput& input) {
 
 Chart speed_chart(const PlotInput& input) {
   Chart chart = time_chart(PlotKind::speed, Plots::tr("Speed"), QStringLiteral("°/s"));
-  if (input.now == nullptr) return chart.message = no_analysis(), chart;
+  if (input.now == nullptr) return chart.message = nothing_yet(), chart;
   add_both(chart, input, &Trace::speed_radps, kDegPerRad);
   finish(chart, input);
   for (const Axis axis : kAxes) {
@@ -202,7 +194,7 @@ Chart speed_chart(const PlotInput& input) {
 
 Chart current_chart(const PlotInput& input) {
   Chart chart = time_chart(PlotKind::current, Plots::tr("Current"), QStringLiteral("A"));
-  if (input.now == nullptr) return chart.message = no_analysis(), chart;
+  if (input.now == nullptr) return chart.message = nothing_yet(), chart;
   for (const Axis axis : kAxes) {
     if (!shows(input, axis)) continue;
     add_series(chart, *input.now, axis, Line::dashed, &Trace::bus_A, 1,
