@@ -12,6 +12,7 @@
 #include "app/window/choice_rows.h"
 #include "app/window/document.h"
 #include "app/window/field_label.h"
+#include "app/window/keep_out_rows.h"
 #include "app/window/parts.h"
 #include "app/window/plan_row.h"
 #include "app/window/quantity_field.h"
@@ -123,8 +124,12 @@ void Card::rebuild() {
     connect(controls, &BodyControls::partChosen, this, &Card::partChosen);
     addRow(rows, controls);
   }
-  for (const CardSection& section : card_sections(part_)) {
-    addSection(rows, section.heading, section.prefix);
+  if (part_ == kKeepOutsCard) {
+    addKeepOuts(rows);
+  } else {
+    for (const CardSection& section : card_sections(part_)) {
+      addSection(rows, section.heading, section.prefix);
+    }
   }
   if (part_.ends_with(".stops")) addRow(rows, new PlanRow(*axis_of_part(part_)));
   if (part_.ends_with(".load")) {
@@ -142,6 +147,16 @@ void Card::rebuild() {
   }
   showRows();
   scroll_->setWidget(page);
+}
+
+void Card::addKeepOuts(QVBoxLayout* rows) {
+  for (std::size_t i = 0; i < document_.rig().keep_outs.size(); ++i) {
+    addRow(rows, new KeepOutHead(document_, i));
+    addSection(rows, {}, keep_out_path(i));
+  }
+  auto* add = new KeepOutAdd(document_);
+  connect(add, &KeepOutAdd::partChosen, this, &Card::partChosen);
+  addRow(rows, add);
 }
 
 void Card::addRow(QVBoxLayout* rows, CardRow* row) {
