@@ -2,7 +2,10 @@
 
 #include <qcustomplot.h>
 
+#include <optional>
+
 #include "app/plots/chart.h"
+#include "app/plots/label_places.h"
 
 /// What ChartCanvas draws besides lines: tinted bands under the data, labelled marks, legend and
 /// notes over it, and the cursor in a layer of its own.
@@ -62,16 +65,20 @@ class MarksItem : public ChartItem {
   void drawHeader(QCPPainter* painter) const;
   void drawMark(QCPPainter* painter, const Mark& mark);
   void drawUpright(QCPPainter* painter, const Mark& mark);
-  void drawLimit(QCPPainter* painter, const Mark& mark);
-  void drawBracket(QCPPainter* painter, const Mark& mark);
+  void drawLimit(QCPPainter* painter, const Mark& mark) const;
+  void drawBracket(QCPPainter* painter, const Mark& mark) const;
+  void labelMark(QCPPainter* painter, const Mark& mark);
   void drawBandLabels(QCPPainter* painter);
   void drawTicks(QCPPainter* painter) const;
   void drawNotes(QCPPainter* painter);
   void drawMessage(QCPPainter* painter) const;
+  /// At `at` by its `side`, or beside the upright line at `at` where there is no side.
   void drawLabel(QCPPainter* painter, QPointF at, Qt::Alignment side, const QString& text,
                  const QColor& colour);
+  bool isSeen(const Mark& mark) const;
+  QPointF bracketEnd(const Mark& mark) const;
 
-  QVector<QRectF> taken_;  ///< by labels of this drawing
+  std::optional<LabelPlaces> places_;  ///< of this drawing
 };
 
 class CursorItem : public ChartItem {

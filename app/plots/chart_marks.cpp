@@ -18,13 +18,19 @@ void draw_hatching(QCPPainter* painter, const QRectF& strip, bool above, const Q
 
 }  // namespace
 
+/// All lines first, so that none strikes a label out.
 void MarksItem::draw(QCPPainter* painter) {
-  taken_.clear();
+  places_.emplace(area());
   painter->setFont(style_.font);
   if (!chart_.message.isEmpty()) return drawMessage(painter);
   drawHeader(painter);
   drawTicks(painter);
-  for (const Mark& mark : chart_.marks) drawMark(painter, mark);
+  for (const Mark& mark : chart_.marks) {
+    if (isSeen(mark)) drawMark(painter, mark);
+  }
+  for (const Mark& mark : chart_.marks) {
+    if (isSeen(mark)) labelMark(painter, mark);
+  }
   drawBandLabels(painter);
   drawNotes(painter);
 }
@@ -63,6 +69,31 @@ void MarksItem::drawHeader(QCPPainter* painter) const {
   }
 }
 
+QPointF MarksItem::bracketEnd(const Mark& mark) const {
+  return {pixel(mark.x_end, 0).x(), area().bottom() - (mark.axis == Axis::tilt ? 22.0 : 8.0) -
+                                        StretchesItem::height(chart_, style_.font)};
+}
+
+bool MarksItem::isSeen(const Mark& mark) const {
+  const QRectF inside = area();
+  const QPointF at = pixel(mark.x, mark.y);
+  switch (mark.kind) {
+    case Mark::Kind::upright:
+      return at.x() >= inside.left() && at.x() <= inside.right();
+    case Mark::Kind::bracket: {
+      const double to = bracketEnd(mark).x();
+      return to >= inside.left() && at.x() <= inside.right() && to - at.x() >= 6;
+    }
+    case Mark::Kind::limit_above:
+    case Mark::Kind::limit_below:
+    case Mark::Kind::level:
+      return at.y() >= inside.top() && at.y() <= inside.bottom();
+    case Mark::Kind::point:
+      break;
+  }
+  return inside.adjusted(-1, -1, 1, 1).contains(at);
+}
+
 void MarksItem::drawMark(QCPPainter* painter, const Mark& mark) {
   switch (mark.kind) {
     case Mark::Kind::upright:
@@ -76,60 +107,60 @@ void MarksItem::drawMark(QCPPainter* painter, const Mark& mark) {
     case Mark::Kind::point:
       break;
   }
-  const QPointF at = pixel(mark.x, mark.y);
-  if (!area().adjusted(-1, -1, 1, 1).contains(at)) return;
   painter->setAntialiasing(true);
   painter->setPen(QPen(style_.theme.card, 1.5));
   painter->setBrush(colour(mark.axis));
-  painter->drawEllipse(at, 4, 4);
-  drawLabel(painter, at + QPointF(0, -6), Qt::AlignHCenter | Qt::AlignBottom, mark.text,
-            textColour(mark.axis));
+  painter->drawEllipse(pixel(mark.x, mark.y), 4, 4);
+}
+
+void MarksItem::labelMark(QCPPainter* painter, const Mark& mark) {
+  const QPointF at = pixel(mark.x, mark.y);
+  const auto label = [&](QPointF point, Qt::Alignment side) {
+    drawLabel(painter, point, side, mark.text, textColour(mark.axis));
+  };
+  switch (mark.kind) {
+    case Mark::Kind::upright:
+      return label(at, {});
+    case Mark::Kind::bracket:
+      return label(bracketEnd(mark) + QPointF(5, 0), Qt::AlignLeft | Qt::AlignVCenter);
+    case Mark::Kind::limit_above:
+    case Mark::Kind::limit_below:
+    case Mark::Kind::level:
+      return label({area().right() - 3, at.y() + 2}, Qt::AlignRight | Qt::AlignTop);
+    case Mark::Kind::point:
+      return label(at + QPointF(0, -6), Qt::AlignHCenter | Qt::AlignBottom);
+  }
 }
 
 void MarksItem::drawUpright(QCPPainter* painter, const Mark& mark) {
-  const QRectF inside = area();
   const double x = pixel(mark.x, 0).x();
-  if (x < inside.left() || x > inside.right()) return;
   painter->setAntialiasing(false);
   QPen pen(colour(mark.axis), 1.2);
   pen.setDashPattern({2, 2});
   painter->setPen(pen);
-  painter->drawLine(QLineF(x, inside.top(), x, inside.bottom()));
-  const QFontMetricsF metrics(style_.font);
-  const bool fits = x + metrics.horizontalAdvance(mark.text) + 8 < inside.right();
-  drawLabel(painter, {x + (fits ? 4 : -4), inside.top() + 1},
-            (fits ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignTop, mark.text,
-            textColour(mark.axis));
+  painter->drawLine(QLineF(x, area().top(), x, area().bottom()));
+  places_->addUpright(x);
 }
 
-void MarksItem::drawBracket(QCPPainter* painter, const Mark& mark) {
-  const QRectF inside = area();
-  const double from = pixel(mark.x, 0).x(), to = pixel(mark.x_end, 0).x();
-  const double y = inside.bottom() - (mark.axis == Axis::tilt ? 22.0 : 8.0) -
-                   StretchesItem::height(chart_, style_.font);
-  if (to < inside.left() || from > inside.right() || to - from < 6) return;
+void MarksItem::drawBracket(QCPPainter* painter, const Mark& mark) const {
+  const double from = pixel(mark.x, 0).x();
+  const QPointF end = bracketEnd(mark);
   painter->setAntialiasing(false);
   painter->setPen(QPen(colour(mark.axis), 1.2));
-  painter->drawLine(QLineF(from, y, to, y));
-  for (const double x : {from, to}) painter->drawLine(QLineF(x, y - 3, x, y + 3));
-  drawLabel(painter, {to + 5, y}, Qt::AlignLeft | Qt::AlignVCenter, mark.text,
-            textColour(mark.axis));
+  painter->drawLine(QLineF(from, end.y(), end.x(), end.y()));
+  for (const double x : {from, end.x()}) painter->drawLine(QLineF(x, end.y() - 3, x, end.y() + 3));
 }
 
-void MarksItem::drawLimit(QCPPainter* painter, const Mark& mark) {
+void MarksItem::drawLimit(QCPPainter* painter, const Mark& mark) const {
   const QRectF inside = area();
   const double y = pixel(0, mark.y).y();
-  if (y < inside.top() || y > inside.bottom()) return;
   painter->setAntialiasing(false);
   painter->setPen(QPen(colour(mark.axis), 1));
   painter->drawLine(QLineF(inside.left(), y, inside.right(), y));
-  if (mark.kind != Mark::Kind::level) {
-    const bool above = mark.kind == Mark::Kind::limit_above;
-    draw_hatching(painter, QRectF(inside.left(), above ? y - 5 : y, inside.width(), 5), above,
-                  colour(mark.axis));
-  }
-  drawLabel(painter, {inside.right() - 3, y + 2}, Qt::AlignRight | Qt::AlignTop, mark.text,
-            textColour(mark.axis));
+  if (mark.kind == Mark::Kind::level) return;
+  const bool above = mark.kind == Mark::Kind::limit_above;
+  draw_hatching(painter, QRectF(inside.left(), above ? y - 5 : y, inside.width(), 5), above,
+                colour(mark.axis));
 }
 
 void MarksItem::drawBandLabels(QCPPainter* painter) {
@@ -179,32 +210,12 @@ void MarksItem::drawMessage(QCPPainter* painter) const {
                     int(Qt::AlignCenter) | int(Qt::TextWordWrap), chart_.message);
 }
 
-/// A label with its ground, moved down (or up) line by line until it lies free.
 void MarksItem::drawLabel(QCPPainter* painter, QPointF at, Qt::Alignment side, const QString& text,
                           const QColor& text_colour) {
   if (text.isEmpty()) return;
   const QFontMetricsF metrics(style_.font);
   const QSizeF size(metrics.horizontalAdvance(text) + 4, metrics.height());
-  QRectF box(at, size);
-  if (side & Qt::AlignRight) box.moveRight(at.x());
-  if (side & Qt::AlignHCenter) box.moveLeft(at.x() - size.width() / 2);
-  if (side & Qt::AlignBottom) box.moveBottom(at.y());
-  if (side & Qt::AlignVCenter) box.moveTop(at.y() - size.height() / 2);
-  box.moveLeft(std::clamp(box.left(), area().left() + 1,
-                          std::max(area().left() + 1, area().right() - size.width())));
-  double step = (side & Qt::AlignBottom) ? -size.height() : size.height();
-  const auto hits = [&] {
-    return std::any_of(taken_.begin(), taken_.end(),
-                       [&box](const QRectF& other) { return other.intersects(box); });
-  };
-  if (box.top() < area().top()) box.moveTop(area().top());
-  for (int tries = 0; tries < 8 && hits(); ++tries) {
-    box.translate(0, step);
-    if (box.top() >= area().top()) continue;
-    step = size.height();  // no room above: look below
-    box.moveTop(area().top());
-  }
-  taken_.append(box);
+  const QRectF box = side ? places_->place(at, size, side) : places_->placeBeside(at.x(), size);
   QColor ground = style_.theme.card;
   ground.setAlphaF(0.8F);
   painter->fillRect(box, ground);

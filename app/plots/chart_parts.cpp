@@ -74,6 +74,25 @@ QString no_analysis() { return Plots::tr("Nothing computed yet. Open or describe
 
 bool shows(const PlotInput& input, Axis axis) { return !input.only || *input.only == axis; }
 
+QString nothing_yet() { return Plots::tr("Nothing computed yet. Open or describe a rig."); }
+
+Chart empty_chart(PlotKind kind, const AxisWords& x, const AxisWords& y) {
+  Chart chart;
+  chart.kind = kind;
+  chart.x_name = x.name;
+  chart.x_unit = x.unit;
+  chart.y_unit = y.unit;
+  chart.x_title = axis_title(x.name, x.unit);
+  chart.y_title = axis_title(y.name, y.unit);
+  return chart;
+}
+
+void add_axis_legend(Chart& chart, const PlotInput& input) {
+  for (const Axis axis : kAxes) {
+    if (shows(input, axis)) chart.legend.append({axis_word(axis), axis, Line::strong});
+  }
+}
+
 QVector<double> scaled(const std::vector<double>& values, double factor) {
   QVector<double> result(qsizetype(values.size()));
   std::transform(values.begin(), values.end(), result.begin(),

@@ -44,6 +44,14 @@ Chart time_chart(PlotKind kind, const QString& y_name, const QString& y_unit);
 QString no_analysis();
 
 bool shows(const PlotInput& input, Axis axis);
+QString nothing_yet();  ///< instead of a plot while there is no analysis
+/// A chart with its axes named and nothing in it.
+struct AxisWords {
+  QString name, unit;
+};
+Chart empty_chart(PlotKind kind, const AxisWords& x, const AxisWords& y);
+/// The colours of the shown axes, first in the legend.
+void add_axis_legend(Chart& chart, const PlotInput& input);
 QVector<double> scaled(const std::vector<double>& values, double factor);
 /// Why the plot of an axis is empty, from the figure that needs the same inputs.
 QString missing_text(const Analysis& analysis, Axis axis, const char* figure);

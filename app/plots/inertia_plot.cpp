@@ -1,11 +1,11 @@
+#include "app/plots/inertia_plot.h"
+
 #include <QPainter>
 #include <algorithm>
 #include <cmath>
 
 #include "app/plots/charts.h"
 #include "app/plots/format.h"
-#include "app/plots/painted_parts.h"
-#include "app/plots/painted_plot.h"
 #include "app/plots/text.h"
 #include "core/rig/fields.h"
 
@@ -71,69 +71,34 @@ struct Bars {
 
 }  // namespace
 
-InertiaPicture inertia_picture(const PlotInput& input) {
-  InertiaPicture picture;
+InertiaPlot::InertiaPlot(QWidget* parent) : PaintedPlot(PlotKind::inertia, parent) { setInput({}); }
+
+void InertiaPlot::take(const PlotInput& input) {
+  shares_ = {};
+  message_.clear();
   if (input.rig == nullptr) {
-    picture.message = Plots::tr("Nothing to show yet. Open or describe a rig.");
-    return picture;
+    message_ = chart_parts::nothing_yet();
+    return;
   }
   const Rig rig = with_defaults(*input.rig);
   QStringList missing;
   for (const Axis axis : kAxes) {
     if (!chart_parts::shows(input, axis)) continue;
     const auto shares = inertia_shares(rig, axis);
-    if (shares) picture.shares[std::size_t(axis)] = *shares;
-    if (!shares) {
+    if (shares) {
+      shares_[std::size_t(axis)] = *shares;
+    } else {
       missing
           << Plots::tr("%1: a mass, a place, a shape or the gear is missing").arg(axis_word(axis));
     }
   }
-  if (picture.shares[0].empty() && picture.shares[1].empty()) {
-    picture.message = missing.join('\n');
-  }
-  return picture;
+  if (shares_[0].empty() && shares_[1].empty()) message_ = missing.join('\n');
 }
 
-void paint_inertia(QPainter& painter, const QRectF& rect, const InertiaPicture& picture,
-                   const Theme& theme) {
-  if (!picture.message.isEmpty()) return paint_message(painter, rect, picture.message, theme);
-  std::size_t rows = 0;
-  for (const auto& shares : picture.shares) rows += shares.empty() ? 0 : shares.size() + 1;
-  const double height = QFontMetricsF(painter.font()).height();
-  const double line = std::clamp(rect.height() / double(rows + 1), height, 1.7 * height);
-  const Bars bars{painter, theme, line};
-  double y = rect.top();
-  for (const Axis axis : kAxes) {
-    const auto& shares = picture.shares[std::size_t(axis)];
-    if (shares.empty()) continue;
-    const double share_of_height = double(shares.size() + 1) / double(rows);
-    const double block = (rect.height() - line) * share_of_height;
-    bars.paint({rect.left(), y, rect.width(), block}, axis, shares);
-    y += std::min(block, line * double(shares.size() + 1)) + line / 2;
-  }
-}
-
-InertiaPlot::InertiaPlot(QWidget* parent) : PlotView(parent) {
-  setAccessibleName(title());
-  setInput({});
-}
-
-void InertiaPlot::setInput(const PlotInput& input) {
-  picture_ = inertia_picture(input);
-  setAccessibleDescription(summary());
-  update();
-}
-
-void InertiaPlot::setTheme(const Theme& theme) {
-  theme_ = theme;
-  update();
-}
-
-QString InertiaPlot::summary() const {
-  if (!picture_.message.isEmpty()) return picture_.message;
+QString InertiaPlot::words() const {
   QStringList lines;
   for (const Axis axis : kAxes) {
-    for (const InertiaShare& share : picture_.shares[std::size_t(axis)]) {
+    for (const InertiaShare& share : shares_[std::size_t(axis)]) {
       lines << QStringLiteral("%1, %2: %3")
                    .arg(axis_word(axis), share.name,
                         format_value(share.inertia_kgm2, "kg.m2", "g.m2"));
@@ -145,7 +110,7 @@ QString InertiaPlot::summary() const {
 QString InertiaPlot::csv() const {
   QString text = Plots::tr("Axis,Part,Inertia / kg·m²") + '\n';
   for (const Axis axis : kAxes) {
-    for (const InertiaShare& share : picture_.shares[std::size_t(axis)]) {
+    for (const InertiaShare& share : shares_[std::size_t(axis)]) {
       text += QStringLiteral("%1,\"%2\",%3\n")
                   .arg(axis_word(axis), QString(share.name).replace('"', QStringLiteral("\"\"")),
                        csv_number(share.inertia_kgm2));
@@ -154,14 +119,22 @@ QString InertiaPlot::csv() const {
   return text;
 }
 
-void InertiaPlot::paintTo(QPainter& painter, const QRectF& rect, const Theme& theme) const {
-  painter.fillRect(rect, theme.card);
-  paint_inertia(painter, rect.adjusted(8, 8, -8, -8), picture_, theme);
-}
-
-void InertiaPlot::paintEvent(QPaintEvent*) {
-  QPainter painter(this);
-  paintTo(painter, rect(), theme_);
+void InertiaPlot::paintPicture(QPainter& painter, const QRectF& inside, const Theme& theme) const {
+  const QRectF rect = inside.adjusted(2, 4, -2, -4);
+  std::size_t rows = 0;
+  for (const auto& shares : shares_) rows += shares.empty() ? 0 : shares.size() + 1;
+  const double height = QFontMetricsF(painter.font()).height();
+  const double line = std::clamp(rect.height() / double(rows + 1), height, 1.7 * height);
+  const Bars bars{painter, theme, line};
+  double y = rect.top();
+  for (const Axis axis : kAxes) {
+    const auto& shares = shares_[std::size_t(axis)];
+    if (shares.empty()) continue;
+    const double share_of_height = double(shares.size() + 1) / double(rows);
+    const double block = (rect.height() - line) * share_of_height;
+    bars.paint({rect.left(), y, rect.width(), block}, axis, shares);
+    y += std::min(block, line * double(shares.size() + 1)) + line / 2;
+  }
 }
 
 }  // namespace gazewright

@@ -10,9 +10,10 @@
 #include "app/plots/bode_plot.h"
 #include "app/plots/chart_plot.h"
 #include "app/plots/charts.h"
-#include "app/plots/painted_plot.h"
-#include "app/plots/reach_picture.h"
+#include "app/plots/inertia_plot.h"
+#include "app/plots/reach_plot.h"
 #include "app/plots/text.h"
+#include "app/plots/travel_plot.h"
 
 namespace gazewright {
 namespace {

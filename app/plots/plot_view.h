@@ -49,8 +49,15 @@ struct PlotInput {
   const std::array<RatioSweep, 2>* sweeps = nullptr;  ///< by Axis
   const std::array<RatioSweep, 2>* ghost_sweeps = nullptr;
   const ReachMap* reach = nullptr;
+  bool reach_waits = false;    ///< the map is that of before the drag
   std::optional<Axis> only{};  ///< show one axis; empty: both
   bool fixed_scale = false;    ///< keep the scale, so that an edit moves the curve (dragging)
+};
+
+/// A card that belongs to a plot, for a button beside its title.
+struct PlotLink {
+  QString text, help;
+  QString part;  ///< empty: there is none
 };
 
 /// A plot as a widget. Wheel zooms at the pointer, drag pans; double click, Home or wholeView()
@@ -79,6 +86,8 @@ class PlotView : public QWidget {
   /// painter serves screen, print and PDF.
   virtual void paintTo(QPainter& painter, const QRectF& rect, const Theme& theme) const = 0;
 
+  virtual PlotLink link() const { return {}; }
+
   /// A picture with a light ground, `scale` device pixels per logical pixel.
   QImage image(double scale = 2) const;
   /// Writes .png, .svg, .pdf or .csv by the file's ending; a fault leaves an old file as it was.
@@ -93,6 +102,8 @@ class PlotView : public QWidget {
   /// The pointer or the keys moved the cursor to this time [s]; NaN: it left. Never emitted by
   /// setCursor().
   void cursorMoved(double time_s);
+  /// The user asks for the card of a part: "pan.cable".
+  void partChosen(const QString& part);
 };
 
 std::unique_ptr<PlotView> make_plot(PlotKind kind, QWidget* parent = nullptr);

@@ -106,9 +106,7 @@ void add_wanted(Chart& chart, const PlotInput& input) {
 }
 
 void add_legend(Chart& chart, const PlotInput& input) {
-  for (const Axis axis : kAxes) {
-    if (shows(input, axis)) chart.legend.append({axis_word(axis), axis, Line::strong});
-  }
+  add_axis_legend(chart, input);
   const auto has = [&chart](Line line) {
     return std::any_of(chart.series.begin(), chart.series.end(),
                        [line](const Series& s) { return s.line == line; });
@@ -118,12 +116,9 @@ void add_legend(Chart& chart, const PlotInput& input) {
   if (has(Line::ghost)) chart.legend.append({Plots::tr("before"), {}, Line::ghost});
 }
 
-Chart empty_chart() {
-  Chart chart;
-  chart.kind = PlotKind::time_ratio;
-  chart.x_name = chart.x_title = Plots::tr("Ratio");
-  chart.y_unit = QStringLiteral("ms");
-  chart.y_title = axis_title(Plots::tr("Time"), chart.y_unit);
+Chart empty_ratio_chart() {
+  Chart chart = empty_chart(PlotKind::time_ratio, {Plots::tr("Ratio"), {}},
+                            {Plots::tr("Time"), QStringLiteral("ms")});
   chart.x_log = true;
   chart.x = {1, 200};
   chart.ticks = stock_ratios();
@@ -133,7 +128,7 @@ Chart empty_chart() {
 }  // namespace
 
 Chart ratio_chart(const PlotInput& input) {
-  Chart chart = empty_chart();
+  Chart chart = empty_ratio_chart();
   if (input.sweeps == nullptr) {
     chart.message = Plots::tr("The ratios are being tried out, or no rig is open.");
     return chart;

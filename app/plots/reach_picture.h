@@ -1,8 +1,9 @@
 #pragma once
 
 #include "app/plots/plot_view.h"
-#include "core/analysis/reach.h"
+#include "app/plots/reach_grid.h"
 
+class QFontMetricsF;
 class QPainter;
 
 namespace gazewright {
@@ -11,46 +12,27 @@ namespace gazewright {
 struct ReachPicture {
   ReachMap map;
   std::array<double, 2> move_rad{};  ///< of the task, by Axis; NaN: not known
-  QString message;
+  QString summary;                   ///< "Points at 61 % of the sphere, sees 74 % of it, ..."
+  QString message;                   ///< instead of the map
+  bool waits = false;                ///< for the end of a drag: the map is that of before
 };
 ReachPicture reach_picture(const PlotInput& input);
-/// Every region has a pattern and a word of its own besides its colour.
+
+/// Where the map lies in a rectangle. @pre there is no message.
+ReachGrid reach_grid(const QRectF& rect, const QFontMetricsF& metrics, const ReachPicture& picture);
+/// Every region has a pattern and a word of its own besides its colour. @pre as above.
 void paint_reach(QPainter& painter, const QRectF& rect, const ReachPicture& picture,
                  const Theme& theme);
 
-/// "Points at 61 % of the sphere and sees 74 %; ..."
-QString reach_summary(const ReachMap& map);
 /// "pan stop", "collision" ..., translated; "reachable" where nothing limits.
 QString limit_word(PoseLimit limit);
 
-/// A rectangle of poses with the same limit, as indices of the grid, ends included.
-struct ReachPatch {
+/// The pose at a point of the map and what keeps it from being reached.
+struct ReachPlace {
+  double pan_rad = 0, tilt_rad = 0;
   PoseLimit limit = PoseLimit::none;
-  std::size_t pan_first = 0, pan_last = 0, tilt_first = 0, tilt_last = 0;
+  QString part;  ///< whose card mends it; empty where it can be reached
 };
-/// The whole map as such rectangles, none over another.
-std::vector<ReachPatch> patches_of(const ReachMap& map);
-
-class ReachPlot final : public PlotView {
-  Q_OBJECT
-
- public:
-  explicit ReachPlot(QWidget* parent);
-  PlotKind kind() const override { return PlotKind::reach; }
-  void setInput(const PlotInput& input) override;
-  void setTheme(const Theme& theme) override;
-  void setCursor(double) override {}
-  QString summary() const override;
-  QString csv() const override;
-  void paintTo(QPainter& painter, const QRectF& rect, const Theme& theme) const override;
-  QSize sizeHint() const override { return {360, 220}; }
-
- protected:
-  void paintEvent(QPaintEvent* event) override;
-
- private:
-  ReachPicture picture_;
-  Theme theme_ = theme_for(ThemeKind::light);
-};
+std::optional<ReachPlace> reach_place(const ReachGrid& grid, const ReachMap& map, QPointF point);
 
 }  // namespace gazewright

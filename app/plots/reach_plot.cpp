@@ -1,30 +1,22 @@
+#include "app/plots/reach_plot.h"
+
+#include <QFontMetricsF>
+#include <QHelpEvent>
+#include <QMouseEvent>
 #include <QPainter>
+#include <QToolTip>
 
 #include "app/plots/charts.h"
-#include "app/plots/painted_parts.h"
-#include "app/plots/reach_picture.h"
+#include "app/plots/format.h"
 #include "app/plots/text.h"
 
 namespace gazewright {
 
-ReachPlot::ReachPlot(QWidget* parent) : PlotView(parent) {
-  setAccessibleName(title());
-  setInput({});
-}
+ReachPlot::ReachPlot(QWidget* parent) : PaintedPlot(PlotKind::reach, parent) { setInput({}); }
 
-void ReachPlot::setInput(const PlotInput& input) {
-  picture_ = reach_picture(input);
-  setAccessibleDescription(summary());
-  update();
-}
-
-void ReachPlot::setTheme(const Theme& theme) {
-  theme_ = theme;
-  update();
-}
-
-QString ReachPlot::summary() const {
-  return picture_.message.isEmpty() ? reach_summary(picture_.map) : picture_.message;
+PlotLink ReachPlot::link() const {
+  return {Plots::tr("Keep-outs…"), Plots::tr("Enter directions that the camera must stay out of"),
+          QStringLiteral("keep_outs")};
 }
 
 QString ReachPlot::csv() const {
@@ -40,16 +32,39 @@ QString ReachPlot::csv() const {
   return text;
 }
 
-void ReachPlot::paintTo(QPainter& painter, const QRectF& rect, const Theme& theme) const {
-  painter.fillRect(rect, theme.card);
-  painter.save();
-  paint_reach(painter, rect.adjusted(4, 2, -4, -2), picture_, theme);
-  painter.restore();
+ReachGrid ReachPlot::grid() const {
+  return reach_grid(inside(rect()), QFontMetricsF(font()), picture_);
 }
 
-void ReachPlot::paintEvent(QPaintEvent*) {
-  QPainter painter(this);
-  paintTo(painter, rect(), theme_);
+std::optional<ReachPlace> ReachPlot::placeAt(QPointF point) const {
+  if (!picture_.message.isEmpty() || picture_.waits) return std::nullopt;
+  return reach_place(grid(), picture_.map, point);
+}
+
+void ReachPlot::paintPicture(QPainter& painter, const QRectF& inside, const Theme& theme) const {
+  paint_reach(painter, inside, picture_, theme);
+}
+
+void ReachPlot::mousePressEvent(QMouseEvent* event) {
+  const auto place = placeAt(event->position());
+  if (event->button() == Qt::LeftButton && place && !place->part.isEmpty()) {
+    emit partChosen(place->part);
+  }
+}
+
+bool ReachPlot::event(QEvent* event) {
+  if (event->type() != QEvent::ToolTip) return PaintedPlot::event(event);
+  const auto* help = static_cast<QHelpEvent*>(event);
+  const auto place = placeAt(help->pos());
+  QString text;
+  if (place) {
+    text = Plots::tr("pan %1, tilt %2: %3")
+               .arg(format_value(place->pan_rad, "rad", "deg"),
+                    format_value(place->tilt_rad, "rad", "deg"), limit_word(place->limit));
+    if (!place->part.isEmpty()) text += Plots::tr(". Press to show its card.");
+  }
+  QToolTip::showText(help->globalPos(), text, this);
+  return true;
 }
 
 }  // namespace gazewright

@@ -149,7 +149,7 @@ void mark_settling(Chart& chart, const Analysis& analysis, Axis axis) {
 
 Chart step_chart(const PlotInput& input) {
   Chart chart = time_chart(PlotKind::step, Plots::tr("Angle"), QStringLiteral("°"));
-  if (input.now == nullptr) return chart.message = no_analysis(), chart;
+  if (input.now == nullptr) return chart.message = nothing_yet(), chart;
   add_both(chart, input, &Trace::angle_rad, kDegPerRad);
   finish(chart, input);
   if (!chart.message.isEmpty()) return chart;
@@ -165,7 +165,7 @@ Chart step_chart(const PlotInput& input) {
 
 Chart speed_chart(const PlotInput& input) {
   Chart chart = time_chart(PlotKind::speed, Plots::tr("Speed"), QStringLiteral("°/s"));
-  if (input.now == nullptr) return chart.message = no_analysis(), chart;
+  if (input.now == nullptr) return chart.message = nothing_yet(), chart;
   add_both(chart, input, &Trace::speed_radps, kDegPerRad);
   finish(chart, input);
   for (const Axis axis : kAxes) {
@@ -187,7 +187,7 @@ Chart speed_chart(const PlotInput& input) {
 
 Chart current_chart(const PlotInput& input) {
   Chart chart = time_chart(PlotKind::current, Plots::tr("Current"), QStringLiteral("A"));
-  if (input.now == nullptr) return chart.message = no_analysis(), chart;
+  if (input.now == nullptr) return chart.message = nothing_yet(), chart;
   for (const Axis axis : kAxes) {
     if (!shows(input, axis)) continue;
     add_series(chart, *input.now, axis, Line::dashed, &Trace::bus_A, 1,

@@ -54,17 +54,6 @@ void add_readings(Chart& chart, const Analysis& analysis, Axis axis) {
                              format_value(*top, "rad/s", "deg/s"));
 }
 
-Chart empty_chart() {
-  Chart chart;
-  chart.kind = PlotKind::torque_speed;
-  chart.x_name = Plots::tr("Output speed");
-  chart.x_unit = QStringLiteral("°/s");
-  chart.y_unit = QStringLiteral("N·m");
-  chart.x_title = axis_title(chart.x_name, chart.x_unit);
-  chart.y_title = axis_title(Plots::tr("Torque"), chart.y_unit);
-  return chart;
-}
-
 void set_ranges(Chart& chart) {
   double least = 0, most = 0;
   for (const Series& series : chart.series) {
@@ -78,9 +67,7 @@ void set_ranges(Chart& chart) {
 }
 
 void add_legend(Chart& chart, const PlotInput& input) {
-  for (const Axis axis : kAxes) {
-    if (shows(input, axis)) chart.legend.append({axis_word(axis), axis, Line::strong});
-  }
+  add_axis_legend(chart, input);
   chart.legend.append({Plots::tr("driving"), {}, Line::strong});
   chart.legend.append({Plots::tr("braking"), {}, Line::dashed});
   chart.legend.append({Plots::tr("the step"), {}, Line::fine});
@@ -89,11 +76,10 @@ void add_legend(Chart& chart, const PlotInput& input) {
 }  // namespace
 
 Chart torque_speed_chart(const PlotInput& input) {
-  Chart chart = empty_chart();
-  if (input.now == nullptr) {
-    chart.message = Plots::tr("Nothing computed yet. Open or describe a rig.");
-    return chart;
-  }
+  Chart chart =
+      empty_chart(PlotKind::torque_speed, {Plots::tr("Output speed"), QStringLiteral("°/s")},
+                  {Plots::tr("Torque"), QStringLiteral("N·m")});
+  if (input.now == nullptr) return chart.message = nothing_yet(), chart;
   for (const Axis axis : kAxes) {
     if (!shows(input, axis)) continue;
     const AxisCurves& curves = input.now->of(axis);

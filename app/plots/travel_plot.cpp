@@ -1,67 +1,49 @@
+#include "app/plots/travel_plot.h"
+
 #include <QPainter>
 #include <algorithm>
 #include <cmath>
 
 #include "app/plots/charts.h"
 #include "app/plots/dial_view.h"
-#include "app/plots/painted_parts.h"
-#include "app/plots/painted_plot.h"
 #include "app/plots/text.h"
 #include "app/plots/travel_dial.h"
 
 namespace gazewright {
 
-namespace {
-
-QRectF inside(const QRectF& rect) { return rect.adjusted(4, 4, -4, -4); }
-
-}  // namespace
-
-QRectF travel_place(const QRectF& rect, const TravelPicture& picture, Axis axis) {
-  const auto shown = std::ranges::count_if(picture.dial, [](const auto& d) { return bool(d); });
-  if (!picture.dial[std::size_t(axis)] || !picture.message.isEmpty()) return {};
-  const double width = rect.width() / double(shown);
-  const bool second = axis == Axis::tilt && shown == 2;
-  return {rect.left() + (second ? width : 0), rect.top(), width, rect.height()};
-}
-
-void paint_travel(QPainter& painter, const QRectF& rect, const TravelPicture& picture,
-                  const Theme& theme) {
-  if (!picture.message.isEmpty()) return paint_message(painter, rect, picture.message, theme);
-  for (const Axis axis : kAxes) {
-    const auto& dial = picture.dial[std::size_t(axis)];
-    if (dial) paint_travel_dial(painter, travel_place(rect, picture, axis), *dial, theme);
-  }
-}
-
 TravelPlot::TravelPlot(QWidget* parent)
-    : PlotView(parent), dials_{new TravelDial(Axis::pan, this), new TravelDial(Axis::tilt, this)} {
-  setAccessibleName(title());
+    : PaintedPlot(PlotKind::travel, parent),
+      dials_{new TravelDial(Axis::pan, this), new TravelDial(Axis::tilt, this)} {
   setInput({});
 }
 
-void TravelPlot::setInput(const PlotInput& input) {
-  picture_ = {};
+void TravelPlot::take(const PlotInput& input) {
+  pictures_ = {};
   steps_ = {};
-  if (input.now == nullptr || input.rig == nullptr) {
-    picture_.message = Plots::tr("Nothing computed yet. Open or describe a rig.");
-  }
+  const bool known = input.now != nullptr && input.rig != nullptr;
+  message_ = known ? QString() : chart_parts::nothing_yet();
   for (const Axis axis : kAxes) {
-    if (!picture_.message.isEmpty() || !chart_parts::shows(input, axis)) continue;
+    if (!known || !chart_parts::shows(input, axis)) continue;
     const auto i = std::size_t(axis);
-    picture_.dial[i] = dial_picture(*input.rig, axis, input.now->of(axis).travel);
-    dials_[i]->setPicture(*picture_.dial[i]);
+    pictures_[i] = dial_picture(*input.rig, axis, input.now->of(axis).travel);
+    dials_[i]->setPicture(*pictures_[i]);
     steps_[i] = input.now->of(axis).step;
     move_rad_[i] = input.now->of(axis).move_rad;
   }
-  setAccessibleDescription(summary());
   lay();
-  update();
+}
+
+QRectF TravelPlot::placeOf(const QRectF& inside, Axis axis) const {
+  if (!pictures_[std::size_t(axis)]) return {};
+  const bool both = pictures_[0] && pictures_[1];
+  const double width = inside.width() / (both ? 2 : 1);
+  const bool second = axis == Axis::tilt && both;
+  return {inside.left() + (second ? width : 0), inside.top(), width, inside.height()};
 }
 
 void TravelPlot::lay() {
   for (const Axis axis : kAxes) {
-    const QRectF place = travel_place(inside(rect()), picture_, axis);
+    const QRectF place = placeOf(inside(rect()), axis);
     dials_[std::size_t(axis)]->setVisible(!place.isEmpty());
     dials_[std::size_t(axis)]->setGeometry(place.toRect());
   }
@@ -70,17 +52,16 @@ void TravelPlot::lay() {
 void TravelPlot::resizeEvent(QResizeEvent*) { lay(); }
 
 void TravelPlot::setTheme(const Theme& theme) {
-  theme_ = theme;
+  PaintedPlot::setTheme(theme);
   for (TravelDial* dial : dials_) dial->setTheme(theme);
-  update();
 }
 
 /// The hands follow the step, which is centred on the rest pose.
 void TravelPlot::setCursor(double time_s) {
   for (std::size_t i = 0; i < steps_.size(); ++i) {
     const auto& times = steps_[i].time_s;
-    if (!picture_.dial[i]) continue;
-    double& hand = picture_.dial[i]->angle_rad;
+    if (!pictures_[i]) continue;
+    double& hand = pictures_[i]->angle_rad;
     hand = std::nan("");
     if (!times.empty() && std::isfinite(time_s)) {
       const auto after = std::lower_bound(times.begin(), times.end(), time_s);
@@ -91,12 +72,10 @@ void TravelPlot::setCursor(double time_s) {
   }
 }
 
-QString TravelPlot::summary() const {
-  if (!picture_.message.isEmpty()) return picture_.message;
+QString TravelPlot::words() const {
   QStringList lines;
-  for (const Axis axis : kAxes) {
-    const auto& dial = picture_.dial[std::size_t(axis)];
-    if (dial) lines << axis_word(axis) + QStringLiteral(": ") + dial_summary(*dial);
+  for (const auto& dial : pictures_) {
+    if (dial) lines << axis_word(dial->axis) + QStringLiteral(": ") + dial_summary(*dial);
   }
   return lines.join(QStringLiteral(". "));
 }
@@ -106,7 +85,7 @@ QString TravelPlot::csv() const {
       Plots::tr(
           "Axis,Centre / °,Stops / °,Soft limits / °,Cable / °,Usable / °,Home / °,Park / °") +
       '\n';
-  for (const auto& dial : picture_.dial) {
+  for (const auto& dial : pictures_) {
     if (!dial) continue;
     const Travel& travel = dial->travel;
     QStringList cells{axis_word(dial->axis),
@@ -126,15 +105,14 @@ QString TravelPlot::csv() const {
   return text;
 }
 
-void TravelPlot::paintTo(QPainter& painter, const QRectF& rect, const Theme& theme) const {
-  painter.fillRect(rect, theme.card);
-  paint_travel(painter, inside(rect), picture_, theme);
+void TravelPlot::paintPicture(QPainter& painter, const QRectF& inside, const Theme& theme) const {
+  for (const auto& dial : pictures_) {
+    if (dial) paint_travel_dial(painter, placeOf(inside, dial->axis), *dial, theme);
+  }
 }
 
-void TravelPlot::paintEvent(QPaintEvent*) {
-  if (picture_.message.isEmpty()) return;  // the dials paint themselves
-  QPainter painter(this);
-  paintTo(painter, rect(), theme_);
+void TravelPlot::paintEvent(QPaintEvent* event) {
+  if (!message_.isEmpty()) PaintedPlot::paintEvent(event);  // else the dials paint themselves
 }
 
 }  // namespace gazewright

@@ -73,17 +73,6 @@ void add_loop_limits(Chart& chart, const PlotInput& input) {
              {Plots::tr("loop's speed limit"), Plots::tr("%1 loop's speed limit")});
 }
 
-Chart empty_chart() {
-  Chart chart;
-  chart.kind = PlotKind::travel_speed;
-  chart.x_name = Plots::tr("Angle");
-  chart.x_unit = QStringLiteral("°");
-  chart.y_unit = QStringLiteral("°/s");
-  chart.x_title = axis_title(chart.x_name, chart.x_unit);
-  chart.y_title = axis_title(Plots::tr("Speed"), chart.y_unit);
-  return chart;
-}
-
 void set_ranges(Chart& chart) {
   double least = kInfinity, most = -kInfinity;
   for (const Series& series : chart.series) {
@@ -99,6 +88,7 @@ void set_ranges(Chart& chart) {
   }
   chart.x = {lo - air, hi + air};
   chart.y = y_range(chart, chart.x);
+  chart.y.hi += 0.15 * (chart.y.hi - chart.y.lo);  // for the labels
 }
 
 QString why_empty(const Analysis& analysis, Axis axis) {
@@ -114,11 +104,9 @@ QString why_empty(const Analysis& analysis, Axis axis) {
 }  // namespace
 
 Chart travel_speed_chart(const PlotInput& input) {
-  Chart chart = empty_chart();
-  if (input.now == nullptr) {
-    chart.message = Plots::tr("Nothing computed yet. Open or describe a rig.");
-    return chart;
-  }
+  Chart chart = empty_chart(PlotKind::travel_speed, {Plots::tr("Angle"), QStringLiteral("°")},
+                            {Plots::tr("Speed"), QStringLiteral("°/s")});
+  if (input.now == nullptr) return chart.message = nothing_yet(), chart;
   for (const Axis axis : kAxes) {
     if (!shows(input, axis)) continue;
     const AxisCurves& curves = input.now->of(axis);
@@ -141,9 +129,7 @@ Chart travel_speed_chart(const PlotInput& input) {
   }
   set_ranges(chart);
   add_loop_limits(chart, input);
-  for (const Axis axis : kAxes) {
-    if (shows(input, axis)) chart.legend.append({axis_word(axis), axis, Line::strong});
-  }
+  add_axis_legend(chart, input);
   chart.legend.append({Plots::tr("to soft limit"), {}, Line::strong});
   chart.legend.append({Plots::tr("to stop"), {}, Line::dashed});
   return chart;

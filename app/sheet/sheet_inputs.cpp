@@ -119,13 +119,14 @@ bool is_left_out(const FieldRef& field) {
   return quantity != nullptr && quantity->info->detail && !quantity->quantity->has_value();
 }
 
-/// One line per field, in the order of the file; bodies have a table of their own.
+/// One line per field, in the order of the file; bodies and keep-outs have tables of their own.
 std::vector<InputLine> lines_of(Rig& rig, const Theme& theme) {
   std::vector<InputLine> lines;
   std::map<QString, std::size_t> at;
   for (const FieldRef& field : all_fields(rig)) {
     QString path = QString::fromStdString(path_of(field));
     if (path.startsWith("on_pan") || path.startsWith("on_tilt")) continue;
+    if (path.startsWith("keep_outs")) continue;
     if (path == "title" || path == "notes" || is_left_out(field)) continue;
     const bool pan = path.startsWith("pan."), tilt = path.startsWith("tilt.");
     if (pan || tilt) path = path.mid(path.indexOf('.') + 1);
@@ -196,6 +197,28 @@ void draw_bodies(SheetPage& page, Rig& rig) {
               {Plots::tr("Mass"), 1, true},
               {Plots::tr("Centre x, y, z"), 2, false},
               {Plots::tr("Shape"), 2.8, false}},
+             rows);
+}
+
+void draw_keep_outs(SheetPage& page, const Rig& rig) {
+  if (rig.keep_outs.empty()) return;
+  std::vector<TableRow> rows;
+  for (const KeepOut& keep_out : rig.keep_outs) {
+    TableRow row;
+    row.cells = {{QString::fromStdString(keep_out.name), {7.5}, {}}};
+    for (const auto* ends : {&keep_out.pan_rad, &keep_out.tilt_rad}) {
+      for (const Quantity& end : *ends)
+        row.cells << quantity_cell(end, keep_out_pan_info(), page.theme());
+    }
+    rows.push_back(row);
+  }
+  page.heading(Plots::tr("Keep-outs"));
+  draw_table(page,
+             {{Plots::tr("Keep-out"), 1.6, false},
+              {Plots::tr("Pan from"), 1, true},
+              {Plots::tr("Pan to"), 1, true},
+              {Plots::tr("Tilt from"), 1, true},
+              {Plots::tr("Tilt to"), 1, true}},
              rows);
 }
 
@@ -271,6 +294,7 @@ void draw_inputs(SheetPage& page, const SheetContent& content) {
                {Plots::tr("Pan"), 1, false},
                {Plots::tr("Tilt"), 1, false}});
   draw_bodies(page, rig);
+  draw_keep_outs(page, rig);
 }
 
 }  // namespace gazewright

@@ -30,6 +30,8 @@ const ActionInfo kTable[] = {
      "", Key::UnknownKey, ""},
     {"edit.body_tilt", TEXT("Add a body that turns with &tilt"), TEXT("Add a body to the ball"), "",
      Key::UnknownKey, ""},
+    {"edit.keep_out", TEXT("Add a &keep-out"),
+     TEXT("Add a window of pan by tilt that the camera must stay out of"), "", Key::UnknownKey, ""},
     {"axis.swap", TEXT("&Swap the gearboxes"), TEXT("Pan gets tilt's gearbox and tilt pan's"), "",
      Key::UnknownKey, "Ctrl+Shift+G"},
     {"axis.pan_ratio", TEXT("&Pan ratio"), TEXT("Go to pan's ratio scale"), "", Key::UnknownKey,

@@ -13,6 +13,7 @@
 #include "app/window/choice_rows.h"
 #include "app/window/document.h"
 #include "app/window/field_label.h"
+#include "app/window/keep_out_rows.h"
 #include "app/window/limits_row.h"
 #include "app/window/parts.h"
 #include "app/window/plan_row.h"
@@ -126,8 +127,12 @@ void Card::rebuild() {
     connect(controls, &BodyControls::partChosen, this, &Card::partChosen);
     addRow(rows, controls);
   }
-  for (const CardSection& section : card_sections(document_.rig(), part_)) {
-    addSection(rows, section.heading, section.prefix);
+  if (part_ == kKeepOutsCard) {
+    addKeepOuts(rows);
+  } else {
+    for (const CardSection& section : card_sections(document_.rig(), part_)) {
+      addSection(rows, section.heading, section.prefix);
+    }
   }
   if (part_.ends_with(".drive")) addRow(rows, new AdviceRow(document_, *axis_of_part(part_)));
   if (part_ == "tracking") addRow(rows, new TrackingRow(document_));
@@ -152,6 +157,16 @@ void Card::rebuild() {
   }
   showRows();
   scroll_->setWidget(page);
+}
+
+void Card::addKeepOuts(QVBoxLayout* rows) {
+  for (std::size_t i = 0; i < document_.rig().keep_outs.size(); ++i) {
+    addRow(rows, new KeepOutHead(document_, i));
+    addSection(rows, {}, keep_out_path(i));
+  }
+  auto* add = new KeepOutAdd(document_);
+  connect(add, &KeepOutAdd::partChosen, this, &Card::partChosen);
+  addRow(rows, add);
 }
 
 void Card::addRow(QVBoxLayout* rows, CardRow* row) {

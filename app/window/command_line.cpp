@@ -10,6 +10,7 @@
 
 #include "app/window/edits.h"
 #include "app/window/main_window.h"
+#include "app/window/plots_panel.h"
 #include "gazewright_version.h"
 
 namespace gazewright {
@@ -17,7 +18,8 @@ namespace {
 
 constexpr const char* kUsage =
     R"(Usage: gazewright [RIG]
-       gazewright --picture FILE.png [--size WxH] [--dark] [--select PART] RIG
+       gazewright --picture FILE.png [--size WxH] [--dark] [--select PART]
+                  [--plots KIND,KIND...] RIG
 
 Opens the window on a rig file (*.rig.yaml), or on a sample rig when none is named.
 
@@ -26,6 +28,8 @@ Opens the window on a rig file (*.rig.yaml), or on a sample rig when none is nam
   --size WxH          size of the picture, 1440x900 unless said otherwise
   --dark              the picture in dark colours
   --select PART       whose card the picture shows, for instance tilt.motor or on_tilt[0]
+  --plots KIND,...    which plots it shows, two to six: step, time-ratio, torque-speed, speed,
+                      current, travel, travel-speed, reach, inertia
   --help              this text
   --version           the version
 
@@ -35,6 +39,7 @@ Exit status: 0 done, 2 wrong usage, 3 unreadable or invalid rig or target.
 
 struct Request {
   QString rig, picture, select;
+  std::vector<PlotKind> plots;
   QSize size{1440, 900};
   bool dark = false;
 };
@@ -42,6 +47,15 @@ struct Request {
 int complain(const QString& problem) {
   std::fprintf(stderr, "gazewright: %s\nTry gazewright --help.\n", qPrintable(problem));
   return 2;
+}
+
+bool add_plots(Request& request, const QString& keys) {
+  for (const QString& key : keys.split(',')) {
+    const auto kind = plot_kind(key);
+    if (!kind) return false;
+    request.plots.push_back(*kind);
+  }
+  return true;
 }
 
 /// The request, or an exit status where there is nothing more to do.
@@ -61,8 +75,9 @@ std::variant<Request, int> read_arguments(const QStringList& arguments) {
       request.dark = true;
       continue;
     }
-    const bool takesValue = word == QStringLiteral("--picture") ||
-                            word == QStringLiteral("--size") || word == QStringLiteral("--select");
+    static const QStringList with_value{QStringLiteral("--picture"), QStringLiteral("--size"),
+                                        QStringLiteral("--select"), QStringLiteral("--plots")};
+    const bool takesValue = with_value.contains(word);
     if (!takesValue && word.startsWith('-')) return complain("unknown option " + word);
     if (!takesValue) {
       if (!request.rig.isEmpty()) return complain("one rig at a time, please");
@@ -72,6 +87,9 @@ std::variant<Request, int> read_arguments(const QStringList& arguments) {
     if (++i >= arguments.size()) return complain(word + " needs a value");
     if (word == QStringLiteral("--picture")) request.picture = arguments[i];
     if (word == QStringLiteral("--select")) request.select = arguments[i];
+    if (word == QStringLiteral("--plots") && !add_plots(request, arguments[i])) {
+      return complain("--plots wants kinds with commas between, for instance travel,reach");
+    }
     if (word == QStringLiteral("--size")) {
       static const QRegularExpression size(QStringLiteral("^(\\d{3,4})x(\\d{3,4})$"));
       const auto match = size.match(arguments[i]);
@@ -108,6 +126,7 @@ int take_picture(const Request& request) {
     return 3;
   }
   if (!request.select.isEmpty()) window.select(request.select);
+  if (!request.plots.empty()) window.plots().setKinds(request.plots);
   window.show();
   QElapsedTimer patience;
   patience.start();

@@ -1,5 +1,7 @@
 #include "app/window/field_label.h"
 
+#include <QCoreApplication>
+
 namespace gazewright {
 
 QString field_label(const QuantityRef& field) {
@@ -12,6 +14,11 @@ QString field_label(const QuantityRef& field) {
   constexpr const char* kElements[] = {"xx", "yy", "zz", "xy", "xz", "yz"};
   if (path.find(".inertia[") != std::string::npos && index < 6) {
     return label + QStringLiteral(" ") + QLatin1String(kElements[index]);
+  }
+  if (path.starts_with("keep_outs[")) {
+    return label + QStringLiteral(" ") +
+           (index == 0 ? QCoreApplication::translate("FieldLabel", "from")
+                       : QCoreApplication::translate("FieldLabel", "to"));
   }
   if (index >= 3) return label;
   return label + QStringLiteral(" ") + QLatin1String(kCoordinates[index]);

@@ -90,6 +90,7 @@ void MainWindow::connectParts() {
   connect(&recompute_, &Recompute::behindChanged, this, &MainWindow::behindChanged);
   connect(&recompute_, &Recompute::analysisReady, this, &MainWindow::showAnalysis);
   connect(&recompute_, &Recompute::sweepReady, this, &MainWindow::showSweep);
+  connect(&recompute_, &Recompute::reachChanged, this, &MainWindow::feedPlots);
   connect(&recompute_, &Recompute::settled, this, &MainWindow::writeWaitingSheet);
   for (Axis axis : kAxes) {
     DriveLine& line = driveLine(axis);
@@ -106,6 +107,7 @@ void MainWindow::connectParts() {
   connect(findings_, &FindingsView::findingChosen, this, &MainWindow::select);
   connect(findings_, &FindingsView::remedyChosen, this, &MainWindow::applyRemedy);
   connect(plots_, &PlotsPanel::cursorMoved, this, &MainWindow::setPlotCursor);
+  connect(plots_, &PlotsPanel::partChosen, this, &MainWindow::select);
   connect(plots_, &PlotsPanel::kindsChanged, this, &MainWindow::connectDials);
   connectDials();
   connect(card_->placeButton(), &QToolButton::clicked, this, &MainWindow::togglePlace);

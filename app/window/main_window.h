@@ -119,6 +119,7 @@ class MainWindow : public QMainWindow {
   void fillSamples(QMenu* menu);
   void updateUndoTexts();
   void addBody(bool on_tilt);
+  void addKeepOut();
   void showHandbook();
   void showShortcuts();
   void showAbout();

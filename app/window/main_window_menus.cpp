@@ -7,16 +7,19 @@
 #include <QMessageBox>
 #include <QScrollArea>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "app/window/drive_line.h"
 #include "app/window/edits.h"
 #include "app/window/findings_view.h"
 #include "app/window/handbook.h"
+#include "app/window/keep_out_rows.h"
 #include "app/window/main_window.h"
 #include "app/window/message_bar.h"
 #include "app/window/places.h"
 #include "app/window/plots_panel.h"
 #include "app/window/ratio_scale.h"
+#include "core/rig/keep_outs.h"
 #include "gazewright_version.h"
 
 /// The menus, and what each action does.
@@ -29,7 +32,8 @@ void MainWindow::buildMenus() {
   QMenu* recent = rig->addMenu(tr("&Recent"));
   actions_.addTo(rig, {"", "rig.save", "rig.save_as", "", "rig.sheet", "", "rig.quit"});
   actions_.addTo(menuBar()->addMenu(tr("&Edit")),
-                 {"edit.undo", "edit.redo", "", "edit.remedy", "edit.body_pan", "edit.body_tilt"});
+                 {"edit.undo", "edit.redo", "", "edit.remedy", "edit.body_pan", "edit.body_tilt",
+                  "edit.keep_out"});
   actions_.addTo(menuBar()->addMenu(tr("&Axis")), {"axis.pan_ratio", "axis.tilt_ratio", "axis.swap",
                                                    "", "axis.next", "axis.previous"});
   actions_.addTo(menuBar()->addMenu(tr("&Show")),
@@ -66,6 +70,7 @@ void MainWindow::connectRigActions() {
   actions_.on("edit.remedy", [this] { findings_->applyRemedyOfSelected(); });
   actions_.on("edit.body_pan", [this] { addBody(false); });
   actions_.on("edit.body_tilt", [this] { addBody(true); });
+  actions_.on("edit.keep_out", [this] { addKeepOut(); });
   actions_.on("axis.swap", [this] {
     document_.edit(tr("swap of the gearboxes"), with_gearboxes_swapped(document_.rig()));
   });
@@ -133,6 +138,14 @@ void MainWindow::addBody(bool on_tilt) {
   const std::size_t count = bodies_in(document_.rig(), on_tilt).size();
   document_.edit(tr("add a body"), with_new_body(document_.rig(), on_tilt));
   select(QString::fromStdString(path_of(BodyPlace{on_tilt, count})));
+}
+
+void MainWindow::addKeepOut() {
+  const std::size_t count = document_.rig().keep_outs.size();
+  if (count < kMostKeepOuts) {
+    document_.edit(tr("add a keep-out"), with_new_keep_out(document_.rig()));
+  }
+  select(QString::fromStdString(keep_out_path(std::min(count, kMostKeepOuts - 1))));
 }
 
 void MainWindow::showHandbook() {

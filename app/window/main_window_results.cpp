@@ -68,6 +68,7 @@ void MainWindow::feedPlots() {
       !recompute_.isSweepBehind(Axis::pan) && !recompute_.isSweepBehind(Axis::tilt);
   input.sweeps = haveSweeps ? &recompute_.sweeps() : nullptr;
   input.reach = &recompute_.reach();
+  input.reach_waits = recompute_.reachWaits();
   input.fixed_scale = dragging_;
   plots_->setInput(input);
   showMarks();

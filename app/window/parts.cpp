@@ -4,6 +4,7 @@
 
 #include "app/plots/theme.h"
 #include "app/window/edits.h"
+#include "app/window/keep_out_rows.h"
 
 namespace gazewright {
 namespace {
@@ -44,6 +45,7 @@ std::string card_of(std::string_view part) {
   if (part == "surroundings") return "supply";
   if (part == "title" || part == "notes" || part.empty()) return "rig";
   if (part.starts_with("detectors")) return "tracking";
+  if (part.starts_with(kKeepOutsCard)) return kKeepOutsCard;
   if (part == "on_pan") return "pan.load";
   if (part == "on_tilt" || part.starts_with("tilt.axis_at")) return "tilt.load";
   const std::size_t dot = part.find('.');
@@ -66,6 +68,7 @@ QString part_title(const Rig& rig, std::string_view part) {
   if (part == "camera") return tr("Camera");
   if (part == "task") return tr("Task");
   if (part == "tracking") return tr("Tracking");
+  if (part == kKeepOutsCard) return tr("Keep-outs");
   if (const auto place = body_place(rig, part)) {
     return body_title(bodies_in(rig, place->on_tilt)[place->index]);
   }
@@ -76,7 +79,7 @@ QString part_title(const Rig& rig, std::string_view part) {
 
 std::vector<PartEntry> all_parts(const Rig& rig) {
   std::vector<PartEntry> entries{{"", tr("The whole")}};
-  for (const char* part : {"rig", "task", "camera", "tracking", "supply", "stand"}) {
+  for (const char* part : {"rig", "task", "camera", "tracking", "supply", "stand", kKeepOutsCard}) {
     entries.push_back({part, part_title(rig, part)});
   }
   for (Axis axis : kAxes) {

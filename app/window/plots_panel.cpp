@@ -80,6 +80,12 @@ PlotsPanel::Cell PlotsPanel::makeCell(PlotKind kind) {
   auto* top = new QHBoxLayout;
   top->addWidget(cell.choice);
   top->addStretch();
+  if (const PlotLink link = cell.plot->link(); !link.part.isEmpty()) {
+    auto* button = textButton(link.text, link.help);
+    button->setObjectName(QStringLiteral("plot.link"));
+    connect(button, &QToolButton::clicked, this, [this, link] { emit partChosen(link.part); });
+    top->addWidget(button);
+  }
   top->addWidget(cell.remove);
   auto* layout = new QVBoxLayout(cell.frame);
   layout->setContentsMargins(6, 3, 4, 4);
@@ -91,6 +97,7 @@ PlotsPanel::Cell PlotsPanel::makeCell(PlotKind kind) {
   cell.plot->setInput(input_);
   cell.plot->setAccessibleDescription(cell.plot->summary());
   connect(cell.plot, &PlotView::cursorMoved, this, &PlotsPanel::cursorMoved);
+  connect(cell.plot, &PlotView::partChosen, this, &PlotsPanel::partChosen);
   QFrame* frame = cell.frame;
   connect(cell.choice, &QComboBox::activated, this, [this, frame](int index) {
     changeKind(frame, plot_kinds()[static_cast<std::size_t>(index)]);

@@ -34,6 +34,7 @@ class PlotsPanel : public QWidget {
  signals:
   void cursorMoved(double time_s);
   void kindsChanged();
+  void partChosen(const QString& part);  ///< its card is asked for
 
  protected:
   void resizeEvent(QResizeEvent* event) override;

@@ -10,6 +10,7 @@
 
 #include "app/window/document.h"
 #include "app/window/edits.h"
+#include "app/window/keep_out_rows.h"
 #include "app/window/missing.h"
 #include "app/window/quantity_text.h"
 #include "app/window/widgets.h"
@@ -132,9 +133,12 @@ void QuantityField::commitValue() {
     showProblem(edit_, QString::fromStdString(problem->problem + ". " + problem->fix + "."));
     return;
   }
+  const Rig after = with_quantity(document_.rig(), path_, std::get<Quantity>(read));
+  if (const QString problem = keep_out_problem(after, path_); !problem.isEmpty()) {
+    return showProblem(edit_, problem);
+  }
   clearProblem();
-  document_.edit(part_ + QStringLiteral(": ") + label_->text().toLower(),
-                 with_quantity(document_.rig(), path_, std::get<Quantity>(read)));
+  document_.edit(part_ + QStringLiteral(": ") + label_->text().toLower(), after);
   refresh();
 }
 

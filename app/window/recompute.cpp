@@ -34,19 +34,24 @@ struct Recompute::Jobs {
       : analysis(
             analysis_pool,
             [](const AnalysisRequest& request, const std::stop_token& stop) {
-              return Answers{
-                  std::make_shared<const Analysis>(analyse(request.rig,
-                                                           {.remedies = request.full,
-                                                            .coupling = request.full,
-                                                            .profiles = request.full},
-                                                           stop)),
-                  std::make_shared<const ReachMap>(reach_of(request.rig, kReachStep_rad, stop))};
+              return std::make_shared<const Analysis>(analyse(
+                  request.rig,
+                  {.remedies = request.full, .coupling = request.full, .profiles = request.full},
+                  stop));
             },
-            [&owner](const AnalysisRequest& request, const Answers& result, bool isLatest) {
+            [&owner](const AnalysisRequest& request, const AnalysisPointer& result, bool isLatest) {
               owner.analysisDone(request.rig, request.full, result, isLatest);
             }),
+        reach(
+            reach_pool,
+            [](const Rig& inputs, const std::stop_token& stop) {
+              return std::make_shared<const ReachMap>(reach_of(inputs, kReachStep_rad, stop));
+            },
+            [&owner](const Rig& inputs, const MapPointer& map, bool isLatest) {
+              owner.reachDone(inputs, map, isLatest);
+            }),
         sweeps{sweepJob(owner, Axis::pan), sweepJob(owner, Axis::tilt)} {
-    for (QThreadPool* pool : {&analysis_pool, &sweep_pool}) pool->setMaxThreadCount(1);
+    for (QThreadPool* pool : {&analysis_pool, &reach_pool, &sweep_pool}) pool->setMaxThreadCount(1);
   }
   ~Jobs() {
     for (const auto& sweep : sweeps) sweep->dropAll();  // none waits for another one's end
@@ -54,6 +59,8 @@ struct Recompute::Jobs {
   Jobs(const Jobs&) = delete;
   Jobs& operator=(const Jobs&) = delete;
 
+  using AnalysisPointer = std::shared_ptr<const Analysis>;
+  using MapPointer = std::shared_ptr<const ReachMap>;
   using SweepJob = NewestWins<SweepRequest, RatioSweep>;
   std::unique_ptr<SweepJob> sweepJob(Recompute& owner, Axis axis) {
     return std::make_unique<SweepJob>(
@@ -67,8 +74,10 @@ struct Recompute::Jobs {
         });
   }
 
-  QThreadPool analysis_pool, sweep_pool;  // a thread each, so that a sweep delays no analysis
-  NewestWins<AnalysisRequest, Answers> analysis;
+  // A thread each, so that none delays the analysis and no sweep the map.
+  QThreadPool analysis_pool, reach_pool, sweep_pool;
+  NewestWins<AnalysisRequest, AnalysisPointer> analysis;
+  NewestWins<Rig, MapPointer> reach;
   std::array<std::unique_ptr<SweepJob>, 2> sweeps;
 };
 
@@ -77,6 +86,11 @@ Recompute::~Recompute() = default;
 
 void Recompute::request(const Rig& rig) {
   wanted_ = rig;
+  wanted_inputs_ = reach_inputs(rig);
+  if (mapped_ != wanted_inputs_) {
+    mapped_.reset();
+    jobs_->reach.dropAll();
+  }
   const bool wasBehind = behind_;
   behind_ = true;
   if (const AnalysisRequest* running = jobs_->analysis.running(); running && running->full) {
@@ -101,8 +115,10 @@ void Recompute::setDragging(bool on) {
     }
     return;
   }
-  if (!behind_ && !full_) jobs_->analysis.request({wanted_, true});
-  if (!behind_) requestSweeps();
+  if (behind_) return;
+  if (!full_) jobs_->analysis.request({wanted_, true});
+  requestReach();
+  requestSweeps();
 }
 
 void Recompute::forgetSweep(Axis axis) {
@@ -112,13 +128,13 @@ void Recompute::forgetSweep(Axis axis) {
 }
 
 bool Recompute::isSettled() const {
-  return !behind_ && full_ && sweep_fine_[0] && sweep_fine_[1] && !sweep_behind_[0] &&
-         !sweep_behind_[1];
+  return !behind_ && full_ && !isReachBehind() && sweep_fine_[0] && sweep_fine_[1] &&
+         !sweep_behind_[0] && !sweep_behind_[1];
 }
 
-void Recompute::analysisDone(const Rig& rig, bool full, const Answers& answers, bool isLatest) {
-  analysis_ = answers.analysis;
-  reach_ = answers.reach;
+void Recompute::analysisDone(const Rig& rig, bool full,
+                             const std::shared_ptr<const Analysis>& analysis, bool isLatest) {
+  analysis_ = analysis;
   analysed_ = rig;
   full_ = full;
   const bool wasBehind = behind_;
@@ -127,7 +143,25 @@ void Recompute::analysisDone(const Rig& rig, bool full, const Answers& answers, 
   if (wasBehind != behind_) emit behindChanged();
   if (!isLatest) return;
   if (!full && !dragging_) jobs_->analysis.request({wanted_, true});
-  if (!dragging_) requestSweeps();
+  if (!dragging_) {
+    requestReach();
+    requestSweeps();
+  }
+  tellWhenSettled();
+}
+
+void Recompute::requestReach() {
+  if (mapped_ == wanted_inputs_) return;
+  mapped_ = wanted_inputs_;
+  if (isReachBehind()) jobs_->reach.request(wanted_inputs_);
+}
+
+void Recompute::reachDone(const Rig& inputs, const std::shared_ptr<const ReachMap>& map,
+                          bool isLatest) {
+  if (!isLatest) return;
+  reach_ = map;
+  map_shown_ = inputs;
+  emit reachChanged();
   tellWhenSettled();
 }
 

@@ -11,9 +11,10 @@
 
 namespace gazewright {
 
-/// Keeps an Analysis and the two ratio sweeps in step with a rig, off the GUI thread. Each change
-/// first gets a quick analysis (no remedies); when nothing newer waits, a full one follows. An
-/// axis' sweep runs again only when something it depends on changed: not for either ratio.
+/// Keeps an Analysis, the reach map and the two ratio sweeps in step with a rig, off the GUI
+/// thread. Each change first gets a quick analysis (no remedies); when nothing newer waits, a full
+/// one follows. The map and an axis' sweep are worked out again only when something they depend on
+/// changed: the sweep not for either ratio, the map only for reach_inputs().
 class Recompute : public QObject {
   Q_OBJECT
  public:
@@ -21,15 +22,17 @@ class Recompute : public QObject {
   ~Recompute() override;
 
   void request(const Rig& rig);
-  void setDragging(bool on);  ///< while it is on, full analyses and sweeps wait
+  void setDragging(bool on);  ///< while it is on, full analyses, map and sweeps wait
   bool isBehind() const { return behind_; }
   bool isFull() const { return full_; }  ///< remedies and swap are in
-  bool isSettled() const;                ///< analysis full and both sweeps in
+  bool isSettled() const;                ///< analysis full, map and both sweeps in
 
   /// Never null; the pointer is another after each analysisReady().
   const std::shared_ptr<const Analysis>& analysis() const { return analysis_; }
   const Rig& analysedRig() const { return analysed_; }
-  const ReachMap& reach() const { return *reach_; }  ///< of analysedRig()
+  const ReachMap& reach() const { return *reach_; }  ///< the newest there is
+  bool isReachBehind() const { return map_shown_ != wanted_inputs_; }
+  bool reachWaits() const { return dragging_ && isReachBehind(); }  ///< for the end of the drag
   const RatioSweep& sweep(Axis axis) const { return sweeps_[static_cast<std::size_t>(axis)]; }
   const std::array<RatioSweep, 2>& sweeps() const { return sweeps_; }
   bool isSweepBehind(Axis axis) const { return sweep_behind_[static_cast<std::size_t>(axis)]; }
@@ -38,22 +41,23 @@ class Recompute : public QObject {
   void behindChanged();
   void analysisReady();
   void sweepReady(gazewright::Axis axis);
+  void reachChanged();  ///< the map is another, or whether it waits
   void settled();
 
  private:
   struct Jobs;
-  struct Answers {
-    std::shared_ptr<const Analysis> analysis;
-    std::shared_ptr<const ReachMap> reach;
-  };
+  void requestReach();
   void requestSweeps();
   void forgetSweep(Axis axis);
-  void analysisDone(const Rig& rig, bool full, const Answers& answers, bool isLatest);
+  void analysisDone(const Rig& rig, bool full, const std::shared_ptr<const Analysis>& analysis,
+                    bool isLatest);
+  void reachDone(const Rig& inputs, const std::shared_ptr<const ReachMap>& map, bool isLatest);
   void sweepDone(Axis axis, const Rig& key, bool fine, const RatioSweep& sweep, bool isLatest);
   void tellWhenSettled();
 
-  Rig wanted_, analysed_;
+  Rig wanted_, wanted_inputs_, analysed_;
   std::array<std::optional<Rig>, 2> swept_, shown_;  ///< keys of the sweep asked for, and shown
+  std::optional<Rig> mapped_, map_shown_;            ///< the same of the map
   std::shared_ptr<const Analysis> analysis_ = std::make_shared<const Analysis>();
   std::shared_ptr<const ReachMap> reach_ = std::make_shared<const ReachMap>();
   std::array<RatioSweep, 2> sweeps_;

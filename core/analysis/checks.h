@@ -29,7 +29,8 @@ Compared moot(std::string because);
 /// One field that may mend a check, and which way to turn it.
 struct Lever {
   std::string_view path;  ///< with <axis>
-  enum class Way { up, down } way;
+  /// `to_zero` is for angles of either sign; the others solve values above 0 only.
+  enum class Way { up, down, to_zero } way;
   double reach;  ///< how many times its value it may change, > 1
 };
 

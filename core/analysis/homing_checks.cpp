@@ -120,9 +120,22 @@ double told_apart_rad(Context& c, Axis a) {
   return vernier_range_rad(encoder_turns(c, a), c.rig().axis(a).homing.second_ratio.value());
 }
 
+/// A cable may be wound too far, or stops met at speed, where a turn can be taken for another.
 bool may_wrap(Context& c, Axis a) {
   const auto& stops = c.travel(a).stops_rad;
-  return c.rig().axis(a).cable.presence == Presence::given && stops && *stops > 2 * M_PI;
+  if (!stops || *stops <= 2 * M_PI) return false;
+  const Presence cable = c.rig().axis(a).cable.presence;
+  return cable == Presence::given || (cable == Presence::none && std::isfinite(*stops));
+}
+
+/// What becomes of taking one turn for another, `off_rad` away. @pre the cable's travel is known
+std::string when_wrong(const Travel& travel, double off_rad) {
+  const std::string off = "after a restart it may be " + say(off_rad, "rad", "deg") + " off";
+  if (std::isinf(*travel.cable_rad))
+    return off + ", and its soft limits with it: it could run into a stop at full speed";
+  const double wound = std::min(*travel.usable_rad + 2 * off_rad, *travel.stops_rad);
+  return off + ": the cable, good for ±" + say(*travel.cable_rad / 2, "rad", "deg") +
+         ", could be wound to ±" + say(wound / 2, "rad", "deg");
 }
 
 Compared wraps(Context& c, Axis a) {
@@ -139,11 +152,7 @@ Compared wraps(Context& c, Axis a) {
   std::string because = "what homing tells apart after a restart, against the usable travel";
   if (*travel.usable_rad > told && travel.cable_rad) {
     // Taken for the angle at the other end of what fits, it may be wound on by as much.
-    const double off = told * std::floor(*travel.usable_rad / told);
-    const double wound = std::min(*travel.usable_rad + 2 * off, *travel.stops_rad);
-    because = "after a restart it may be " + say(off, "rad", "deg") +
-              " off: the cable, good for ±" + say(*travel.cable_rad / 2, "rad", "deg") +
-              ", could be wound to ±" + say(wound / 2, "rad", "deg");
+    because = when_wrong(travel, told * std::floor(*travel.usable_rad / told));
   }
   return {*travel.usable_rad, told, std::move(because)};
 }
@@ -187,8 +196,8 @@ constexpr Lever kContactLevers[] = {{"<axis>.homing.current", Way::down, 100},
                                     {"<axis>.stops.stiffness", Way::down, 100}};
 constexpr Lever kWrapLevers[] = {{"<axis>.cable.free_length", Way::down, 20},
                                  {"<axis>.stops.soft_inset", Way::up, 100}};
-constexpr Lever kPlaceLevers[] = {{"<axis>.homing.home", Way::down, 1000},
-                                  {"<axis>.homing.park", Way::down, 1000},
+constexpr Lever kPlaceLevers[] = {{"<axis>.homing.home", Way::to_zero, 1000},
+                                  {"<axis>.homing.park", Way::to_zero, 1000},
                                   {"<axis>.stops.soft_inset", Way::down, 100},
                                   {"<axis>.cable.free_length", Way::up, 10}};
 

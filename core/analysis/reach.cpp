@@ -42,12 +42,12 @@ bool is_met(const Clearance& clearance, double tilt_rad) {
          (clearance.down && tilt_rad <= clearance.down->tilt_rad);
 }
 
+/// Up to the hard stops, beyond which all is the same; where there are none up to the cable's end.
 double shown_half_rad(const Travel& travel, double least, double most) {
-  double half = least;
   for (const auto& span : {travel.stops_rad, travel.cable_rad}) {
-    if (span && std::isfinite(*span)) half = std::max(half, *span / 2);
+    if (span && std::isfinite(*span)) return std::clamp(*span / 2, least, most);
   }
-  return std::min(half, most);
+  return least;
 }
 
 std::string needs(Context& context) {
@@ -81,16 +81,6 @@ void fill_limits(ReachMap& map, Context& context, const std::stop_token& stop) {
       map.limit.push_back(limit);
     }
   }
-}
-
-void fill_shares(ReachMap& map, Context& context) {
-  const auto windows = looked_at(context, map.usable);
-  map.axis_share = axis_share(windows);
-  const Camera& camera = context.rig().camera;
-  if (!camera.horizontal_view_rad.si || !camera.columns.si || !camera.rows.si) return;
-  const double across = *camera.horizontal_view_rad.si;
-  map.view_share =
-      view_share(windows, across, vertical_view_rad(across, *camera.columns.si, *camera.rows.si));
 }
 
 /// The same axis with its angle counted the other way.
@@ -171,25 +161,41 @@ std::optional<double> long_way_s(Context& context, Axis axis) {
   return std::max(*there, *back);
 }
 
+Rig reach_inputs(const Rig& rig) {
+  Rig inputs;
+  inputs.stand = rig.stand;
+  for (const Axis axis : kAxes) {
+    inputs.axis(axis).stops = rig.axis(axis).stops;
+    inputs.axis(axis).cable = rig.axis(axis).cable;
+  }
+  inputs.tilt_axis_at_m = rig.tilt_axis_at_m;
+  inputs.on_pan = rig.on_pan;
+  inputs.on_tilt = rig.on_tilt;
+  inputs.on_pan_is_bare = rig.on_pan_is_bare;
+  inputs.keep_outs = rig.keep_outs;
+  return inputs;
+}
+
 ReachMap reach_of(const Rig& rig, double step_rad, const std::stop_token& stop) {
   ReachMap map;
-  Context context(rig, stop);
+  Context context(reach_inputs(rig), stop);
   map.because = needs(context);
   if (!map.because.empty()) return map;
   map.clearance = context.clearance();
   map.usable = *usable_window(context);
   map.keep_outs = keep_out_windows(context.rig());
-  for (const KeepOut& keep_out : context.rig().keep_outs)
-    if (window_of(keep_out)) map.keep_out_names.push_back(keep_out.name);
+  const std::vector<KeepOut>& keep_outs = context.rig().keep_outs;
+  for (std::size_t i = 0; i < keep_outs.size(); ++i) {
+    if (!window_of(keep_outs[i])) continue;
+    map.keep_out_names.push_back(keep_outs[i].name);
+    map.keep_out_index.push_back(i);
+  }
   const Travel &pan = context.travel(Axis::pan), &tilt = context.travel(Axis::tilt);
   map.pan_rad = poses(pan.centre_rad, shown_half_rad(pan, kPi, 4 * kPi), step_rad);
   map.tilt_rad = poses(tilt.centre_rad, shown_half_rad(tilt, kPi / 2, kPi), step_rad);
   map.blind_rad = std::max(0.0, 2 * kPi - *pan.usable_rad);
   map.overhead_rad = std::max(0.0, kPi / 2 - map.usable.tilt_most_rad);
   fill_limits(map, context, stop);
-  fill_shares(map, context);
-  constexpr auto kLongWay = joined(kRigidTrain, kTopSpeed);
-  if (context.missing(kLongWay, Axis::pan).empty()) map.long_way_s = long_way_s(context, Axis::pan);
   return map;
 }
 

@@ -34,11 +34,9 @@ struct ReachMap {
   PoseWindow usable;                      ///< less collisions; may be endless
   std::vector<PoseWindow> keep_outs;
   std::vector<std::string> keep_out_names;
+  std::vector<std::size_t> keep_out_index;  ///< in the rig's list, which may hold unfinished ones
   double blind_rad = 0;     ///< of pan, behind: 2π − usable, 0 where there is none
   double overhead_rad = 0;  ///< half angle of the cone overhead that the axis cannot look into
-  double axis_share = 0;    ///< of the sphere
-  std::optional<double> view_share;  ///< empty where the camera is not known
-  std::optional<double> long_way_s;  ///< from one end of the pan to the other, the slower way
   Clearance clearance;
   std::string because;  ///< why it is empty ("needs pan.stops"); else empty
 
@@ -47,6 +45,10 @@ struct ReachMap {
   }
 };
 inline constexpr double kReachStep_rad = 2 * 3.14159265358979323846 / 180;
+
+/// The parts of a rig that its map depends on: stops and cables, bodies, stand, tilt axis and
+/// keep-outs. Rigs with equal inputs have equal maps.
+Rig reach_inputs(const Rig& rig);
 
 /// @param step_rad  of the grid
 ReachMap reach_of(const Rig& rig, double step_rad = kReachStep_rad,

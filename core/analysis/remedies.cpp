@@ -28,27 +28,34 @@ class LeverSolver {
         info_(find_info(path_)) {}
 
   std::optional<Remedy> solve(double* change) {
-    const auto start = start_value();
+    const auto start = start_size();
     if (info_ == nullptr || !start || *start <= 0) return std::nullopt;
     const bool up = lever_.way == Lever::Way::up;
     double bad = *start;
     for (double factor = kScanFactor; factor <= lever_.reach * kScanFactor; factor *= kScanFactor) {
       if (stop_.stop_requested()) return std::nullopt;
       const double value = up ? *start * factor : *start / factor;
-      if (!range_problem(*info_, whole_if_due(value)).empty()) return std::nullopt;
+      if (!range_problem(*info_, sign_ * whole_if_due(value)).empty()) return std::nullopt;
       if (!holds(value)) {
         bad = value;
         continue;
       }
       const double solved = rounded(between(bad, value));
-      if (!range_problem(*info_, solved).empty() || !holds(solved)) return std::nullopt;
+      if (!range_problem(*info_, sign_ * solved).empty() || !holds(solved)) return std::nullopt;
       *change = std::abs(std::log(solved / *start));
-      return Remedy{text(solved), path_, solved};
+      return Remedy{text(sign_ * solved), path_, sign_ * solved};
     }
     return std::nullopt;
   }
 
  private:
+  /// The present value less its sign where it goes to zero: all sizes below are without it.
+  std::optional<double> start_size() {
+    const auto start = start_value();
+    if (start && *start < 0 && lever_.way == Lever::Way::to_zero) sign_ = -1;
+    return start ? std::optional(sign_ * *start) : std::nullopt;
+  }
+
   /// The present value; for a speed limit that is not set, the top speed it would have to undercut.
   std::optional<double> start_value() {
     Context context(rig_);
@@ -61,7 +68,7 @@ class LeverSolver {
 
   bool holds(double value) const {
     Rig trial = rig_;
-    find_quantity(trial, path_)->si = whole_if_due(value);
+    find_quantity(trial, path_)->si = sign_ * whole_if_due(value);
     Context context(trial, stop_);
     const auto compare = check_.trial != nullptr ? check_.trial : check_.compare;
     return is_good(verdict_of(compare(context, axis_)));
@@ -87,7 +94,9 @@ class LeverSolver {
   }
 
   std::string text(double value) const {
-    const char* side = lever_.way == Lever::Way::up ? " or more " : " or less ";
+    const char* side = lever_.way == Lever::Way::up     ? " or more "
+                       : lever_.way == Lever::Way::down ? " or less "
+                                                        : " or nearer to 0 ";
     return say_field(path_, *info_, value) + side + std::string(check_.goal);
   }
 
@@ -98,6 +107,7 @@ class LeverSolver {
   const std::stop_token& stop_;
   std::string path_;
   const FieldInfo* info_;
+  double sign_ = 1;
 };
 
 }  // namespace

@@ -76,9 +76,14 @@ Compared order(Context& c, Axis a) {
 }
 
 constexpr Lever kFitLevers[] = {
-    {"<axis>.stops.soft_inset", Way::down, 100}, {"<axis>.cable.free_length", Way::up, 10},
-    {"<axis>.cable.wall_radius", Way::up, 5},    {"<axis>.cable.hub_radius", Way::down, 5},
-    {"<axis>.stops.tab_width", Way::down, 20},   {"task.<axis>_move", Way::down, 10}};
+    {"<axis>.stops.soft_inset", Way::down, 100}, {"<axis>.stops.centre", Way::to_zero, 1000},
+    {"<axis>.stops.window", Way::up, 10},        {"<axis>.stops.post_width", Way::down, 20},
+    {"<axis>.stops.tab_width", Way::down, 20},   {"<axis>.stops.radius", Way::up, 10},
+    {"<axis>.stops.trailers", Way::up, 20},      {"<axis>.cable.free_length", Way::up, 10},
+    {"<axis>.cable.free_length", Way::down, 2},  // of a coil that nearly fills its room
+    {"<axis>.cable.twist_rating", Way::up, 10},  {"<axis>.cable.wall_radius", Way::up, 5},
+    {"<axis>.cable.hub_radius", Way::down, 5},   {"<axis>.cable.moving_radius", Way::down, 10},
+    {"task.<axis>_move", Way::down, 10}};
 constexpr Lever kInsetLevers[] = {{"<axis>.stops.soft_inset", Way::up, 60},
                                   {"<axis>.loop.speed_limit", Way::down, 10}};
 constexpr Lever kOrderLevers[] = {{"<axis>.stops.soft_inset", Way::up, 60},

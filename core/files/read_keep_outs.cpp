@@ -1,17 +1,15 @@
 #include "core/files/reader.h"
+#include "core/rig/keep_outs.h"
 
 namespace gazewright {
 namespace {
 
-constexpr std::size_t kMostKeepOuts = 100;
-
 void check_order(Reader& reader, const YamlNode& node, const std::string& path,
                  const std::array<Quantity, 2>& ends) {
-  const auto& [from, to] = ends;
-  if (!from.has_value() || !to.has_value() || *from.si <= *to.si) return;
+  if (!is_backwards(ends)) return;
   reader.error(node,
-               path + ": it ends at " + shortened(to.written) + ", below where it begins, " +
-                   shortened(from.written),
+               path + ": it ends at " + shortened(ends[1].written) + ", below where it begins, " +
+                   shortened(ends[0].written),
                "write the lower angle first: [from, to]");
 }
 

@@ -1,6 +1,8 @@
 #include "core/travel/cable.h"
 
+#include <algorithm>
 #include <initializer_list>
+#include <numbers>
 
 namespace gazewright {
 namespace {
@@ -43,6 +45,46 @@ Coil coil_of(const Cable& cable) {
 HangingLoop loop_of(const Cable& cable) {
   return {cable.free_length_m.value(), cable.bend_radius_m.value(), cable.anchor_radius_m.value(),
           cable.moving_radius_m.value()};
+}
+
+namespace {
+
+constexpr double kShortest_m = 1e-5, kLongest_m = 100;  // of lengths that are set
+
+/// Half of the room filled gives the most travel.
+LengthRange lengths_of(const Coil& coil) {
+  const double full_m = coil.length_m / coil_fill(coil);
+  if (coil.length_m > full_m / 2) return {full_m / 2, full_m, false};
+  return {std::min(kShortest_m, full_m / 4), full_m / 2, true};
+}
+
+/// From half a turn at the bend radius, or just not taut in the middle, to reaching across.
+LengthRange lengths_of(const HangingLoop& loop) {
+  const double bent_m = loop.length_m - loop_reach_m(loop);
+  return {std::max(std::numbers::pi * loop.bend_radius_m, loop_gap_m(loop) + bent_m),
+          loop.anchor_radius_m + loop.moving_radius_m + bent_m, true};
+}
+
+}  // namespace
+
+std::optional<LengthRange> lengths_that_move(const Cable& cable) {
+  const auto travel_rad = cable_travel_rad(cable);
+  if (!travel_rad || cable.presence == Presence::none) return {};
+  LengthRange range{kShortest_m, kLongest_m, true};
+  switch (routing_of(cable)) {
+    case Routing::twist:
+      break;
+    case Routing::coil:
+      range = lengths_of(coil_of(cable));
+      break;
+    case Routing::loop:
+      range = lengths_of(loop_of(cable));
+      break;
+    case Routing::slip_ring:
+      return {};
+  }
+  if (!(range.most_m > range.least_m)) return {};
+  return range;
 }
 
 double twist_travel_rad(double twist_rating_radpm, double free_length_m) {

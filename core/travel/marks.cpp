@@ -8,8 +8,7 @@ namespace gazewright {
 namespace {
 
 constexpr double kPi = std::numbers::pi, kDegree_rad = kPi / 180;
-constexpr double kLength_m = 1e-5;  // the step of lengths that are set
-constexpr double kLongest_m = 100;
+constexpr double kLength_m = 1e-5;                    // the step of lengths that are set
 constexpr double kLeastTravel_rad = 2 * kDegree_rad;  // so that there are stops left to drag
 
 bool is_finite(const std::optional<double>& value) { return value && std::isfinite(*value); }
@@ -20,9 +19,6 @@ double tidy_angle(double rad) {
 
 std::string stop_field(const Stops& stops) {
   return stops.kind.value == "window" ? "stops.window" : "stops.post_width";
-}
-bool twists(const Cable& cable) {
-  return cable.routing.value.empty() || cable.routing.value == "twist";
 }
 
 void add_both(std::vector<TravelMark>& marks, MarkKind mark, double centre_rad, double half_rad,
@@ -61,13 +57,26 @@ FieldValue for_stops(const AxisParts& parts, double wanted_rad) {
                       : std::clamp(tidy(value, kLength_m), least, most)};
 }
 
-FieldValue for_cable(const AxisParts& parts, double span_rad) {
+/// To 0.01 mm, and still within the lengths that have a travel, so that the mark stays.
+double tidy_within(double value_m, const LengthRange& range) {
+  const double least = std::floor(range.least_m / kLength_m + 1) * kLength_m;
+  const double steps = range.most_m / kLength_m;  // more than enough is harmless where it grows
+  const double most = (range.grows ? std::ceil(steps) : std::floor(steps)) * kLength_m;
+  if (least > most) return value_m;
+  if (range.grows && value_m > range.most_m - kLength_m / 2) return most;
+  return std::clamp(tidy(value_m, kLength_m), least, most);
+}
+
+std::vector<FieldValue> for_cable(const AxisParts& parts, double span_rad) {
+  const auto range = lengths_that_move(parts.cable);
+  if (!range) return {};
   Cable cable = parts.cable;
-  const double value = halved(kLength_m, kLongest_m, span_rad, true, [&](double tried) {
-    cable.free_length_m.si = tried;
-    return cable_travel_rad(cable);
-  });
-  return {"cable.free_length", std::max(kLength_m, tidy(value, kLength_m))};
+  const double value =
+      halved(range->least_m, range->most_m, span_rad, range->grows, [&](double tried) {
+        cable.free_length_m.si = tried;
+        return cable_travel_rad(cable);
+      });
+  return {{"cable.free_length", tidy_within(value, *range)}};
 }
 
 }  // namespace
@@ -87,8 +96,9 @@ std::vector<TravelMark> travel_marks(const AxisParts& parts, const Travel& trave
     }
   }
   if (is_finite(travel.cable_rad)) {
+    const bool moves = lengths_that_move(parts.cable).has_value();
     add_both(marks, MarkKind::cable, centre, *travel.cable_rad / 2,
-             twists(parts.cable) ? "cable.free_length" : "cable.routing", twists(parts.cable));
+             moves ? "cable.free_length" : "cable.routing", moves);
   }
   if (parts.stops.presence == Presence::given) {
     marks.push_back({MarkKind::centre, 0, centre, "stops.centre"});
@@ -121,7 +131,7 @@ std::vector<FieldValue> fields_for_mark(const AxisParts& parts, const TravelMark
       return {
           {mark.field, std::clamp(tidy_angle(stops_half - half), 0.0, std::min(stops_half, kPi))}};
     case MarkKind::cable:
-      return {for_cable(parts, 2 * half)};
+      return for_cable(parts, 2 * half);
     case MarkKind::centre:
       return {{mark.field, std::clamp(tidy_angle(angle_rad), -2 * kPi, 2 * kPi)}};
     case MarkKind::home:

@@ -67,6 +67,22 @@ TEST(Sheet, NamesTheRigItsFileRevisionDateAndEveryPage) {
   EXPECT_FALSE(sheet.text.contains(QString("page %1 of").arg(count + 1)));
 }
 
+TEST(Sheet, ListsTheKeepOuts) {
+  Rig rig = tests::owl();
+  const auto angle = [](double deg, const char* written) {
+    Quantity made = si_quantity(deg * M_PI / 180);
+    made.written = written;
+    return made;
+  };
+  rig.keep_outs = {{"lamp post",
+                    {angle(-20, "-20 deg"), angle(15, "15 deg")},
+                    {angle(30, "30 deg"), angle(62.5, "62.5 deg")}}};
+  const Written sheet(rig, analyse(rig, {.remedies = false}));
+  EXPECT_TRUE(sheet.text.contains("lamp post -20 deg 15 deg 30 deg 62.5 deg"))
+      << sheet.text.mid(sheet.text.indexOf("Keep-outs"), 200).toStdString();
+  EXPECT_FALSE(sheet.text.contains("keep_outs["));
+}
+
 TEST(Sheet, HoldsEveryFindingFigureAndInputAndNoNotANumber) {
   Rig rig = tests::owl();
   const Analysis analysis = analyse(rig, {.remedies = false});

@@ -7,8 +7,8 @@
 #include <numbers>
 
 #include "app/plots/dial_view.h"
-#include "app/plots/painted_plot.h"
 #include "app/plots/travel_dial.h"
+#include "app/plots/travel_plot.h"
 #include "app/window/drawing_panel.h"
 #include "app/window/drive_line.h"
 #include "app/window/plots_panel.h"
@@ -33,7 +33,7 @@ struct DialOwl : OwlWindow {
     window.plots().setKinds({PlotKind::travel, PlotKind::step});
     window.document().startWith(full, false);
     QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
-    QCoreApplication::processEvents();
+    EXPECT_TRUE(analysed()) << "the dials of the plot are laid out then";
   }
   TravelDial& drawn(Axis axis) { return *window.drawing().canvas()->dial(axis); }
   TravelDial& plotted(Axis axis) {
@@ -118,6 +118,68 @@ TEST_P(EveryMark, IsDraggedInOneUndoStepWithTheFieldAndTheAnalysis) {
 INSTANTIATE_TEST_SUITE_P(OfTheDial, EveryMark,
                          ::testing::Combine(::testing::Range(0, int(std::size(kCases))),
                                             ::testing::Bool()));
+
+/// The owl whose pan cable is a coil or a hanging loop.
+Rig with_routing(Rig rig, const char* routing) {
+  Cable& cable = rig.pan.cable;
+  cable = {};
+  cable.presence = Presence::given;
+  cable.outer_diameter_m = si_quantity(0.004);
+  cable.routing.value = routing;
+  cable.hub_radius_m = si_quantity(0.018);
+  cable.wall_radius_m = si_quantity(0.030);
+  cable.thickness_m = si_quantity(0.0012);
+  cable.bend_radius_m = si_quantity(0.021);
+  cable.anchor_radius_m = si_quantity(0.060);
+  cable.moving_radius_m = si_quantity(0.010);
+  cable.free_length_m = si_quantity(std::string(routing) == "coil" ? 0.4 : 0.088);
+  return rig;
+}
+
+TEST(TravelDial, TheCableOfACoilAndOfALoopIsDraggedTypedAndMovedByKeys) {
+  for (const char* routing : {"coil", "loop"}) {
+    DialOwl owl;
+    owl.window.document().startWith(with_routing(owl.rig(), routing), false);
+    TravelDial& dial = owl.drawn(Axis::pan);
+    const double from = angle_of(dial, MarkKind::cable, 1);
+    ASSERT_TRUE(std::isfinite(from)) << routing;
+    const double length_m = *owl.rig().pan.cable.free_length_m.si;
+    pull(dial, MarkKind::cable, 1, -20 * kDegree_rad);
+    EXPECT_LT(*owl.rig().pan.cable.free_length_m.si, length_m) << routing << ", live";
+    release(dial);
+    EXPECT_NEAR(angle_of(dial, MarkKind::cable, 1), from - 20 * kDegree_rad, 0.3 * kDegree_rad)
+        << routing;
+    EXPECT_EQ(owl.history().count(), 1);
+    const TravelMark mark = *dial.picture().mark({MarkKind::cable, 1, 0, {}});
+    EXPECT_TRUE(dial.tip(mark).contains("to change the free length"))
+        << dial.tip(mark).toStdString();
+
+    dial.setFocus(Qt::TabFocusReason);
+    const auto chosen = [&] { return dial.accessibleDescription().section('.', 0, 0); };
+    for (int i = 0; i < 20 && !chosen().startsWith("cable limit -"); ++i) {
+      QTest::keyClick(&dial, Qt::Key_PageDown);
+      if (chosen().startsWith(QString::fromUtf8("cable limit −"))) break;
+    }
+    const double least = angle_of(dial, MarkKind::cable, -1);
+    QTest::keyClick(&dial, Qt::Key_Right);  // clockwise: further out on this side
+    EXPECT_NEAR(angle_of(dial, MarkKind::cable, -1), least - kDegree_rad, 0.1 * kDegree_rad)
+        << routing << ": " << chosen().toStdString();
+
+    QTest::keyClick(&dial, Qt::Key_Return);
+    EXPECT_EQ(owl.window.selected(), "pan.cable") << routing;
+    ASSERT_NE(owl.field("pan.cable.free_length"), nullptr);
+    EXPECT_TRUE(owl.field("pan.cable.free_length")->edit()->hasFocus()) << routing;
+    owl.type("pan.cable.free_length", "85 mm");
+    const Cable cable = with_defaults(owl.rig()).pan.cable;
+    EXPECT_DOUBLE_EQ(angle_of(dial, MarkKind::cable, 1), *cable_travel_rad(cable) / 2) << routing;
+  }
+}
+
+TEST(TravelDial, ASlipRingHasNoHandle) {
+  DialOwl owl;
+  owl.window.document().startWith(with_choice(owl.rig(), "pan.cable.routing", "slip_ring"), false);
+  EXPECT_EQ(owl.drawn(Axis::pan).picture().mark({MarkKind::cable, 1, 0, {}}), nullptr);
+}
 
 TEST(TravelDial, ShiftMovesAHardStopAlone) {
   DialOwl owl;

@@ -4,7 +4,11 @@
 #include <atomic>
 #include <thread>
 
+#include "app/plots/dial_view.h"
+#include "app/plots/format.h"
+#include "app/plots/travel_plot.h"
 #include "app/window/newest_wins.h"
+#include "app/window/plots_panel.h"
 #include "tests/app/window_support.h"
 
 namespace gazewright {
@@ -94,6 +98,69 @@ TEST(Recompute, SweepsWaitForTheEndOfADragAndComeThen) {
   recompute.setDragging(false);
   ASSERT_TRUE(owl.sweep());
   EXPECT_FALSE(recompute.sweep(Axis::pan).ratio.empty());
+}
+
+QString map_words(OwlWindow& owl) { return owl.window.plots().plot(PlotKind::reach)->summary(); }
+
+TEST(Recompute, TheReachMapIsWorkedOutAgainOnlyForWhatItDependsOn) {
+  OwlWindow owl;
+  owl.window.plots().setKinds({PlotKind::reach, PlotKind::step});
+  ASSERT_TRUE(owl.sweep());
+  QSignalSpy maps(&owl.window.recompute(), &Recompute::reachChanged);
+  owl.window.document().edit("ratio", with_value(owl.rig(), "pan.gearbox.ratio", 25));
+  EXPECT_FALSE(owl.window.recompute().isReachBehind());
+  owl.window.document().edit("view", with_value(owl.rig(), "camera.horizontal_view", 0.5));
+  EXPECT_FALSE(owl.window.recompute().isReachBehind());
+  ASSERT_TRUE(owl.sweep());
+  EXPECT_EQ(maps.count(), 0);
+  EXPECT_TRUE(map_words(owl).contains("Points at")) << map_words(owl).toStdString();
+
+  const double was = owl.window.recompute().reach().usable.pan_most_rad;
+  owl.window.document().edit("inset", with_value(owl.rig(), "pan.stops.soft_inset", 0.5));
+  EXPECT_TRUE(owl.window.recompute().isReachBehind());
+  ASSERT_TRUE(owl.sweep());
+  EXPECT_EQ(maps.count(), 1);
+  EXPECT_LT(owl.window.recompute().reach().usable.pan_most_rad, was);
+  EXPECT_EQ(owl.window.recompute().reach().limit, reach_of(owl.rig()).limit);
+}
+
+TEST(Recompute, TheReachMapWaitsForTheEndOfADragAndSaysSo) {
+  OwlWindow owl;
+  owl.window.plots().setKinds({PlotKind::reach, PlotKind::travel});
+  ASSERT_TRUE(owl.sweep());
+  QSignalSpy maps(&owl.window.recompute(), &Recompute::reachChanged);
+  auto* dial = static_cast<TravelPlot*>(owl.window.plots().plot(PlotKind::travel))->dial(Axis::pan);
+  const QString before = map_words(owl);
+  emit dial->dragStarted();
+  const TravelMark mark = *dial->picture().mark({MarkKind::soft_limit, 1, 0, {}});
+  emit dial->moved({Axis::pan, mark, mark.angle_rad - 0.4, false, false});
+  ASSERT_TRUE(owl.analysed());
+  EXPECT_EQ(map_words(owl), "The map follows when the drag ends.");
+  EXPECT_EQ(maps.count(), 0);
+  emit dial->takenBack();
+  ASSERT_TRUE(owl.analysed());
+  EXPECT_EQ(map_words(owl), before) << "the rig is that of the map again";
+  emit dial->moved({Axis::pan, mark, mark.angle_rad - 0.4, false, true});
+  emit dial->dragEnded();
+  ASSERT_TRUE(owl.sweep());
+  EXPECT_EQ(maps.count(), 1);
+  EXPECT_TRUE(map_words(owl).contains("Points at")) << map_words(owl).toStdString();
+  EXPECT_NE(map_words(owl), before);
+}
+
+TEST(Recompute, TheReachMapReadsItsSharesFromTheFigures) {
+  OwlWindow owl;
+  owl.window.plots().setKinds({PlotKind::reach, PlotKind::step});
+  ASSERT_TRUE(owl.sweep());
+  const Analysis& analysis = *owl.window.recompute().analysis();
+  for (const auto& [figure, si, unit] : {std::tuple{"reach.sphere_share", "1", "%"},
+                                         {"reach.view_share", "1", "%"},
+                                         {"pan.travel.long_way_time", "s", "ms"}}) {
+    const auto value = analysis.value(figure);
+    ASSERT_TRUE(value) << figure;
+    EXPECT_TRUE(map_words(owl).contains(format_value(*value, si, unit)))
+        << figure << " in " << map_words(owl).toStdString();
+  }
 }
 
 TEST(Recompute, AnAxisSweepDoesNotDependOnEitherRatio) {

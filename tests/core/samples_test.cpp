@@ -1,12 +1,15 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <cmath>
 #include <filesystem>
+#include <set>
 #include <utility>
 
 #include "core/analysis/analysis.h"
 #include "core/files/rig_file.h"
 #include "core/rig/fields.h"
+#include "tests/support/tol.h"
 
 /// The sample rigs tell the stories that their notes claim.
 namespace gazewright {
@@ -62,6 +65,31 @@ TEST(SampleRigs, AreFullySpecifiedSoThatNoFindingIsUnknown) {
     for (const Finding& finding : analyse(rig_of(file)).findings)
       EXPECT_NE(finding.verdict, Verdict::unknown)
           << file << ' ' << finding.id << ": " << finding.because;
+}
+
+TEST(SampleRigs, ShowEveryRoutingEveryKindOfStopAndAKeepOut) {
+  std::set<std::string> routings, kinds;
+  std::size_t keep_outs = 0;
+  for (const auto& file : sample_files()) {
+    const Rig rig = with_defaults(rig_of(file));
+    keep_outs += rig.keep_outs.size();
+    for (const Axis axis : kAxes) {
+      routings.insert(rig.axis(axis).cable.routing.value);
+      kinds.insert(rig.axis(axis).stops.kind.value);
+    }
+  }
+  EXPECT_EQ(routings, (std::set<std::string>{"twist", "coil", "loop", "slip_ring"}));
+  EXPECT_EQ(kinds, (std::set<std::string>{"tab", "trailing", "window"}));
+  EXPECT_GE(keep_outs, 1u);
+}
+
+TEST(SampleRigs, TheHarbourCormorantTurnsMoreThanOnceAndStillKnowsWhereItLooks) {
+  const Analysis analysis = analyse(rig_of(kSamples / "harbour-cormorant.rig.yaml"));
+  // asin(8/62) = 7.414°, asin(9/62) = 8.347°: 720 − 2·7.414 − 2·8.347 − 4·7.414 = 658.82°, by hand.
+  EXPECT_NEAR(analysis.value("pan.travel.stops").value_or(0), 658.82 * M_PI / 180, tol(2e-4));
+  ASSERT_NE(find(analysis, "pan.homing.wraps"), nullptr);
+  EXPECT_EQ(find(analysis, "pan.homing.wraps")->because,
+            "the stop is found again after each restart");
 }
 
 TEST(SampleRigs, TheTiltDriveTrainRidesOnPanWithItsOwnMass) {

@@ -98,6 +98,66 @@ TEST(Remedies, MakeTheirFindingHoldWhenApplied) {
   EXPECT_GE(tried, 8);
 }
 
+/// A rig whose pan has no room for the task's 40°, and the field that mends it.
+struct NoRoom {
+  const char* mends;
+  void (*spoil)(AxisParts&);
+};
+constexpr double kDeg = M_PI / 180;
+const NoRoom kNoRoom[]{
+    {"pan.stops.centre", [](AxisParts& p) { p.stops.centre_rad = si_quantity(-200 * kDeg); }},
+    {"pan.stops.centre", [](AxisParts& p) { p.stops.centre_rad = si_quantity(145 * kDeg); }},
+    {"pan.stops.soft_inset", [](AxisParts& p) { p.stops.soft_inset_rad = si_quantity(2.7); }},
+    {"pan.stops.window",
+     [](AxisParts& p) {
+       p.stops.kind = {"window"};
+       p.stops.window_rad = si_quantity(60 * kDeg);  // the tab takes 18 of it, the insets 12
+     }},
+    {"pan.stops.post_width",
+     [](AxisParts& p) {  // 148° and 164°
+       p.stops.tab_width_m = si_quantity(0.050);
+       p.stops.post_width_m = si_quantity(0.0515);
+     }},
+    {"pan.cable.free_length", [](AxisParts& p) { p.cable.free_length_m = si_quantity(0.02); }},
+    {"pan.cable.free_length",
+     [](AxisParts& p) {  // a coil that fills 98 % of its room
+       p.cable.routing = {"coil"};
+       p.cable.hub_radius_m = si_quantity(0.018);
+       p.cable.wall_radius_m = si_quantity(0.030);
+       p.cable.thickness_m = si_quantity(0.0012);
+       p.cable.free_length_m = si_quantity(1.485);
+     }},
+};
+
+TEST(Remedies, OfAMoveThatDoesNotFitMendTheFieldThatIsWrong) {
+  for (const NoRoom& entry : kNoRoom) {
+    Rig rig = owl();
+    entry.spoil(rig.pan);
+    const Analysis a = analyse(rig);
+    const Finding* f = finding(a, "pan.travel.move");
+    ASSERT_NE(f, nullptr);
+    ASSERT_EQ(f->verdict, Verdict::fails) << entry.mends;
+    const auto remedy = std::ranges::find(f->remedies, entry.mends, &Remedy::path);
+    ASSERT_NE(remedy, f->remedies.end()) << entry.mends << ": " << f->because;
+    Quantity& field = *find_quantity(rig, entry.mends);
+    EXPECT_GT(remedy->value_si * *field.si, 0) << "keeps its sign: " << remedy->text;
+    field = si_quantity(remedy->value_si);
+    const Analysis after = analyse(rig, {.remedies = false});
+    EXPECT_NE(finding(after, "pan.travel.move")->verdict, Verdict::fails) << remedy->text;
+  }
+}
+
+TEST(Remedies, OfAnAngleOfEitherSignSayThatItGoesNearerToZero) {
+  Rig rig = owl();
+  // 320° less twice 6° of inset leave ±154°; ±20° are wanted, so the centre may be at ±134°.
+  rig.pan.stops.centre_rad = si_quantity(-145 * kDeg);
+  const Analysis a = analyse(rig);
+  const auto& remedies = finding(a, "pan.travel.move")->remedies;
+  const auto centre = std::ranges::find(remedies, "pan.stops.centre", &Remedy::path);
+  ASSERT_NE(centre, remedies.end());
+  EXPECT_EQ(centre->text, "pan stops centre -134° or nearer to 0 would make room for the move");
+}
+
 TEST(Remedies, AreTheValueThatJustHolds) {
   const Rig rig = troubled();
   const Analysis before = analyse(rig);

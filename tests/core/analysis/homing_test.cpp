@@ -220,6 +220,33 @@ TEST(HomingFindings, ACableThatBearsMoreThanATurnCanBeOverwoundAfterARestart) {
   EXPECT_EQ(finding(bare, "pan.homing.wraps"), nullptr);
 }
 
+TEST(HomingFindings, WithoutACableToWindTheStopsAreWhatATurnTooManyMeets) {
+  Rig rig = owl();
+  rig.pan.stops.kind = {"trailing"};
+  rig.pan.stops.trailers = si_quantity(1);
+  rig.pan.stops.trailer_width_m = si_quantity(0.008);
+  rig.pan.encoder.at = {"output"};
+  for (const bool ring : {true, false}) {
+    rig.pan.cable = {};
+    rig.pan.cable.presence = ring ? Presence::given : Presence::none;
+    rig.pan.cable.routing = {ring ? "slip_ring" : ""};
+    const Analysis a = analyse(rig);
+    const Finding* wraps = finding(a, "pan.homing.wraps");
+    ASSERT_NE(wraps, nullptr) << ring;
+    EXPECT_EQ(wraps->verdict, Verdict::fails);
+    EXPECT_EQ(
+        wraps->because,
+        "after a restart it may be 360° off, and its soft limits with it: it could run into a "
+        "stop at full speed");
+    EXPECT_TRUE(says(plan_of(a), "could run into a stop at full speed")) << plan_of(a);
+    EXPECT_FALSE(says(plan_of(a), "none")) << plan_of(a);
+    ASSERT_FALSE(wraps->remedies.empty());
+    EXPECT_EQ(wraps->remedies[0].path, "pan.stops.soft_inset");
+  }
+  rig.pan.encoder.at = {};
+  EXPECT_EQ(verdict(rig, "pan.homing.wraps"), Verdict::holds) << "a stop is found again";
+}
+
 TEST(HomingFindings, HomeAndParkMustLieWithinTheTravel) {
   Rig rig = owl();
   const Analysis simple = analysed(rig);
@@ -229,6 +256,18 @@ TEST(HomingFindings, HomeAndParkMustLieWithinTheTravel) {
   EXPECT_TRUE(says(plan_of(analysed(rig)), "Park at -100° before power is switched off."));
   rig.pan.homing.park_rad = si_quantity(-170 * kDeg);
   EXPECT_EQ(verdict(rig, "pan.homing.places"), Verdict::fails);
+  for (const double park_deg : {-170.0, 170.0}) {
+    rig.pan.homing.park_rad = si_quantity(park_deg * kDeg);
+    const Analysis failing = analyse(rig);
+    const Finding* places = finding(failing, "pan.homing.places");
+    ASSERT_FALSE(places->remedies.empty()) << park_deg;
+    const Remedy& remedy = places->remedies[0];
+    EXPECT_EQ(remedy.path, "pan.homing.park");
+    EXPECT_GT(remedy.value_si * park_deg, 0) << "stays on its side";
+    EXPECT_TRUE(says(remedy.text, "or nearer to 0 would bring")) << remedy.text;
+    rig.pan.homing.park_rad = si_quantity(remedy.value_si);
+    EXPECT_NE(verdict(rig, "pan.homing.places"), Verdict::fails);
+  }
   rig = owl();
   rig.pan.stops.centre_rad = si_quantity(200 * kDeg);  // the default home, 0°, lies outside
   EXPECT_EQ(verdict(rig, "pan.homing.places"), Verdict::fails);

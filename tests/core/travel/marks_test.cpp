@@ -72,6 +72,28 @@ Axle random_axle(std::mt19937& random) {
   return axle;
 }
 
+/// A ribbon coil between 18 and 30 mm of which the given length is in it.
+Axle coiled(double length_m) {
+  Axle axle = owl_axle();
+  Cable& cable = axle.parts().cable;
+  cable.routing.value = "coil";
+  cable.hub_radius_m = si_quantity(0.018);
+  cable.wall_radius_m = si_quantity(0.030);
+  cable.thickness_m = si_quantity(0.0012);
+  cable.free_length_m = si_quantity(length_m);
+  return axle;
+}
+Axle hanging(double length_m, double anchor_m = 0.060, double moving_m = 0.010) {
+  Axle axle = owl_axle();
+  Cable& cable = axle.parts().cable;
+  cable.routing.value = "loop";
+  cable.bend_radius_m = si_quantity(0.021);
+  cable.anchor_radius_m = si_quantity(anchor_m);
+  cable.moving_radius_m = si_quantity(moving_m);
+  cable.free_length_m = si_quantity(length_m);
+  return axle;
+}
+
 TEST(TravelMarks, ShowEveryLimitOnceASideAndTheSinglePlacesOnce) {
   const auto marks = owl_axle().marks();
   EXPECT_EQ(marks.size(), 4u * 2 + 3);
@@ -137,6 +159,9 @@ TEST(TravelMarks, WantedTooFarStaysWithinTheFieldsRanges) {
     const Axle axle = random_axle(random);
     expect_in_range(axle);
   }
+  for (const Axle& axle : {coiled(0.4), coiled(1.1), hanging(0.088), hanging(0.5)}) {
+    expect_in_range(axle);
+  }
 }
 
 TEST(TravelMarks, MirrorWithTheRig) {
@@ -154,11 +179,57 @@ TEST(TravelMarks, MirrorWithTheRig) {
   }
 }
 
-TEST(TravelMarks, OnlyATwistedCableIsDragged) {
-  Axle axle = owl_axle();
-  const TravelMark cable{MarkKind::cable, 1, 2.0, "cable.routing", false};
-  EXPECT_TRUE(fields_for_mark(axle.full(), cable, 1.0, false).empty());
-  EXPECT_TRUE(std::ranges::all_of(axle.marks(), &TravelMark::moves));
+double length_of(Axle& axle) { return *axle.parts().cable.free_length_m.si; }
+void move_cable(Axle& axle, int side, double to_rad) {
+  axle.move({MarkKind::cable, side, axle.angle_of(MarkKind::cable, side), "cable.free_length"},
+            to_rad);
+}
+
+TEST(TravelMarks, ACoilsMarkIsDraggedOnItsSideOfHalfFull) {
+  // Half of the room, π(30² − 18²)/2/1.2 mm = 753.98 mm, gives the most travel: with R² = 612 mm²
+  // at half, 2π/1.2·(24.73863 − 18 − 30 + 24.73863) = 7.7350 rad end to end, by hand.
+  const double half_m = M_PI * (0.030 * 0.030 - 0.018 * 0.018) / 2 / 0.0012;
+  for (const double length_m : {0.4, 1.1}) {
+    Axle axle = coiled(length_m);
+    const double most = axle.angle_of(MarkKind::cable, 1);
+    ASSERT_TRUE(std::ranges::all_of(axle.marks(), &TravelMark::moves));
+    move_cable(axle, 1, 0.8 * most);
+    // 1/(2·20.5 mm) − 1/(2·28.4 mm): the mark turns by 7 rad/m there, 3.5e-5 rad for half a step.
+    EXPECT_NEAR(axle.angle_of(MarkKind::cable, 1), 0.8 * most, tol(4e-5)) << length_m;
+    EXPECT_EQ(length_of(axle) < half_m, length_m < half_m) << "stays on its side";
+    EXPECT_EQ(length_of(axle) < length_m, length_m < half_m) << "less cable below half, else more";
+    move_cable(axle, -1, -50);
+    EXPECT_NEAR(length_of(axle), half_m, tol(1.01e-5)) << "the most there is";
+    EXPECT_NEAR(axle.angle_of(MarkKind::cable, 1), 7.7350 / 2, tol(1e-4));
+  }
+}
+
+TEST(TravelMarks, AHangingLoopsMarkIsDraggedUpToHalfATurn) {
+  Axle axle = hanging(0.088);
+  move_cable(axle, 1, 0.9);
+  // dφ/dL = D/(aρ·sin φ) is 116 rad/m there and less further on: half a step is 6e-4 rad.
+  EXPECT_NEAR(axle.angle_of(MarkKind::cable, 1), 0.9, tol(7e-4));
+  move_cable(axle, 1, 50);
+  EXPECT_DOUBLE_EQ(axle.angle_of(MarkKind::cable, 1), kPi);
+  EXPECT_NEAR(length_of(axle), 0.070 + (kPi - 2) * 0.021, tol(1.01e-5));
+  axle = hanging(0.5);  // far longer than it needs to be
+  EXPECT_DOUBLE_EQ(axle.angle_of(MarkKind::cable, 1), kPi);
+  move_cable(axle, -1, -1.2);
+  EXPECT_NEAR(axle.angle_of(MarkKind::cable, -1), -1.2, tol(7e-4));
+  move_cable(axle, -1, 0);
+  EXPECT_LT(axle.angle_of(MarkKind::cable, 1), 0.1) << "as short as it may be, and still there";
+}
+
+TEST(TravelMarks, AMarkThatNoLengthMovesHasNoHandle) {
+  Axle axle = hanging(0.088, 0.020, 0.020);  // half a turn at its bend radius reaches across
+  const auto marks = axle.marks();
+  const auto cable = std::ranges::find(marks, MarkKind::cable, &TravelMark::kind);
+  ASSERT_NE(cable, marks.end());
+  EXPECT_FALSE(cable->moves);
+  EXPECT_TRUE(fields_for_mark(axle.full(), *cable, 1.0, false).empty());
+  axle.parts().cable.routing.value = "slip_ring";
+  EXPECT_TRUE(std::isnan(axle.angle_of(MarkKind::cable, 1)));
+  EXPECT_FALSE(lengths_that_move(axle.full().cable));
 }
 
 }  // namespace
