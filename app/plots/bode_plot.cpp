@@ -30,11 +30,11 @@ BodePlot::BodePlot(QWidget* parent)
   for (ChartPlot* half : {gain_, phase_}) half->setMinimumSize(200, 80);
   setAccessibleName(title());
   setFocusProxy(gain_);
-  link(gain_, phase_);
-  link(phase_, gain_);
+  zoomTogether(gain_, phase_);
+  zoomTogether(phase_, gain_);
 }
 
-void BodePlot::link(ChartPlot* from, ChartPlot* to) {
+void BodePlot::zoomTogether(ChartPlot* from, ChartPlot* to) {
   connect(from, &ChartPlot::xChosen, to, &ChartPlot::setCursorX);
   connect(from->canvas()->xAxis, QOverload<const QCPRange&>::of(&QCPAxis::rangeChanged), this,
           [from, to](const QCPRange& range) {

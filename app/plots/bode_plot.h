@@ -28,7 +28,7 @@ class BodePlot : public PlotView {
   void wholeView() override;
 
  private:
-  void link(ChartPlot* from, ChartPlot* to);
+  void zoomTogether(ChartPlot* from, ChartPlot* to);
 
   ChartPlot *gain_, *phase_;
 };

@@ -85,7 +85,6 @@ Chart nothing_yet(Chart chart) {
 }  // namespace
 
 Chart eye_time_chart(const PlotInput& input) {
-  constexpr double kMsPerS = 1000;
   Chart chart = empty_chart(PlotKind::eye_time, Plots::tr("Time"), QStringLiteral("ms"));
   if (input.now == nullptr) return nothing_yet(chart);
   add_eye(chart, Plots::tr("eye, 2.2 ms/° + 21 ms"), saccade_time_s, kMsPerS);

@@ -5,9 +5,9 @@
 
 /// What limits the step, as strips of its plot.
 namespace gazewright {
+using chart_parts::kMsPerS;
 namespace {
 
-constexpr double kMsPerS = 1000;
 constexpr double kRoom = 0.1;         // of the height, for a row
 constexpr double kLeast = 1 / 150.0;  // of the time shown: a shorter stretch joins the one before
 

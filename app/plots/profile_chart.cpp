@@ -11,8 +11,6 @@ namespace {
 
 using namespace chart_parts;
 
-constexpr double kMsPerS = 1000;
-
 Line line_of(ProfileKind kind) {
   switch (kind) {
     case ProfileKind::step:

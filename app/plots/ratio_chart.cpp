@@ -12,8 +12,6 @@ namespace {
 
 using namespace chart_parts;
 
-constexpr double kMsPerS = 1000;
-
 QVector<double> in_ms(const std::vector<std::optional<double>>& times_s) {
   QVector<double> result;
   result.reserve(qsizetype(times_s.size()));

@@ -25,8 +25,7 @@ void draw_advice(SheetPage& page, const SheetContent& content) {
     for (const std::string& text :
          content.analysis.advice[static_cast<std::size_t>(axis)].sentences)
       sentences << reason_text(text);
-    draw_marked(page, axis_word(axis), {8.5, true, axis_text_colour(page.theme(), axis)},
-                sentences.join(' '));
+    draw_marked(page, axis, axis_word(axis), sentences.join(' '));
   }
 }
 

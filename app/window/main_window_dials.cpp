@@ -43,7 +43,7 @@ void MainWindow::moveMark(const DialMove& move) {
   const Rig& from = dragging_ ? before_drag_ : document_.rig();
   const std::string axis = name_of(move.axis);
   Rig after = from;
-  for (const FieldValue& field : fields_for_mark(with_defaults(from).axis(move.axis), move.mark,
+  for (const MarkField& field : fields_for_mark(with_defaults(from).axis(move.axis), move.mark,
                                                  move.angle_rad, move.one_side)) {
     after = with_value(std::move(after), axis + "." + field.key, field.si);
   }

@@ -41,7 +41,7 @@ double halved(double least, double most, double wanted_rad, bool grows, const Sp
   return (least + most) / 2;
 }
 
-FieldValue for_stops(const AxisParts& parts, double wanted_rad) {
+MarkField for_stops(const AxisParts& parts, double wanted_rad) {
   const double span_rad = std::max(wanted_rad, kLeastTravel_rad);
   const std::string key = stop_field(parts.stops);
   Stops stops = parts.stops;
@@ -67,7 +67,7 @@ double tidy_within(double value_m, const LengthRange& range) {
   return std::clamp(tidy(value_m, kLength_m), least, most);
 }
 
-std::vector<FieldValue> for_cable(const AxisParts& parts, double span_rad) {
+std::vector<MarkField> for_cable(const AxisParts& parts, double span_rad) {
   const auto range = lengths_that_move(parts.cable);
   if (!range) return {};
   Cable cable = parts.cable;
@@ -112,8 +112,8 @@ std::vector<TravelMark> travel_marks(const AxisParts& parts, const Travel& trave
   return marks;
 }
 
-std::vector<FieldValue> fields_for_mark(const AxisParts& parts, const TravelMark& mark,
-                                        double angle_rad, bool one_side) {
+std::vector<MarkField> fields_for_mark(const AxisParts& parts, const TravelMark& mark,
+                                       double angle_rad, bool one_side) {
   if (!mark.moves || !std::isfinite(angle_rad)) return {};
   const Travel travel = travel_of(parts);
   const double half = std::max(0.0, mark.side * (angle_rad - travel.centre_rad));

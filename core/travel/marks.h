@@ -28,14 +28,14 @@ struct TravelMark {
 /// ends its travel beyond the hard stop. @pre `parts` has its defaults filled in.
 std::vector<TravelMark> travel_marks(const AxisParts& parts, const Travel& travel);
 
-struct FieldValue {
+struct MarkField {
   std::string key;  ///< below the axis
   double si = 0;
 };
 /// Fields that put `mark` at `angle_rad`, as near as their ranges allow and rounded to 0.01 mm or
 /// 0.01°. Limits move on both sides alike, about the centre; with `one_side` a hard stop moves
 /// alone and the centre goes half as far. Empty where the mark does not move. @pre as above.
-std::vector<FieldValue> fields_for_mark(const AxisParts& parts, const TravelMark& mark,
-                                        double angle_rad, bool one_side);
+std::vector<MarkField> fields_for_mark(const AxisParts& parts, const TravelMark& mark,
+                                       double angle_rad, bool one_side);
 
 }  // namespace gazewright

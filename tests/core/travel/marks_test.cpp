@@ -34,7 +34,7 @@ struct Axle {
     return std::nan("");
   }
   void move(const TravelMark& mark, double angle_rad, bool one_side = false) {
-    for (const FieldValue& field : fields_for_mark(full(), mark, angle_rad, one_side)) {
+    for (const MarkField& field : fields_for_mark(full(), mark, angle_rad, one_side)) {
       Quantity* at = find_quantity(rig, "pan." + field.key);
       ASSERT_NE(at, nullptr) << field.key;
       EXPECT_EQ(range_problem(*find_info("pan." + field.key), field.si), "") << field.key;
