@@ -123,8 +123,12 @@ TEST(LimitsInForce, InAWideGapTheFreeSamplesAreThoseOfTheGapWhereTheTeethAreApar
   const auto limits = limits_in_force(axis, trace, 0.5, 0.6);
   for (std::size_t k = 0; k < limits.size(); ++k) {
     const double twist = trace.motor_angle_rad[k] / axis.gear.ratio - trace.angle_rad[k];
-    if (limits[k] == MoveLimit::gap) ASSERT_LT(std::abs(twist), 0.015);
-    if (limits[k] == MoveLimit::loop) ASSERT_GE(std::abs(twist), 0.015);
+    if (limits[k] == MoveLimit::gap) {
+      ASSERT_LT(std::abs(twist), 0.015);
+    }
+    if (limits[k] == MoveLimit::loop) {
+      ASSERT_GE(std::abs(twist), 0.015);
+    }
   }
   EXPECT_GT(std::count(limits.begin(), limits.end(), MoveLimit::gap), 200);
   EXPECT_GT(std::count(limits.begin(), limits.end(), MoveLimit::loop), 200);
