@@ -8,6 +8,7 @@ namespace gazewright {
 namespace {
 
 constexpr double kGainPart = 0.55;  // of the height
+constexpr int kLeastForBoth = 240;  // pixels
 
 std::pair<QRectF, QRectF> halves(const QRectF& rect) {
   QRectF above = rect, below = rect;
@@ -32,6 +33,12 @@ BodePlot::BodePlot(QWidget* parent)
   setFocusProxy(gain_);
   zoomTogether(gain_, phase_);
   zoomTogether(phase_, gain_);
+}
+
+/// Too low for both, it shows the gain; the margins of phase stand in its readings.
+void BodePlot::resizeEvent(QResizeEvent* event) {
+  PlotView::resizeEvent(event);
+  phase_->setVisible(height() >= kLeastForBoth);
 }
 
 void BodePlot::zoomTogether(ChartPlot* from, ChartPlot* to) {

@@ -28,6 +28,7 @@ class BodePlot : public PlotView {
   void wholeView() override;
 
  private:
+  void resizeEvent(QResizeEvent* event) override;
   void zoomTogether(ChartPlot* from, ChartPlot* to);
 
   ChartPlot *gain_, *phase_;

@@ -59,7 +59,13 @@ void say_together(Chart& chart, const Analysis& analysis) {
     }
     const QString text = Plots::tr("Both moves at once settle after %1")
                              .arg(format_value(*settle->value, "s", "ms"));
-    chart.notes << (alone.isEmpty() ? text : Plots::tr("%1 (%2)").arg(text, alone.join(", ")));
+    chart.readings << (alone.isEmpty() ? text : Plots::tr("%1 (%2)").arg(text, alone.join(", ")));
+    chart.marks.append(
+        {.kind = Mark::Kind::upright,
+         .axis = {},
+         .x = *settle->value * kMsPerS,
+         .y = std::nan(""),
+         .text = Plots::tr("both settled %1").arg(format_value(*settle->value, "s", "ms"))});
   } else if (settle != nullptr) {
     chart.notes << Plots::tr("Both moves at once: %1").arg(reason_text(settle->because));
   }

@@ -9,7 +9,8 @@
 namespace gazewright {
 namespace {
 
-/// Ticks at 1-2-5 steps, on a logarithmic axis at 1, 2, 5, 10 ..., labelled in the locale.
+/// Ticks at 1-2-5 steps, on a logarithmic axis at 1, 2, 5, 10 ..., over many decades at 1, 10 ...;
+/// labelled in the locale.
 class Ticker : public QCPAxisTicker {
  public:
   explicit Ticker(bool logarithmic, double step = 0) : logarithmic_(logarithmic), step_(step) {}
@@ -26,18 +27,26 @@ class Ticker : public QCPAxisTicker {
   }
   QVector<double> createTickVector(double step, const QCPRange& range) override {
     if (!logarithmic_) return QCPAxisTicker::createTickVector(step, range);
-    QVector<double> ticks;
-    for (double decade = std::pow(10, std::floor(std::log10(range.lower))); decade <= range.upper;
-         decade *= 10) {
-      for (const double mantissa : {1.0, 2.0, 5.0}) ticks.append(mantissa * decade);
-    }
-    return ticks;
+    if (isWide(range)) return marks(range, {1});
+    return marks(range, {1, 2, 5});
   }
   QVector<double> createSubTickVector(int count, const QVector<double>& ticks) override {
-    return logarithmic_ ? QVector<double>() : QCPAxisTicker::createSubTickVector(count, ticks);
+    if (!logarithmic_) return QCPAxisTicker::createSubTickVector(count, ticks);
+    if (ticks.size() < 2 || ticks[1] < 9.9 * ticks[0]) return {};
+    return marks({ticks.first(), ticks.last()}, {2, 5});
   }
 
  private:
+  static bool isWide(const QCPRange& range) { return range.upper > 1000 * range.lower; }
+  static QVector<double> marks(const QCPRange& range, std::initializer_list<double> mantissas) {
+    QVector<double> ticks;
+    for (double decade = std::pow(10, std::floor(std::log10(range.lower))); decade <= range.upper;
+         decade *= 10) {
+      for (const double mantissa : mantissas) ticks.append(mantissa * decade);
+    }
+    return ticks;
+  }
+
   bool logarithmic_;
   double step_;
 };

@@ -216,6 +216,7 @@ void MarksItem::drawLabel(QCPPainter* painter, QPointF at, Qt::Alignment side, c
   const QFontMetricsF metrics(style_.font);
   const QSizeF size(metrics.horizontalAdvance(text) + 4, metrics.height());
   const QRectF box = side ? places_->place(at, size, side) : places_->placeBeside(at.x(), size);
+  if (box.isEmpty()) return;
   QColor ground = style_.theme.card;
   ground.setAlphaF(0.8F);
   painter->fillRect(box, ground);

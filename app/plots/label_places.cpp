@@ -40,6 +40,7 @@ QRectF LabelPlaces::place(QPointF at, QSizeF size, Qt::Alignment side) {
     step = size.height();  // no room above: look below
     box.moveTop(area_.top());
   }
+  if (isTaken(box) || box.bottom() > area_.bottom() + size.height() / 2) return {};
   taken_.append(box);
   return box;
 }

@@ -15,7 +15,8 @@ class LabelPlaces {
   void addUpright(double x) { uprights_.append(x); }
 
   /// The box of a label that hangs at `at` by its `side`, moved down (or up) line by line until it
-  /// lies free. It is taken from then on.
+  /// lies free. It is taken from then on. Empty where there is no room: what it says stands in the
+  /// plot's readings too.
   QRectF place(QPointF at, QSizeF size, Qt::Alignment side);
   /// The same for the label of an upright line: beside it, on the side where no other one passes
   /// through, the right one where both are alike.

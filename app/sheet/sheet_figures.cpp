@@ -89,8 +89,10 @@ std::vector<FigureLine> lines_of(const Analysis& analysis) {
   std::map<std::string, std::size_t> at;
   for (const Figure& figure : analysis.figures) {
     if (figure.info == nullptr || figure.is_aside) continue;
-    if (without_axis(figure.id).starts_with("profile.")) continue;  // in a table of their own
-    const std::string key(without_axis(figure.id));
+    const auto id = without_axis(figure.id);
+    // These stand in a table and in sentences of their own.
+    if (id.starts_with("profile.") || id.starts_with("limits.")) continue;
+    const std::string key(id);
     const auto [place, is_new] = at.emplace(key, lines.size());
     if (is_new) {
       lines.push_back({.group = group_of(figure.id),
