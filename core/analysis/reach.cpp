@@ -83,6 +83,16 @@ void fill_limits(ReachMap& map, Context& context, const std::stop_token& stop) {
   }
 }
 
+/// The same axis with its angle counted from another one.
+AxisModel counted_from(AxisModel model, double angle_rad) {
+  GravityCurve& gravity = model.load.gravity;
+  const double c = std::cos(angle_rad), s = std::sin(angle_rad), cos_Nm = gravity.cos_Nm;
+  gravity.cos_Nm = c * cos_Nm + s * gravity.sin_Nm;
+  gravity.sin_Nm = c * gravity.sin_Nm - s * cos_Nm;
+  model.load.cable_centre_rad -= angle_rad;
+  return model;
+}
+
 /// The same axis with its angle counted the other way.
 AxisModel mirrored(AxisModel model) {
   GravityCurve& gravity = model.load.gravity;
@@ -154,7 +164,7 @@ std::vector<PoseWindow> looked_at(Context& context, const PoseWindow& usable) {
 std::optional<double> long_way_s(Context& context, Axis axis) {
   const auto& usable_rad = context.travel(axis).usable_rad;
   if (!usable_rad || !std::isfinite(*usable_rad) || *usable_rad <= 0) return std::nullopt;
-  const AxisModel& model = context.model(axis);
+  const AxisModel model = counted_from(context.model(axis), context.travel(axis).centre_rad);
   const auto there = way_s(model, *usable_rad);
   const auto back = is_symmetric(model.load) ? there : way_s(mirrored(model), *usable_rad);
   if (!there || !back) return std::nullopt;

@@ -13,6 +13,7 @@ namespace {
 using Complex = LoopPoint::Complex;
 using ValueAt = LoopValue (*)(const LoopPoint&, const AxisControl&);
 constexpr double kPi = std::numbers::pi;
+constexpr int kMostHalvings = 50;
 constexpr double kNarrow_rad = 0.6;  // a closed loop with less margin has a peak that is narrow
 
 /// Where f changes its sign between two frequencies: false position on the logarithm (Illinois).
@@ -58,7 +59,7 @@ class Follower {
     } else {
       phase += turn_rad(before_, now);
       if ((gains_.back() >= 1) != (gain >= 1)) add_crossover(point.w_radps);
-      if (passes_half_turn(phase_, phase)) add_gain_margin(point.w_radps, std::abs(phase - phase_));
+      if (passes_half_turn(phase_, phase)) add_gain_margin(point.w_radps, phase);
     }
     gains_.push_back(gain);
     phases_.push_back(phase);
@@ -89,15 +90,30 @@ class Follower {
     if (std::abs(margin) < kNarrow_rad) narrow_radps_.push_back(at);
   }
 
-  void add_gain_margin(double w, double turn) {
-    // Half a turn within one step of the grid is a peak or a notch that is narrower than it.
-    const double at =
-        turn > kPi / 2
-            ? std::sqrt(before_w_ * w)
-            : zero_between([&](double x) { return value(x).value().imag(); }, before_w_, w);
+  void add_gain_margin(double w, double phase) {
+    const double at = half_turn_radps(w, phase);
     const double margin = 1 / value(at).gain();
     if (keep_least(margins_.gain_margin, std::isnan(margin) ? 0 : margin))
       margins_.gain_margin_at_radps = at;
+  }
+
+  /// Where the phase passes −180° within the step up to `w`. The step is halved as long as the
+  /// phase turns far in it: a peak or a notch is narrower.
+  double half_turn_radps(double w, double phase) const {
+    double low = before_w_, high = w, low_phase = phase_;
+    LoopValue from = before_;
+    for (int i = 0; i < kMostHalvings && std::abs(phase - low_phase) > kPi / 2; ++i) {
+      const double middle = std::sqrt(low * high);
+      const LoopValue there = value(middle);
+      const double there_phase = low_phase + turn_rad(from, there);
+      if (passes_half_turn(low_phase, there_phase)) {
+        high = middle, phase = there_phase;
+      } else {
+        low = middle, low_phase = there_phase, from = there;
+      }
+    }
+    if (std::abs(phase - low_phase) > kPi / 2) return std::sqrt(low * high);
+    return zero_between([&](double x) { return value(x).value().imag(); }, low, high);
   }
 
   const AxisModel& model_;

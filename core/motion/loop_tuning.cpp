@@ -256,6 +256,8 @@ std::optional<Tuning> tuned(const AxisModel& model, const std::vector<LoopPoint>
     tuning->limited_by = Ceiling::gap;
     tuning->limit_at_radps = 0;
   }
+  tuning->crossover_radps =
+      search.with(gains.speed_gain_Nmsprad, gains.speed_integral_gain_Nmprad).crossover_radps;
   tuning->ripple_Nm = count_ripple_Nm(model, gains);
   return tuning;
 }

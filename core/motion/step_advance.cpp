@@ -11,6 +11,7 @@ constexpr double kRelative = 3e-9;       // of a speed
 constexpr double kPositionPart = 3e-10;  // of the move, in one step
 constexpr double kSpeedPart_1ps = 3e-7;
 constexpr double kShortestCut = 1e-6;  // of a sample
+constexpr double kLeastStep = 1e-15;   // of a sample: from zero no step would grow again
 constexpr double kHopeless = 1e6;      // error, in tolerances, at which a step shows nothing
 constexpr double kSenseless = 1e12;    // error of a step that gives no numbers
 constexpr double kWorthCutting = 0.1;  // error from which a change of region is sought
@@ -169,7 +170,7 @@ void SampleAdvance<Dynamics>::stiff_sample(State& state, const TorqueLag<Number>
     const MotionStep<Number> to{Pair::from(result.position), Pair::from(result.speed),
                                 Pair::from(result.position_error), Pair::from(result.speed_error)};
     const double error = error_of(to, state) / allowed;
-    const double next_s = std::max(h * step_factor(error), kShortestCut * sample_s_);
+    const double next_s = std::max(h * step_factor(error), kLeastStep * sample_s_);
     if (error > 1) {
       h = next_s;
       ends = false;

@@ -53,7 +53,7 @@ struct FollowTrace {
 };
 
 /// Follows the target from where it is first, at rest. Exact between pictures where the loop acts
-/// on the error; where it acts on the angle the command is held for a twentieth of 1/gain.
+/// on the error; where it acts on the angle the command is held for a fiftieth of 1/gain.
 FollowTrace follow(const Target& target, const Vision& vision, const Following& following,
                    const CameraPicture& picture);
 /// Times of the rows of a run: every 1 to 100 ms in round numbers, at most 2001 rows. [s]

@@ -6,8 +6,8 @@
 namespace gazewright {
 namespace {
 
-constexpr double kPiecesOfGain = 20;  // pieces in 1/gain
-constexpr double kMostPieces = 40;
+constexpr double kPiecesOfGain = 50;  // pieces in 1/gain
+constexpr double kMostPieces = 100;
 
 }  // namespace
 

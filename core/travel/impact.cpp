@@ -10,7 +10,7 @@ namespace {
 // Steps of order 4, 50 a radian of the fastest swing: between two of them hides 1 − cos(1/100),
 // 5e-5 of its peak. One in which the stop's spring changes is taken again in parts.
 constexpr double kStepsPerRadian = 50, kMostSteps = 12500;
-constexpr int kParts = 4;
+constexpr int kParts = 16;
 constexpr double kLongest_rad = 1.5 * std::numbers::pi;  // of the slow swing: blow and back
 
 /// Load and rotor while the load presses into the stop; angles from touching.
