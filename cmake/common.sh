@@ -59,17 +59,18 @@ parallel_jobs() {
   printf '%s\n' "$jobs"
 }
 
-# Configures and builds one preset; more arguments go to the configure step.
+# Configures and builds one preset; more arguments go to the configure step. With `build_target` set
+# only that one is built.
 build_preset() {
-  local preset=$1 log=build/$1.log
+  local preset=$1 log=build/$1.log target=${build_target:+--target $build_target}
   shift
   say "building the preset $preset (log in $log)"
   forget_moved_build "build/$preset"
   cmake --preset "$preset" "$@" >"$log" 2>&1 || build_failed "$preset" "$log"
   if [ -t 1 ]; then
-    cmake --build --preset "$preset" -j "$(parallel_jobs)" || build_failed "$preset" /dev/null
+    cmake --build --preset "$preset" -j "$(parallel_jobs)" $target || build_failed "$preset" /dev/null
   else
-    cmake --build --preset "$preset" -j "$(parallel_jobs)" >>"$log" 2>&1 ||
+    cmake --build --preset "$preset" -j "$(parallel_jobs)" $target >>"$log" 2>&1 ||
       build_failed "$preset" "$log"
   fi
 }
