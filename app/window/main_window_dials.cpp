@@ -44,7 +44,7 @@ void MainWindow::moveMark(const DialMove& move) {
   const std::string axis = name_of(move.axis);
   Rig after = from;
   for (const MarkField& field : fields_for_mark(with_defaults(from).axis(move.axis), move.mark,
-                                                 move.angle_rad, move.one_side)) {
+                                                move.angle_rad, move.one_side)) {
     after = with_value(std::move(after), axis + "." + field.key, field.si);
   }
   const std::string path = axis + "." + move.mark.field;
