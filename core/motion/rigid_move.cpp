@@ -43,16 +43,16 @@ std::optional<Meeting> meeting_of(const AxisModel& model, double move_rad,
   Meeting meeting{Ramp(model, move, Ramp::Way::speeding_up, tolerance),
                   Ramp(model, move, Ramp::Way::braking, tolerance),
                   {}};
-  auto& [up, down, at_switch, down_time] = meeting;
+  Ramp &up = meeting.up, &down = meeting.down;
   if (!up.can_start() || !down.can_start() || !extend_until_crossing(up, down, move)) {
     return std::nullopt;
   }
   const auto gain = [&](double angle) {
     return up.at_angle(angle).speed_radps - down.at_angle(move - angle).speed_radps;
   };
-  at_switch = up.at_angle(where_zero(gain, std::max(0.0, move - down.last().angle_rad),
-                                     std::min(move, up.last().angle_rad), 1e-10 * move));
-  down_time = down.at_angle(move - at_switch.angle_rad).time_s;
+  meeting.at_switch = up.at_angle(where_zero(gain, std::max(0.0, move - down.last().angle_rad),
+                                             std::min(move, up.last().angle_rad), 1e-10 * move));
+  meeting.down_time_s = down.at_angle(move - meeting.at_switch.angle_rad).time_s;
   return meeting;
 }
 
