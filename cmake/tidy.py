@@ -46,8 +46,9 @@ def unnamed_names(text):
             found = re.match(r"(?!using|TEST|INSTANTIATE)[A-Za-z].*?(\w+)\s*$", head)
             if found:
                 names.add(found.group(1))
-            names.update(re.findall(r"\b(k[A-Z]\w*)(?=\s*[={\[])", line))  # further ones of the line
-            names.update(re.findall(r"^(?:struct|class|enum|enum class|using) (\w+)", line))
+            if line.startswith("constexpr"):  # further ones of the line
+                names.update(re.findall(r"\b(k[A-Z]\w*)(?=\s*[={\[])", line))
+            names.update(re.findall(r"^(?:struct|class|enum|enum class|using) (\w+)(?= [={:])", line))
     return names
 
 

@@ -32,6 +32,7 @@ LoadSide load_side(const AxisModel& model, Complex s) {
 std::vector<double> grid_down_radps(const AxisModel& model) {
   const double half_rate = kPi * model.control.control_rate_Hz;
   std::vector<double> grid;
+  grid.reserve(2 * kGridPoints);
   for (int i = 0; i < kGridPoints; ++i)
     grid.push_back(half_rate * std::pow(kLowest, double(i) / (kGridPoints - 1)));
   for (const std::complex<double>& pole : loop_poles_1ps(model)) {

@@ -41,6 +41,12 @@ const std::vector<Wrong>& wrong_usages() {
       {{"trace", kNewt, "--axis"}, "--axis needs a value\n  fix: write --axis pan|tilt"},
       {{"trace", kNewt, "--axis", "pan", "--axis", "tilt"},
        "--axis is given twice\n  fix: give it once"},
+  };
+  return all;
+}
+
+const std::vector<Wrong>& wrong_usages_of_later_verbs() {
+  static const std::vector<Wrong> all{
       {{"sweep", kNewt, "--axis", "pan"},
        "sweep needs the ratios\n  fix: add for example --ratio 4:40:1"},
       {{"sweep", kNewt, "--axis", "pan", "--ratio", "4:40"},
@@ -77,13 +83,18 @@ const std::vector<Wrong>& wrong_usages() {
   return all;
 }
 
-TEST(BatchUsage, WrongUsageSaysWhatIsWrongAndWhatToDo) {
-  for (const auto& [arguments, message] : wrong_usages()) {
+void expect_refused(const std::vector<Wrong>& usages) {
+  for (const auto& [arguments, message] : usages) {
     const Ran ran = run_batch(arguments);
     EXPECT_EQ(ran.status, 2) << message;
     EXPECT_EQ(ran.out, "");
     EXPECT_EQ(ran.err, "gazewright-batch: " + message + '\n');
   }
+}
+
+TEST(BatchUsage, WrongUsageSaysWhatIsWrongAndWhatToDo) {
+  expect_refused(wrong_usages());
+  expect_refused(wrong_usages_of_later_verbs());
 }
 
 TEST(BatchUsage, ATimeThatIsNoneIsRefused) {

@@ -45,7 +45,7 @@ TEST(FollowedMotion, FollowsASineWithThePublishedLagOfFirstOrder) {
     double in_phase = 0, quadrature = 0;
     // Ten time constants to settle, then one period: what it has of sine and of cosine.
     const int settle = static_cast<int>(std::ceil(600 / row.period_s) * row.period_s / step_s);
-    const int whole = static_cast<int>(row.period_s / step_s + 0.5);
+    const int whole = static_cast<int>(std::lround(row.period_s / step_s));
     for (int i = 0; i < 2 * settle + whole; ++i) {
       motion.take_speed(std::sin(w * (i + 0.5) * step_s), step_s);
       if (i < 2 * settle) continue;
