@@ -17,7 +17,8 @@ Rig sample() {
 void analyse_figures(benchmark::State& state) {
   const Rig rig = sample();
   for (auto _ : state)
-    benchmark::DoNotOptimize(analyse(rig, {.remedies = false, .coupling = false}));
+    benchmark::DoNotOptimize(
+        analyse(rig, {.remedies = false, .coupling = false, .profiles = false}));
 }
 BENCHMARK(analyse_figures)->Name("analyse")->Unit(benchmark::kMillisecond);
 
