@@ -144,7 +144,8 @@ double refined_peak(const AxisModel& model, const FrequencyResponse& response) {
   double low = response.w_radps[top - 1], high = response.w_radps[top + 1];
   for (int i = 0; i < 16; ++i) {
     const double a = high - kGolden * (high - low), b = low + kGolden * (high - low);
-    (at(a) > at(b) ? high : low) = at(a) > at(b) ? b : a;
+    const bool is_left = at(a) > at(b);
+    (is_left ? high : low) = is_left ? b : a;
   }
   return std::max(gains[top], at((low + high) / 2));
 }
@@ -192,7 +193,6 @@ LoopStudy study_over(const AxisModel& model, const std::vector<LoopPoint>& point
   response.speed_phase_rad = std::move(speed.phases_);
   response.position_gain = std::move(position.gains_);
   response.position_phase_rad = std::move(position.phases_);
-  if (study.is_stable) close_position_loop(model, study);
   return study;
 }
 
@@ -225,9 +225,11 @@ LoopMargins position_loop_margins(const AxisModel& model) {
 LoopStudy study_loops(const AxisModel& model, const std::vector<LoopPoint>& points) {
   std::vector<double> narrow_radps;
   LoopStudy study = study_over(model, points, &narrow_radps);
-  if (narrow_radps.empty()) return study;
   // The position loop sees the closed speed loop's narrow peaks.
-  return study_over(model, with_points_about(model, points, narrow_radps), &narrow_radps);
+  if (!narrow_radps.empty())
+    study = study_over(model, with_points_about(model, points, narrow_radps), &narrow_radps);
+  if (study.is_stable) close_position_loop(model, study);
+  return study;
 }
 
 }  // namespace gazewright
