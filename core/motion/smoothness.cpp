@@ -5,7 +5,7 @@
 #include <numbers>
 #include <vector>
 
-#include "core/motion/loop.h"
+#include "core/motion/loop_value.h"
 
 // Derivation: resources/handbook/smoothness.md.
 namespace gazewright {
@@ -17,14 +17,10 @@ constexpr double kLowest = 1e-5;  // of half the sample rate
 constexpr int kGridPoints = 300;
 constexpr int kBisections = 40;
 
-/// At the output and s = jω: the gear's spring, and the load behind it.
-struct LoadSide {
-  Complex coupling, load;
-};
-LoadSide load_side(const AxisModel& model, Complex s) {
-  return {model.gear.stiffness_Nmprad + model.gear.damping_Nmsprad * s,
-          s * (s * model.load.inertia_kgm2 + model.load.viscous_Nmsprad) +
-              model.load.cable_stiffness_Nmprad};
+/// What both closed loops divide by: (1 + speed loop)·(1 + position loop).
+Complex closing(const AxisModel& model, const LoopPoint& point) {
+  return (1.0 + speed_value(point, model.control).value()) *
+         (1.0 + position_value(point, model.control).value());
 }
 
 /// From half the sample rate down, dense about the closed loops' poles: a peak is as wide as its
@@ -117,21 +113,15 @@ double stribeck_friction_Nm(double coulomb_Nm, double falling_Nm, double stribec
 }
 
 std::complex<double> compliance_radpNm(const AxisModel& model, double w_radps) {
-  const Complex s(0, w_radps);
-  const auto [coupling, load] = load_side(model, s);
-  const double n = model.gear.ratio;
-  const Complex rotor =
-      s * n * n * (s * model.gear.rotor_inertia_kgm2 + model.gear.viscous_Nmsprad);
-  const Complex open = n * coupling / (rotor * load + coupling * (rotor + load));
-  return open / ((1.0 + speed_loop(model, w_radps)) * (1.0 + position_loop(model, w_radps)));
+  const LoopPoint point = loop_point(model, w_radps);
+  return model.gear.ratio * point.coupling / point.determinant / closing(model, point);
 }
 
 std::complex<double> reading_gain(const AxisModel& model, double w_radps) {
-  const Complex closed =
-      1.0 - 1.0 / ((1.0 + speed_loop(model, w_radps)) * (1.0 + position_loop(model, w_radps)));
+  const LoopPoint point = loop_point(model, w_radps);
+  const Complex closed = 1.0 - 1.0 / closing(model, point);
   if (model.control.encoder_at_output) return closed;
-  const auto [coupling, load] = load_side(model, Complex(0, w_radps));
-  return closed * coupling / (load + coupling);
+  return closed * point.coupling / (point.load + point.coupling);
 }
 
 double SlowLimits::lowest_radps() const {
