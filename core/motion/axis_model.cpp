@@ -84,6 +84,11 @@ double AxisLoad::largest_pull_Nm(double least_rad, double most_rad) const {
   return with_cables.largest_Nm(least_rad, most_rad, -cable_stiffness_Nmprad);
 }
 
+double count_rad(const AxisModel& model) {
+  return 2 * std::numbers::pi / model.control.encoder_counts /
+         (model.control.encoder_at_output ? 1 : model.gear.ratio);
+}
+
 double stall_torque_Nm(const AxisModel& model) {
   return lesser(model.gear.efficiency * model.gear.ratio * model.drive.torque_constant_NmpA *
                     driving_current_A(model.drive, 0),

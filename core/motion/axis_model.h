@@ -1,6 +1,8 @@
 #pragma once
 
+#include <cmath>
 #include <limits>
+#include <numbers>
 
 #include "core/bodies/bodies.h"
 #include "core/drive/drive.h"
@@ -37,6 +39,9 @@ struct AxisLoad {
 };
 /// For limits that follow from the rest where nobody entered them.
 inline constexpr double kNotEntered = std::numeric_limits<double>::quiet_NaN();
+/// Friction that changes its sign at standstill grows straight up to these speeds of motor and load
+/// (design section 5).
+inline constexpr double kMotorSlope_radps = 0.5, kLoadSlope_radps = 0.01;
 struct AxisControl {
   double control_rate_Hz = 0, current_bandwidth_Hz = 0;
   double encoder_counts = 0;  ///< 2^bits
@@ -45,6 +50,11 @@ struct AxisControl {
   double speed_limit_radps = kInfinity, estimator_bandwidth_Hz = 0;
   double speed_feed_forward = 0, acceleration_feed_forward = 0;
   double acceleration_limit_radps2 = kNotEntered, jerk_limit_radps3 = kNotEntered;
+
+  /// Part of the estimate's gap that one sample closes: a of ω += a·(Δφ/dt − ω).
+  double estimator_blend() const {
+    return -std::expm1(-2 * std::numbers::pi * estimator_bandwidth_Hz * (1 / control_rate_Hz));
+  }
 };
 struct AxisModel {
   MotorDrive drive;
@@ -67,6 +77,8 @@ struct AxisModel {
 /// gravity with the other axis at rest.
 AxisModel axis_model(const Rig& rig, const RigBodies& bodies, Axis axis);
 
+/// One count of the encoder at the output. [rad]
+double count_rad(const AxisModel& model);
 /// η·N·Kt·i at standstill from the envelope, at most the gearbox's peak torque. [N·m]
 double stall_torque_Nm(const AxisModel& model);
 /// Where the envelope reaches zero torque, m·V·KV/N, at most input_speed_limit/N and drive speed

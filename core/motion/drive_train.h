@@ -55,14 +55,14 @@ class DriveTrain {
     const Number at_input = tooth_Nm * per_ratio_;
     const Number loss = magnitude(at_input) *
                         select(tooth_Nm * motor_radps >= 0, driving_loss_, back_driving_loss_);
-    return (acting_Nm - (drag_Nm_ + loss) * saturated(2 * motor_radps) -
+    return (acting_Nm - (drag_Nm_ + loss) * saturated(kPerMotorSlope_sprad * motor_radps) -
             viscous_Nmsprad_ * motor_radps - at_input) *
            per_rotor_;
   }
 
   /// What teeth and friction give the load. [N·m]
   Number moving_Nm(Number tooth_Nm, Number load_radps) const {
-    return tooth_Nm - coulomb_Nm_ * saturated(100 * load_radps) -
+    return tooth_Nm - coulomb_Nm_ * saturated(kPerLoadSlope_sprad * load_radps) -
            load_viscous_Nmsprad_ * load_radps;
   }
 
@@ -77,9 +77,9 @@ class DriveTrain {
     add(twist < -half_gap_rad_);
     add(tooth_torque_Nm(angle, speed) != 0);
     add(speed.motor > 0);
-    add(magnitude(speed.motor) > 0.5);
+    add(magnitude(speed.motor) > kMotorSlope_radps);
     add(speed.load > 0);
-    add(magnitude(speed.load) > 0.01);
+    add(magnitude(speed.load) > kLoadSlope_radps);
     return bits;
   }
 
@@ -87,13 +87,15 @@ class DriveTrain {
     const Number tooth = tooth_torque_Nm(angle, speed);
     const Number stiffness = select(tooth == 0, Number{}, stiffness_Nmprad_);
     const Number damping = select(tooth == 0, Number{}, damping_Nmsprad_);
-    const Number sat = saturated(2 * speed.motor);
+    const Number sat = saturated(kPerMotorSlope_sprad * speed.motor);
     const Number loss = select(tooth * speed.motor >= 0, driving_loss_, back_driving_loss_);
     // Motor torque per tooth torque, loss included.
     const Number tooth_on_motor = -per_ratio_ * (1 + with_sign(loss, tooth) * sat);
-    const Number friction = select(magnitude(speed.motor) < 0.5,
-                                   2 * (drag_Nm_ + magnitude(tooth) * per_ratio_ * loss), Number{});
-    const Number rubbing = select(magnitude(speed.load) < 0.01, 100 * coulomb_Nm_, Number{});
+    const Number friction =
+        select(magnitude(speed.motor) < kMotorSlope_radps,
+               kPerMotorSlope_sprad * (drag_Nm_ + magnitude(tooth) * per_ratio_ * loss), Number{});
+    const Number rubbing = select(magnitude(speed.load) < kLoadSlope_radps,
+                                  kPerLoadSlope_sprad * coulomb_Nm_, Number{});
     return {{tooth_on_motor * stiffness * per_ratio_, -tooth_on_motor * stiffness},
             {stiffness * per_ratio_, -stiffness},
             {tooth_on_motor * damping * per_ratio_ - friction - viscous_Nmsprad_,
@@ -104,6 +106,9 @@ class DriveTrain {
   Number per_rotor() const { return per_rotor_; }
 
  private:
+  static constexpr double kPerMotorSlope_sprad = 1 / kMotorSlope_radps,
+                          kPerLoadSlope_sprad = 1 / kLoadSlope_radps;  // 2 and 100, exactly
+
   Number stiffness_Nmprad_{}, damping_Nmsprad_{}, drag_Nm_{}, viscous_Nmsprad_{}, half_gap_rad_{},
       per_ratio_{}, driving_loss_{}, back_driving_loss_{}, per_rotor_{}, coulomb_Nm_{},
       load_viscous_Nmsprad_{};

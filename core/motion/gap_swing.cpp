@@ -14,8 +14,6 @@ constexpr double kApart = 1.15;                            // between frequencie
 constexpr double kLeast = 0.003, kMost = 300, kTimes = 2;  // amplitudes, of half the gap
 constexpr double kSmall = 9 * kPi * kPi / 128;             // of the dead zone just past its edge
 constexpr double kSlowest = 1e-4;                          // of half the control rate
-// Widths of the friction's slopes: design section 5.
-constexpr double kLoadSlope_radps = 0.01, kMotorSlope_radps = 0.5;
 
 /// The amplitude of which a dead zone lets `y` through, Newton on a convex function.
 double amplitude_that_passes(double y, int steps) {
@@ -190,10 +188,8 @@ std::optional<GapSwing> gap_swing(const AxisModel& model, const std::vector<Loop
 }
 
 bool is_read(const GapSwing& swing, const AxisModel& model) {
-  const AxisControl& control = model.control;
-  const double count_rad = 2 * kPi / control.encoder_counts;
-  return control.encoder_at_output ? 2 * swing.amplitude_rad >= count_rad
-                                   : 2 * swing.twist_rad >= count_rad / model.gear.ratio;
+  const bool at_output = model.control.encoder_at_output;
+  return 2 * (at_output ? swing.amplitude_rad : swing.twist_rad) >= count_rad(model);
 }
 
 bool is_held_together(const GapSwing& swing, const AxisModel& model) {

@@ -43,7 +43,7 @@ LoopPoint loop_point(const AxisModel& model, double w) {
                 w * model.load.viscous_Nmsprad};
   point.determinant = point.rotor * point.load + point.coupling * (point.rotor + point.load);
   point.numerator = control.encoder_at_output ? point.coupling : point.load + point.coupling;
-  const double a = -std::expm1(-2 * kPi * control.estimator_bandwidth_Hz * dt);
+  const double a = control.estimator_blend();
   // ω += a·(Δφ/dt − ω): ω/φ = a·(1 − z⁻¹)/dt / (1 − (1 − a)·z⁻¹).
   const Complex step = 1.0 - back;
   point.estimator = a / dt * step / (1.0 - (1 - a) * back);

@@ -8,6 +8,7 @@
 #include "core/motion/loop.h"
 #include "core/motion/loop_trial.h"
 #include "core/motion/loop_value.h"
+#include "core/motion/smoothness.h"
 
 namespace gazewright {
 namespace {
@@ -212,7 +213,7 @@ AxisModel with_gains(AxisModel model, const LoopGains& gains) {
 
 SmallLags small_lags(const AxisControl& control) {
   const double dt = 1 / control.control_rate_Hz;
-  const double a = -std::expm1(-2 * kPi * control.estimator_bandwidth_Hz * dt);
+  const double a = control.estimator_blend();
   return {2 * dt, (1 - a) / a * dt, 1 / (2 * kPi * control.current_bandwidth_Hz)};
 }
 
@@ -224,12 +225,8 @@ PiGains symmetrical_optimum(double inertia_kgm2, double lag_s, double a) {
 double modulus_optimum_1ps(double lag_s) { return 1 / (2 * lag_s); }
 
 double count_ripple_Nm(const AxisModel& model, const LoopGains& gains) {
-  const AxisControl& control = model.control;
-  const double count_rad =
-      2 * kPi / control.encoder_counts / (control.encoder_at_output ? 1 : model.gear.ratio);
-  const double a = -std::expm1(-2 * kPi * control.estimator_bandwidth_Hz / control.control_rate_Hz);
-  return gains.speed_gain_Nmsprad * count_rad *
-         (a * control.control_rate_Hz + gains.position_gain_1ps);
+  return gains.speed_gain_Nmsprad *
+         (speed_resolution_radps(model) + gains.position_gain_1ps * count_rad(model));
 }
 
 std::optional<Tuning> tuned(const AxisModel& model, const std::vector<LoopPoint>& points,

@@ -85,7 +85,8 @@ double Ramp::slope_radps2(double angle_rad, double speed_radps, bool full_fricti
   const auto sat = [&](double x) { return full_friction ? 1.0 : std::clamp(x, -1.0, 1.0); };
   const double acceleration = train_acceleration_radps2(
       model_, torque_Nm(speed_radps), speed_radps, model_.load.pull_Nm(from_rest),
-      sat(speed_radps * model_.gear.ratio / 0.5), sat(speed_radps / 0.01));
+      sat(speed_radps * model_.gear.ratio / kMotorSlope_radps),
+      sat(speed_radps / kLoadSlope_radps));
   return rising ? acceleration : -acceleration;
 }
 

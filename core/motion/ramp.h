@@ -8,7 +8,7 @@
 namespace gazewright {
 
 /// Acceleration of the rigid train of section 5. @param pull_Nm gravity and cables on the load,
-/// @param slip sat(ω_m/0.5), @param friction sat(ω/0.01). [rad/s²]
+/// @param slip sat(ω_m/0.5 rad/s), @param friction sat(ω/0.01 rad/s). [rad/s²]
 double train_acceleration_radps2(const AxisModel& model, double motor_torque_Nm, double speed_radps,
                                  double pull_Nm, double slip, double friction);
 

@@ -66,9 +66,10 @@ double time_at_ratio(AxisModel model, double ratio, double move_rad, double tole
 
 double rigid_acceleration_radps2(const AxisModel& model, double motor_torque_Nm, double speed_radps,
                                  double pull_Nm) {
-  return train_acceleration_radps2(model, motor_torque_Nm, speed_radps, pull_Nm,
-                                   std::clamp(speed_radps * model.gear.ratio / 0.5, -1.0, 1.0),
-                                   std::clamp(speed_radps / 0.01, -1.0, 1.0));
+  return train_acceleration_radps2(
+      model, motor_torque_Nm, speed_radps, pull_Nm,
+      std::clamp(speed_radps * model.gear.ratio / kMotorSlope_radps, -1.0, 1.0),
+      std::clamp(speed_radps / kLoadSlope_radps, -1.0, 1.0));
 }
 
 std::optional<FastestMove> fastest_move(const AxisModel& model, double move_rad) {

@@ -43,7 +43,7 @@ TrainMatrix over_a_sample(const AxisModel& model, double more_viscous) {
 LoopMatrix loop_matrix(const AxisModel& model, double more_viscous) {
   const AxisControl& control = model.control;
   const double dt = 1 / control.control_rate_Hz;
-  const double blend = -std::expm1(-2 * std::numbers::pi * control.estimator_bandwidth_Hz * dt);
+  const double blend = control.estimator_blend();
   const auto unit = [](int state) { return Row::Unit(state); };
   const Row reading = unit(control.encoder_at_output ? kLoad : kRotor);
   const Row speed = (1 - blend) * unit(kSpeed) + blend / dt * (reading - unit(kLast));

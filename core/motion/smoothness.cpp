@@ -134,16 +134,8 @@ std::optional<SlowLimits> slow_limits(const AxisModel& model, const SlowParts& p
                     encoder_limit_radps(model)};
 }
 
-double count_rad(const AxisModel& model) {
-  return 2 * kPi / model.control.encoder_counts /
-         (model.control.encoder_at_output ? 1 : model.gear.ratio);
-}
-
 double speed_resolution_radps(const AxisModel& model) {
-  const AxisControl& control = model.control;
-  const double blend =
-      -std::expm1(-2 * kPi * control.estimator_bandwidth_Hz / control.control_rate_Hz);
-  return blend * count_rad(model) * control.control_rate_Hz;
+  return model.control.estimator_blend() * count_rad(model) * model.control.control_rate_Hz;
 }
 
 double cogging_ripple_rad(const AxisModel& model, const SlowParts& parts, double speed_radps) {

@@ -44,9 +44,7 @@ struct SlowLimits {
 /// Empty where the loops swing by themselves.
 std::optional<SlowLimits> slow_limits(const AxisModel& model, const SlowParts& parts);
 
-/// One count at the output, and the speed that it stands for in the estimate: the jump that one
-/// count in a sample makes.
-double count_rad(const AxisModel& model);
+/// The speed that one count stands for in the estimate: the jump that one count in a sample makes.
 double speed_resolution_radps(const AxisModel& model);
 
 /// Amplitudes of the output's ripple at a speed. [rad]

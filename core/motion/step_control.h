@@ -19,8 +19,7 @@ class StepControl {
         count_rad_(2 * std::numbers::pi / model.control.encoder_counts),
         ratio_(model.gear.ratio),
         inertia_kgm2_(model.load.inertia_kgm2 + model.reflected_inertia_kgm2()),
-        blend_(
-            -std::expm1(-2 * std::numbers::pi * model.control.estimator_bandwidth_Hz * sample_s_)),
+        blend_(model.control.estimator_blend()),
         most_Nm_(model.gear.ratio *
                  std::min(model.drive.torque_constant_NmpA * model.drive.current_limit_A,
                           model.gear_torque_limit_Nm())) {}
