@@ -137,13 +137,12 @@ std::optional<LimitShares> limit_shares(std::span<const MoveLimit> limits, doubl
 }
 
 std::optional<LimitShares> fastest_move_shares(const AxisModel& model, double move_rad) {
-  const auto move = fastest_move(model, move_rad);
   const auto path = fastest_move_path(model, move_rad, kPathPoints);
-  if (!move || !path) return std::nullopt;
+  if (!path) return std::nullopt;
   const auto up = [&](double speed) { return driving_move_limit(model, std::max(speed, 0.0)); };
   const auto down = [&](double speed) { return braking_move_limit(model, std::max(speed, 0.0)); };
   LimitShares times{};
-  const double switch_s = move->switch_time_s, peak = move->peak_speed_radps;
+  const double switch_s = path->move.switch_time_s, peak = path->move.peak_speed_radps;
   for (std::size_t i = 0; i + 1 < path->time_s.size(); ++i) {
     const double t0 = path->time_s[i], t1 = path->time_s[i + 1];
     const double v0 = path->speed_radps[i], v1 = path->speed_radps[i + 1];
@@ -156,7 +155,7 @@ std::optional<LimitShares> fastest_move_shares(const AxisModel& model, double mo
       add_piece(times, {t1 - switch_s, peak, v1}, down);
     }
   }
-  divide(times, move->time_s);
+  divide(times, path->move.time_s);
   return times;
 }
 

@@ -19,6 +19,10 @@ struct Meeting {
   Ramp up, down;
   RampPoint at_switch;  ///< on the way up
   double down_time_s = 0;
+
+  FastestMove move() const {
+    return {at_switch.time_s + down_time_s, at_switch.time_s, at_switch.speed_radps};
+  }
 };
 
 /// Extends the slower of both ramps until they cover the move and cross.
@@ -58,8 +62,8 @@ std::optional<Meeting> meeting_of(const AxisModel& model, double move_rad,
 
 double time_at_ratio(AxisModel model, double ratio, double move_rad, double tolerance) {
   model.gear.ratio = ratio;
-  const auto move = meeting_of(model, move_rad, tolerance);
-  return move ? move->at_switch.time_s + move->down_time_s : kInfinity;
+  const auto meeting = meeting_of(model, move_rad, tolerance);
+  return meeting ? meeting->move().time_s : kInfinity;
 }
 
 }  // namespace
@@ -75,15 +79,15 @@ double rigid_acceleration_radps2(const AxisModel& model, double motor_torque_Nm,
 std::optional<FastestMove> fastest_move(const AxisModel& model, double move_rad) {
   const auto meeting = meeting_of(model, move_rad);
   if (!meeting) return std::nullopt;
-  const RampPoint& at = meeting->at_switch;
-  return FastestMove{at.time_s + meeting->down_time_s, at.time_s, at.speed_radps};
+  return meeting->move();
 }
 
 std::optional<MovePath> fastest_move_path(const AxisModel& model, double move_rad, int points) {
   const auto meeting = meeting_of(model, move_rad);
   if (!meeting) return std::nullopt;
-  const double switch_s = meeting->at_switch.time_s, end_s = switch_s + meeting->down_time_s;
   MovePath path;
+  path.move = meeting->move();
+  const double switch_s = path.move.switch_time_s, end_s = path.move.time_s;
   for (int i = 0; i < std::max(points, 2); ++i) {
     const double t = end_s * i / (std::max(points, 2) - 1);
     const bool rising = t <= switch_s;

@@ -21,9 +21,9 @@ struct FastestMove {
   double time_s = 0, switch_time_s = 0, peak_speed_radps = 0;
 };
 std::optional<FastestMove> fastest_move(const AxisModel& model, double move_rad);
-/// The same with its path (time, angle from the start, speed, motor torque), for the torque-speed
-/// plot.
+/// The same with its path: time, angle from the start, speed, motor torque.
 struct MovePath {
+  FastestMove move;
   std::vector<double> time_s, angle_rad, speed_radps, motor_torque_Nm;
 };
 std::optional<MovePath> fastest_move_path(const AxisModel& model, double move_rad,
