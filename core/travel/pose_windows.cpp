@@ -5,6 +5,8 @@
 #include <cmath>
 #include <numbers>
 
+#include "core/bodies/two_axis.h"
+
 namespace gazewright {
 namespace {
 
@@ -78,20 +80,13 @@ double covered_rad(const std::vector<Span>& spans) {
   return covered;
 }
 
-/// An angle by its cosine and sine.
-struct Turned {
-  double cosine, sine;
-  static Turned of(double rad) { return {std::cos(rad), std::sin(rad)}; }
-};
-
 /// How far sideways from the camera's pan a direction at this elevation is in the picture, for some
 /// tilt of the window: the first stretch, from straight ahead. Empty: nowhere.
 class Picture {
  public:
   Picture(double horizontal_rad, double vertical_rad)
       : across_(std::tan(horizontal_rad / 2)), half_vertical_rad_(vertical_rad / 2 + kHair_rad) {
-    for (int i = 0; i <= kSteps; ++i)
-      steps_[static_cast<std::size_t>(i)] = Turned::of(i * kStep_rad);
+    for (int i = 0; i <= kSteps; ++i) steps_[static_cast<std::size_t>(i)] = Turn::of(i * kStep_rad);
   }
 
   std::optional<Span> sideways(const PoseWindow& window, double elevation_rad) const {
@@ -99,15 +94,15 @@ class Picture {
     if (elevation_rad > std::max(window.tilt_most_rad, 0.0) + half_vertical_rad_ ||
         elevation_rad < std::min(window.tilt_least_rad, 0.0) - half_vertical_rad_)
       return std::nullopt;
-    const Turned level = Turned::of(elevation_rad);
-    const Turned least = Turned::of(window.tilt_least_rad), most = Turned::of(window.tilt_most_rad);
-    const auto in_picture = [&](const Turned& aside) {
-      const double ahead = level.cosine * aside.cosine, up = level.sine;
-      const double sideways = level.cosine * aside.sine, flat = std::sqrt(ahead * ahead + up * up);
+    const Turn level = Turn::of(elevation_rad);
+    const Turn least = Turn::of(window.tilt_least_rad), most = Turn::of(window.tilt_most_rad);
+    const auto in_picture = [&](const Turn& aside) {
+      const double ahead = level.c * aside.c, up = level.s;
+      const double sideways = level.c * aside.s, flat = std::sqrt(ahead * ahead + up * up);
       if (sideways > across_ * flat + kHair_rad) return false;  // at the best tilt already
       // Looked at right on where it lies between both ends of the tilt, which are half a turn apart
       // at most.
-      return (up * least.cosine >= ahead * least.sine && ahead * most.sine >= up * most.cosine) ||
+      return (up * least.c >= ahead * least.s && ahead * most.s >= up * most.c) ||
              is_beside(window, ahead, up, sideways);
     };
     const auto at = [&](int step) { return in_picture(steps_[static_cast<std::size_t>(step)]); };
@@ -139,13 +134,13 @@ class Picture {
     double inside = inside_step * kStep_rad, outside = outside_step * kStep_rad;
     for (int i = 0; i < 8; ++i) {
       const double middle = (inside + outside) / 2;
-      (in_picture(Turned::of(middle)) ? inside : outside) = middle;
+      (in_picture(Turn::of(middle)) ? inside : outside) = middle;
     }
     return inside;
   }
 
   double across_, half_vertical_rad_;
-  std::array<Turned, kSteps + 1> steps_{};
+  std::array<Turn, kSteps + 1> steps_{};
 };
 
 void add_seen(std::vector<Span>& spans, const PoseWindow& window, const Span& aside) {
