@@ -1,5 +1,7 @@
 #pragma once
 
+#include <numbers>
+
 /// What a human eye does: a benchmark, not a limit.
 namespace gazewright {
 
@@ -15,7 +17,7 @@ double saccade_peak_radps(double move_rad);
 
 /// Up to here an eye follows smoothly: comfortably, and at the most. [rad/s]
 /// Lecture notes: about 30 and 100°/s, orders of magnitude.
-inline constexpr double kComfortablePursuit_radps = 30 * 3.14159265358979323846 / 180;
-inline constexpr double kPursuitLimit_radps = 100 * 3.14159265358979323846 / 180;
+inline constexpr double kComfortablePursuit_radps = 30 * std::numbers::pi / 180;
+inline constexpr double kPursuitLimit_radps = 100 * std::numbers::pi / 180;
 
 }  // namespace gazewright
