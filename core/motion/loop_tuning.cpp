@@ -47,6 +47,20 @@ LoopTrial speed_trial(const std::vector<LoopPoint>& points, bool loose) {
   return {std::move(plant), std::move(phase_rad), points};
 }
 
+/// The highest gain up to which it holds, from a first guess on; where none holds, a tiny one.
+template <class Holds>
+double highest_gain(double good, const Holds& holds) {
+  double bad = 0;
+  for (int i = 0; i < kMostDown && !holds(good); ++i) bad = good, good /= kStride;
+  for (int i = 0; i < kMostUp && bad == 0; ++i)
+    holds(good * kStride) ? good *= kStride : bad = good * kStride;
+  for (int i = 0; i < kHalvings && bad > 0; ++i) {
+    const double middle = std::sqrt(good * bad);
+    (holds(middle) ? good : bad) = middle;
+  }
+  return good;
+}
+
 /// Searches the speed gain; the integral gain keeps the integrator's corner below the crossover.
 class SpeedSearch {
  public:
@@ -110,31 +124,18 @@ class SpeedSearch {
   /// The highest gain up to which all hold, from the symmetrical optimum's on, and what fails
   /// above.
   std::optional<Tuning> highest() const {
-    double good = symmetrical_optimum(inertia_kgm2_, small_lags(model_.control).sum_s(), kCorner)
-                      .gain_Nmsprad;
-    double bad = 0;
-    Trial at_good = with(good), at_bad;
-    for (int i = 0; i < kMostDown && !at_good.holds; ++i) {
-      bad = good, at_bad = at_good;
-      at_good = with(good /= kStride);
-    }
+    Trial at_good, at_bad;
+    const auto holds = [&](double gain) {
+      const Trial trial = with(gain);
+      (trial.holds ? at_good : at_bad) = trial;
+      return trial.holds;
+    };
+    const double lag_s = small_lags(model_.control).sum_s();
+    const double gain =
+        highest_gain(symmetrical_optimum(inertia_kgm2_, lag_s, kCorner).gain_Nmsprad, holds);
     if (!at_good.holds) return std::nullopt;
-    for (int i = 0; i < kMostUp && bad == 0; ++i) {
-      const Trial next = with(good * kStride);
-      if (next.holds) {
-        good *= kStride, at_good = next;
-      } else {
-        bad = good * kStride, at_bad = next;
-      }
-    }
-    for (int i = 0; i < kHalvings && bad > 0; ++i) {
-      const double middle = std::sqrt(good * bad);
-      const Trial next = with(middle);
-      (next.holds ? good : bad) = middle;
-      (next.holds ? at_good : at_bad) = next;
-    }
     Tuning tuning;
-    tuning.gains = {0, good, integral(good)};
+    tuning.gains = {0, gain, integral(gain)};
     tuning.crossover_radps = at_good.crossover_radps;
     tuning.limited_by = at_bad.fails;
     tuning.limit_at_radps = at_bad.at_radps;
@@ -184,15 +185,7 @@ double highest_position_gain(const AxisModel& model, const std::vector<LoopPoint
     return true;
   };
   // From the modulus optimum of a closed speed loop with lag 1/crossover.
-  double good = modulus_optimum_1ps(1 / crossover_radps), bad = 0;
-  for (int i = 0; i < kMostDown && !holds(good); ++i) bad = good, good /= kStride;
-  for (int i = 0; i < kMostUp && bad == 0; ++i)
-    holds(good * kStride) ? good *= kStride : bad = good * kStride;
-  for (int i = 0; i < kHalvings && bad > 0; ++i) {
-    const double middle = std::sqrt(good * bad);
-    (holds(middle) ? good : bad) = middle;
-  }
-  return good;
+  return highest_gain(modulus_optimum_1ps(1 / crossover_radps), holds);
 }
 
 /// Three digits, rounded down: what holds keeps holding.
