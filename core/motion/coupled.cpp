@@ -10,7 +10,6 @@
 namespace gazewright {
 namespace {
 
-constexpr double kRunaway = 1e6;    // of the larger move
 constexpr double kSameTime = 1e-6;  // of a row: samples of both drives closer than this coincide
 
 double of(PanTilt both, int lane) { return lane == 0 ? both.pan : both.tilt; }
@@ -209,7 +208,7 @@ SettledMoves simulate_both_until_settled(const CoupledModel& model, PanTilt move
                                          double band_rad, const std::stop_token& stop) {
   BothRun run(model, move_rad);
   SettledMoves moves;
-  for (const double horizon_s : {0.6, 2.0, 6.0}) {
+  for (const double horizon_s : kSettleHorizons_s) {
     run.run_to(horizon_s, stop);
     moves.figures = figures_of(run.trace(), move_rad, band_rad);
     moves.settle_time_s = settle_time_s(moves.figures, move_rad);

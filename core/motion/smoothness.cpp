@@ -62,17 +62,17 @@ double periods_per_rad(const AxisModel& model, const SlowParts& parts) {
   return parts.cogging_per_turn * model.gear.ratio;
 }
 
-double cogging_limit_radps(const AxisModel& model, const SlowParts& parts) {
+double cogging_limit_radps(const AxisModel& model, const SlowParts& parts,
+                           const std::vector<double>& grid_down) {
   if (!(parts.cogging_Nm > 0)) return 0;
   const double per_rad = periods_per_rad(model, parts);
   const auto ripple = [&](double w) { return std::abs(compliance_radpNm(model, w)); };
-  return highest_reaching(ripple, 1 / (per_rad * parts.cogging_Nm), grid_down_radps(model)) /
-         per_rad;
+  return highest_reaching(ripple, 1 / (per_rad * parts.cogging_Nm), grid_down) / per_rad;
 }
 
-double encoder_limit_radps(const AxisModel& model) {
+double encoder_limit_radps(const AxisModel& model, const std::vector<double>& grid_down) {
   const auto gain = [&](double w) { return std::abs(reading_gain(model, w)); };
-  return highest_reaching(gain, 0.5, grid_down_radps(model)) * count_rad(model) / (2 * kPi);
+  return highest_reaching(gain, 0.5, grid_down) * count_rad(model) / (2 * kPi);
 }
 
 /// Where the friction falls as steeply as the loops just stand: on the far side of its steepest
@@ -130,8 +130,10 @@ double SlowLimits::lowest_radps() const {
 
 std::optional<SlowLimits> slow_limits(const AxisModel& model, const SlowParts& parts) {
   if (!is_steady(model, 0)) return std::nullopt;
-  return SlowLimits{friction_limit_radps(model, parts), cogging_limit_radps(model, parts),
-                    encoder_limit_radps(model)};
+  const std::vector<double> grid_down = grid_down_radps(model);
+  return SlowLimits{friction_limit_radps(model, parts),
+                    cogging_limit_radps(model, parts, grid_down),
+                    encoder_limit_radps(model, grid_down)};
 }
 
 double speed_resolution_radps(const AxisModel& model) {

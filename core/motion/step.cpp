@@ -10,8 +10,6 @@
 namespace gazewright {
 namespace {
 
-constexpr double kRunaway = 1e6;  // of the move
-
 /// A step that can be carried on to a later time.
 class StepRun {
  public:
@@ -100,7 +98,7 @@ SettledStep simulate_until_settled(const AxisModel& model, const Profile& profil
   StepRun run(model, move_rad);
   if (profile.kind != ProfileKind::step) run.follow(profile);
   StepFigures figures;
-  for (const double horizon_s : {0.6, 2.0, 6.0}) {
+  for (const double horizon_s : kSettleHorizons_s) {
     run.run_to(profile.time_s + horizon_s, stop);
     figures = step_figures(run.trace(), move_rad, band_rad);
     if (figures.settle_time_s || run.ended_early() || stop.stop_requested()) break;

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <array>
 #include <optional>
 #include <stop_token>
 #include <vector>
@@ -33,8 +34,12 @@ struct StepFigures {
 };
 StepFigures step_figures(const Trace& trace, double move_rad, double band_rad);
 
-/// Simulates as long as it takes to see it settle: 0.6 s, then 2 s, then 6 s. The returned trace is
-/// the longest run.
+/// How long a move is simulated until it is seen to settle, one after the other. [s]
+inline constexpr std::array kSettleHorizons_s{0.6, 2.0, 6.0};
+/// How far a load that runs away goes before its simulation ends, of the move.
+inline constexpr double kRunaway = 1e6;
+
+/// Simulates as long as it takes to see it settle. The returned trace is the longest run.
 struct SettledStep {
   Trace trace;
   StepFigures figures;
