@@ -8,18 +8,13 @@ AxisModel without_supply_limit(AxisModel model) {
   return model;
 }
 
-template <class Of>
-BothAxes both(const AxisModel& pan, const AxisModel& tilt, const Of& of) {
-  return BothAxes{of(pan), of(tilt)};
-}
-
 }  // namespace
 
 SharedTorque::SharedTorque(const AxisModel& pan, const AxisModel& tilt)
     : pan_(without_supply_limit(pan)),
       tilt_(without_supply_limit(tilt)),
       supply_W_(pan.drive.bus_voltage_V * pan.drive.supply_current_limit_A / 1.5) {
-  const auto of_both = [&](const auto& of) { return both(pan, tilt, of); };
+  const auto of_both = [&](const auto& of) { return BothAxes{of(pan), of(tilt)}; };
   torque_constant_NmpA_ = of_both([](const AxisModel& m) { return m.drive.torque_constant_NmpA; });
   per_torque_constant_ = 1 / torque_constant_NmpA_;
   resistance_ohm_ = of_both([](const AxisModel& m) { return m.drive.phase_resistance_ohm; });
