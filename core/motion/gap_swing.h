@@ -21,8 +21,8 @@ struct GapSwing {
   double tooth_torque_Nm = 0;  ///< amplitude
 };
 /// The largest swing that keeps itself up: smaller ones grow to it, larger ones die down to it.
-/// Empty where the balance has no such solution. Gravity, counts, limits and tooth losses are left
-/// out. `points` are the grid of the same model.
+/// Empty where the balance has no such solution. Gravity, counts and limits are left out, drag and
+/// tooth losses are in. `points` are the grid of the same model.
 std::optional<GapSwing> gap_swing(const AxisModel& model, const std::vector<LoopPoint>& points);
 
 /// Whether the encoder sees it: it swings by a count or more from end to end.
