@@ -127,14 +127,10 @@ void mark_resonances(Chart& chart, const Analysis& analysis, Axis axis) {
               Plots::tr("resonance"));
 }
 
-Chart empty_chart(bool phases) {
-  Chart chart;
-  chart.kind = PlotKind::bode;
-  chart.x_name = Plots::tr("Frequency");
-  chart.x_unit = QStringLiteral("Hz");
-  chart.y_unit = phases ? QStringLiteral("°") : QStringLiteral("dB");
-  chart.x_title = axis_title(chart.x_name, chart.x_unit);
-  chart.y_title = axis_title(phases ? Plots::tr("Phase") : Plots::tr("Gain"), chart.y_unit);
+Chart empty_half(bool phases) {
+  Chart chart = empty_chart(PlotKind::bode, {Plots::tr("Frequency"), QStringLiteral("Hz")},
+                            phases ? AxisWords{Plots::tr("Phase"), QStringLiteral("°")}
+                                   : AxisWords{Plots::tr("Gain"), QStringLiteral("dB")});
   chart.x_log = true;
   chart.x = {1, 1000};
   chart.y_step = phases ? kPhaseStep_deg : 20;
@@ -163,20 +159,15 @@ void set_ranges(Chart& chart, bool phases) {
 }
 
 void add_legend(Chart& chart, const PlotInput& input, bool phases) {
-  for (const Axis axis : kAxes) {
-    if (shows(input, axis)) chart.legend.append({axis_word(axis), axis, Line::strong});
-  }
+  add_axis_legend(chart, input);
   chart.legend.append({Plots::tr("speed loop"), {}, Line::strong});
   chart.legend.append({Plots::tr("position loop"), {}, Line::dashed});
   if (!phases) chart.legend.append({Plots::tr("closed"), {}, Line::fine});
 }
 
 Chart bode_chart(const PlotInput& input, bool phases) {
-  Chart chart = empty_chart(phases);
-  if (input.now == nullptr) {
-    chart.message = Plots::tr("Nothing computed yet. Open or describe a rig.");
-    return chart;
-  }
+  Chart chart = empty_half(phases);
+  if (input.now == nullptr) return chart.message = nothing_yet(), chart;
   for (const Axis axis : kAxes) {
     if (!shows(input, axis)) continue;
     if (response_of(*input.now, axis).w_radps.empty()) {
