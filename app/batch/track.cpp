@@ -4,11 +4,10 @@
 #include "app/batch/verbs.h"
 #include "core/files/path_csv.h"
 #include "core/files/rig_file.h"
+#include "core/files/text_check.h"
 
 namespace gazewright::batch {
 namespace {
-
-constexpr std::size_t kMostPathBytes = 1 << 20;
 
 std::string rows_of(const TrackingRuns& runs) {
   std::string text = "time_s,target_pan_rad,target_tilt_rad";
@@ -31,7 +30,7 @@ std::string rows_of(const TrackingRuns& runs) {
 std::optional<std::string> text_of(const std::string& name) {
   std::ifstream in(name, std::ios::binary);
   if (!in) return std::nullopt;
-  std::string text(kMostPathBytes + 1, '\0');
+  std::string text(kLargestFile_bytes + 1, '\0');
   in.read(text.data(), static_cast<std::streamsize>(text.size()));
   if (in.bad()) return std::nullopt;
   text.resize(static_cast<std::size_t>(in.gcount()));
@@ -43,8 +42,6 @@ int take_path(Rig& rig, const Command& command) {
   const auto text = text_of(command.path);
   if (!text)
     return complain(command.path + " cannot be read", "check its name and its rights", kBadRig);
-  if (text->size() > kMostPathBytes)
-    return complain(command.path + " is longer than 1 MiB", "leave out lines", kBadRig);
   auto read = read_path_csv(*text, command.path);
   if (const auto* problem = std::get_if<Diagnostic>(&read))
     return complain(to_text(*problem), {}, kBadRig);

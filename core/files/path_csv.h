@@ -13,6 +13,7 @@ namespace gazewright {
 /// A target's path from CSV: a line for each point with time in seconds, pan and tilt in degrees,
 /// with commas between them; a first line without numbers is a header. Lines that are empty are
 /// left out.
+/// @param text  at most kLargestFile_bytes; a caller need not read more than one byte beyond
 /// @param name  of the file, for the message
 /// @returns two points or more in the order of their times, at most kMostPathPoints; else what is
 /// wrong, with line and mend.
