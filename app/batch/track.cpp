@@ -45,8 +45,7 @@ int take_path(Rig& rig, const Command& command) {
   auto read = read_path_csv(*text, command.path);
   if (const auto* problem = std::get_if<Diagnostic>(&read))
     return complain(to_text(*problem), {}, kBadRig);
-  rig.tracking.target.value = "path";
-  rig.tracking.path = std::move(std::get<std::vector<PathPoint>>(read));
+  rig = with_path(std::move(rig), std::move(std::get<std::vector<PathPoint>>(read)));
   return command.save.empty() ? kDone : write_text(command.save, write_rig(rig));
 }
 

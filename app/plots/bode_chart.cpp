@@ -20,11 +20,13 @@ const FrequencyResponse& response_of(const Analysis& analysis, Axis axis) {
   return analysis.response[std::size_t(axis)];
 }
 
+double dB_of(double gain) { return 20 * std::log10(gain); }
+
 QVector<double> in_dB(const std::vector<double>& gains) {
   QVector<double> result;
   result.reserve(qsizetype(gains.size()));
   for (const double gain : gains) {
-    const double dB = 20 * std::log10(gain);
+    const double dB = dB_of(gain);
     result.append(std::isfinite(dB) ? dB : std::nan(""));
   }
   return result;
@@ -98,7 +100,7 @@ void mark_crossovers(Chart& chart, const Analysis& analysis, Axis axis, bool pha
     if (gain && *gain > 0) {
       chart.readings << Plots::tr("%1 %2 loop: gain margin %3 (%4 dB)")
                             .arg(axis_word(axis), word, number_text(*gain),
-                                 number_text(20 * std::log10(*gain)));
+                                 number_text(dB_of(*gain)));
     }
   }
 }
@@ -109,7 +111,7 @@ void mark_gain_margins(Chart& chart, const Analysis& analysis, Axis axis) {
   const auto mark = [&](double w_radps, const char* figure) {
     const auto margin = analysis.value(figure_id(axis, figure));
     if (!margin || !(*margin > 0) || !(w_radps > 0)) return;
-    const double dB = 20 * std::log10(*margin);
+    const double dB = dB_of(*margin);
     chart.marks.append({.kind = Mark::Kind::point,
                         .axis = axis,
                         .x = w_radps * kHzPerRadps,

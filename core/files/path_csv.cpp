@@ -114,4 +114,10 @@ std::variant<std::vector<PathPoint>, Diagnostic> read_path_csv(std::string_view 
   return std::move(reader.points());
 }
 
+Rig with_path(Rig rig, std::vector<PathPoint> path) {
+  rig.tracking.target.value = "path";
+  rig.tracking.path = std::move(path);
+  return rig;
+}
+
 }  // namespace gazewright

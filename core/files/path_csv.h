@@ -21,4 +21,7 @@ inline constexpr std::size_t kMostPathPoints = 1000;
 std::variant<std::vector<PathPoint>, Diagnostic> read_path_csv(std::string_view text,
                                                                const std::string& name);
 
+/// The rig with that path, which its target follows.
+Rig with_path(Rig rig, std::vector<PathPoint> path);
+
 }  // namespace gazewright
