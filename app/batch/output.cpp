@@ -6,6 +6,8 @@
 #include <cstdio>
 #include <cstring>
 
+#include "core/files/rig_file.h"
+
 namespace gazewright::batch {
 
 std::string number(double value) {
@@ -15,6 +17,12 @@ std::string number(double value) {
 
 std::string cell(const std::optional<double>& value) {
   return value && std::isfinite(*value) ? number(*value) : std::string();
+}
+
+std::string csv_line(const std::vector<double>& values) {
+  std::string text;
+  for (const double& value : values) text += (&value == values.data() ? "" : ",") + number(value);
+  return text + '\n';
 }
 
 std::string rounded(double value) {
@@ -45,11 +53,22 @@ int write_out(std::string_view text, int status) {
                   "make room or write somewhere else", kNotWritten);
 }
 
+int write_text(const std::string& file, std::string_view text) {
+  if (file.empty()) return write_out(text);
+  const auto problem = save_text(file, text);
+  return problem ? complain(to_text(*problem), {}, kNotWritten) : kDone;
+}
+
 int complain(std::string_view problem, std::string_view fix, int status) {
   std::string text = "gazewright-batch: " + std::string(problem) + '\n';
   if (!fix.empty()) text += "  fix: " + std::string(fix) + '\n';
   std::fwrite(text.data(), 1, text.size(), stderr);
   return status;
+}
+
+int complain_of_missing(std::string_view what, std::string_view because) {
+  return complain("the rig cannot give " + std::string(what) + ": it " + std::string(because),
+                  "add the missing values to the rig file", kBadRig);
 }
 
 }  // namespace gazewright::batch

@@ -3,6 +3,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 /// Text out of the program: numbers that mean the same in every locale, and writes that are
 /// checked.
@@ -15,6 +16,8 @@ inline constexpr int kDone = 0, kFails = 1, kUsage = 2, kBadRig = 3, kNotWritten
 std::string number(double value);
 /// The same, or nothing where there is no value.
 std::string cell(const std::optional<double>& value);
+/// Numbers as a line of CSV.
+std::string csv_line(const std::vector<double>& values);
 /// 3 significant digits with a decimal point and a true minus sign, "−0.0123", for tables.
 std::string rounded(double value);
 
@@ -34,7 +37,11 @@ std::string padded_left(std::string_view text, std::size_t columns);
 /// Writes to standard output and flushes. A closed pipe or a full disk is a sentence on standard
 /// error and kNotWritten; `status` otherwise.
 int write_out(std::string_view text, int status = kDone);
+/// Writes to the file, or to standard output where its name is empty.
+int write_text(const std::string& file, std::string_view text);
 /// "gazewright-batch: problem" and "  fix: ..." on standard error; returns `status`.
 int complain(std::string_view problem, std::string_view fix, int status);
+/// The rig lacks what `what` needs: "the rig cannot give a track: it needs camera.columns".
+int complain_of_missing(std::string_view what, std::string_view because);
 
 }  // namespace gazewright::batch

@@ -9,9 +9,7 @@ int run_sweep(const Rig& rig, const Command& command) {
   const Axis axis = command.axis.value_or(Axis::pan);
   const RatioSweep sweep = sweep_ratio(rig, axis, command.ratios);
   if (!sweep.because.empty())
-    return complain(
-        std::string("the rig cannot give a sweep of ") + name_of(axis) + ": it " + sweep.because,
-        "add the missing values to the rig file", kBadRig);
+    return complain_of_missing(std::string("a sweep of ") + name_of(axis), sweep.because);
   std::string text =
       "ratio,shortest_time_s,settle_time_s,peak_torque_Nm,top_speed_rad_s,acceleration_rad_s2\n";
   for (std::size_t i = 0; i < sweep.ratio.size(); ++i)

@@ -6,27 +6,19 @@
 namespace gazewright::batch {
 namespace {
 
-/// One row as text.
-std::string line_of(const std::vector<double>& row) {
-  std::string text;
-  for (const double& value : row) text += (&value == row.data() ? "" : ",") + number(value);
-  return text + '\n';
-}
-
 std::string rows_of(const Trace& trace) {
   std::string text = "time_s,angle_rad,speed_rad_s,motor_angle_rad,current_A,bus_A\n";
   for (std::size_t i = 0; i < trace.time_s.size(); ++i)
-    text += line_of({trace.time_s[i], trace.angle_rad[i], trace.speed_radps[i],
-                     trace.motor_angle_rad[i], trace.current_A[i], trace.bus_A[i]});
+    text += csv_line({trace.time_s[i], trace.angle_rad[i], trace.speed_radps[i],
+                      trace.motor_angle_rad[i], trace.current_A[i], trace.bus_A[i]});
   return text;
 }
 
 std::string rows_of(const CoupledTrace& both) {
   std::string text = "time_s";
-  for (const char* column : {"angle_rad", "speed_rad_s", "motor_angle_rad", "current_A"})
-    text += std::string(",pan_") + column;
-  for (const char* column : {"angle_rad", "speed_rad_s", "motor_angle_rad", "current_A"})
-    text += std::string(",tilt_") + column;
+  for (const Axis axis : kAxes)
+    for (const char* column : {"angle_rad", "speed_rad_s", "motor_angle_rad", "current_A"})
+      text += std::string(",") + name_of(axis) + '_' + column;
   text += ",bus_A\n";
   for (std::size_t i = 0; i < both.bus_A.size(); ++i) {
     std::vector<double> row{both.axis[0].time_s[i]};
@@ -34,7 +26,7 @@ std::string rows_of(const CoupledTrace& both) {
       row.insert(row.end(), {trace.angle_rad[i], trace.speed_radps[i], trace.motor_angle_rad[i],
                              trace.current_A[i]});
     row.push_back(both.bus_A[i]);
-    text += line_of(row);
+    text += csv_line(row);
   }
   return text;
 }
@@ -44,9 +36,7 @@ std::optional<int> lacks_step(const Analysis& analysis, Axis axis) {
   if (!analysis.of(axis).step.time_s.empty()) return {};
   const std::string name = name_of(axis);
   const Figure* figure = analysis.figure(name + ".step.rise_time");
-  return complain("the rig cannot give a trace of " + name + ": it " +
-                      (figure ? figure->because : std::string("lacks inputs")),
-                  "add the missing values to the rig file", kBadRig);
+  return complain_of_missing("a trace of " + name, figure ? figure->because : "lacks inputs");
 }
 
 /// Writes the rows; a trace that ended early is said so.

@@ -1,16 +1,13 @@
-#include <filesystem>
 #include <fstream>
-#include <iterator>
 
 #include "app/batch/output.h"
 #include "app/batch/verbs.h"
 #include "core/files/path_csv.h"
 #include "core/files/rig_file.h"
+#include "core/files/text_check.h"
 
 namespace gazewright::batch {
 namespace {
-
-constexpr std::size_t kMostPathBytes = 1 << 20;
 
 std::string rows_of(const TrackingRuns& runs) {
   std::string text = "time_s,target_pan_rad,target_tilt_rad";
@@ -20,12 +17,11 @@ std::string rows_of(const TrackingRuns& runs) {
   }
   text += '\n';
   for (std::size_t row = 0; row < runs.time_s.size(); ++row) {
-    text += number(runs.time_s[row]) + ',' + number(runs.target_rad[0][row]) + ',' +
-            number(runs.target_rad[1][row]);
+    std::vector<double> values{runs.time_s[row], runs.target_rad[0][row], runs.target_rad[1][row]};
     for (const DetectorRun& run : runs.detectors)
       for (const auto* columns : {&run.angle_rad, &run.place_px})
-        for (const std::vector<double>& column : *columns) text += ',' + number(column[row]);
-    text += '\n';
+        for (const std::vector<double>& column : *columns) values.push_back(column[row]);
+    text += csv_line(values);
   }
   return text;
 }
@@ -34,7 +30,7 @@ std::string rows_of(const TrackingRuns& runs) {
 std::optional<std::string> text_of(const std::string& name) {
   std::ifstream in(name, std::ios::binary);
   if (!in) return std::nullopt;
-  std::string text(kMostPathBytes + 1, '\0');
+  std::string text(kLargestFile_bytes + 1, '\0');
   in.read(text.data(), static_cast<std::streamsize>(text.size()));
   if (in.bad()) return std::nullopt;
   text.resize(static_cast<std::size_t>(in.gcount()));
@@ -46,16 +42,11 @@ int take_path(Rig& rig, const Command& command) {
   const auto text = text_of(command.path);
   if (!text)
     return complain(command.path + " cannot be read", "check its name and its rights", kBadRig);
-  if (text->size() > kMostPathBytes)
-    return complain(command.path + " is longer than 1 MiB", "leave out lines", kBadRig);
   auto read = read_path_csv(*text, command.path);
   if (const auto* problem = std::get_if<Diagnostic>(&read))
     return complain(to_text(*problem), {}, kBadRig);
-  rig.tracking.target.value = "path";
-  rig.tracking.path = std::move(std::get<std::vector<PathPoint>>(read));
-  if (command.save.empty()) return kDone;
-  const auto problem = save_text(command.save, write_rig(rig));
-  return problem ? complain(to_text(*problem), {}, kNotWritten) : kDone;
+  rig = with_path(std::move(rig), std::move(std::get<std::vector<PathPoint>>(read)));
+  return command.save.empty() ? kDone : write_text(command.save, write_rig(rig));
 }
 
 }  // namespace
@@ -65,13 +56,8 @@ int run_track(const Rig& rig, const Command& command) {
   if (!command.path.empty())
     if (const int status = take_path(followed, command); status != kDone) return status;
   const TrackingRuns runs = analyse(followed, {.remedies = false}).tracking;
-  if (!runs.because.empty())
-    return complain("the rig cannot give a track: it " + runs.because,
-                    "add the missing values to the rig file", kBadRig);
-  const std::string text = rows_of(runs);
-  if (command.out.empty()) return write_out(text);
-  const auto problem = save_text(command.out, text);
-  return problem ? complain(to_text(*problem), {}, kNotWritten) : kDone;
+  if (!runs.because.empty()) return complain_of_missing("a track", runs.because);
+  return write_text(command.out, rows_of(runs));
 }
 
 }  // namespace gazewright::batch

@@ -1,9 +1,6 @@
-#include <filesystem>
-
 #include "app/batch/output.h"
 #include "app/batch/verbs.h"
 #include "core/analysis/reach.h"
-#include "core/files/rig_file.h"
 
 namespace gazewright::batch {
 namespace {
@@ -25,13 +22,8 @@ std::string rows_of(const ReachMap& map) {
 
 int run_travel(const Rig& rig, const Command& command) {
   const ReachMap map = reach_of(rig, command.step_rad);
-  if (!map.because.empty())
-    return complain("the rig cannot give its travel: it " + map.because,
-                    "add the missing values to the rig file", kBadRig);
-  const std::string text = rows_of(map);
-  if (command.out.empty()) return write_out(text);
-  const auto problem = save_text(command.out, text);
-  return problem ? complain(to_text(*problem), {}, kNotWritten) : kDone;
+  if (!map.because.empty()) return complain_of_missing("its travel", map.because);
+  return write_text(command.out, rows_of(map));
 }
 
 }  // namespace gazewright::batch

@@ -20,11 +20,13 @@ const FrequencyResponse& response_of(const Analysis& analysis, Axis axis) {
   return analysis.response[std::size_t(axis)];
 }
 
+double dB_of(double gain) { return 20 * std::log10(gain); }
+
 QVector<double> in_dB(const std::vector<double>& gains) {
   QVector<double> result;
   result.reserve(qsizetype(gains.size()));
   for (const double gain : gains) {
-    const double dB = 20 * std::log10(gain);
+    const double dB = dB_of(gain);
     result.append(std::isfinite(dB) ? dB : std::nan(""));
   }
   return result;
@@ -98,7 +100,7 @@ void mark_crossovers(Chart& chart, const Analysis& analysis, Axis axis, bool pha
     if (gain && *gain > 0) {
       chart.readings << Plots::tr("%1 %2 loop: gain margin %3 (%4 dB)")
                             .arg(axis_word(axis), word, number_text(*gain),
-                                 number_text(20 * std::log10(*gain)));
+                                 number_text(dB_of(*gain)));
     }
   }
 }
@@ -109,7 +111,7 @@ void mark_gain_margins(Chart& chart, const Analysis& analysis, Axis axis) {
   const auto mark = [&](double w_radps, const char* figure) {
     const auto margin = analysis.value(figure_id(axis, figure));
     if (!margin || !(*margin > 0) || !(w_radps > 0)) return;
-    const double dB = 20 * std::log10(*margin);
+    const double dB = dB_of(*margin);
     chart.marks.append({.kind = Mark::Kind::point,
                         .axis = axis,
                         .x = w_radps * kHzPerRadps,
@@ -127,14 +129,10 @@ void mark_resonances(Chart& chart, const Analysis& analysis, Axis axis) {
               Plots::tr("resonance"));
 }
 
-Chart empty_chart(bool phases) {
-  Chart chart;
-  chart.kind = PlotKind::bode;
-  chart.x_name = Plots::tr("Frequency");
-  chart.x_unit = QStringLiteral("Hz");
-  chart.y_unit = phases ? QStringLiteral("°") : QStringLiteral("dB");
-  chart.x_title = axis_title(chart.x_name, chart.x_unit);
-  chart.y_title = axis_title(phases ? Plots::tr("Phase") : Plots::tr("Gain"), chart.y_unit);
+Chart empty_half(bool phases) {
+  Chart chart = empty_chart(PlotKind::bode, {Plots::tr("Frequency"), QStringLiteral("Hz")},
+                            phases ? AxisWords{Plots::tr("Phase"), QStringLiteral("°")}
+                                   : AxisWords{Plots::tr("Gain"), QStringLiteral("dB")});
   chart.x_log = true;
   chart.x = {1, 1000};
   chart.y_step = phases ? kPhaseStep_deg : 20;
@@ -163,20 +161,15 @@ void set_ranges(Chart& chart, bool phases) {
 }
 
 void add_legend(Chart& chart, const PlotInput& input, bool phases) {
-  for (const Axis axis : kAxes) {
-    if (shows(input, axis)) chart.legend.append({axis_word(axis), axis, Line::strong});
-  }
+  add_axis_legend(chart, input);
   chart.legend.append({Plots::tr("speed loop"), {}, Line::strong});
   chart.legend.append({Plots::tr("position loop"), {}, Line::dashed});
   if (!phases) chart.legend.append({Plots::tr("closed"), {}, Line::fine});
 }
 
 Chart bode_chart(const PlotInput& input, bool phases) {
-  Chart chart = empty_chart(phases);
-  if (input.now == nullptr) {
-    chart.message = Plots::tr("Nothing computed yet. Open or describe a rig.");
-    return chart;
-  }
+  Chart chart = empty_half(phases);
+  if (input.now == nullptr) return chart.message = nothing_yet(), chart;
   for (const Axis axis : kAxes) {
     if (!shows(input, axis)) continue;
     if (response_of(*input.now, axis).w_radps.empty()) {

@@ -7,12 +7,12 @@
 namespace gazewright {
 namespace {
 
-constexpr double kGainPart = 0.55;  // of the height
-constexpr int kLeastForBoth = 240;  // pixels
+constexpr int kGainShare_percent = 55;  // of the height
+constexpr int kLeastForBoth = 240;      // pixels
 
 std::pair<QRectF, QRectF> halves(const QRectF& rect) {
   QRectF above = rect, below = rect;
-  above.setHeight(kGainPart * rect.height());
+  above.setHeight(kGainShare_percent / 100.0 * rect.height());
   below.setTop(above.bottom());
   return {above, below};
 }
@@ -26,8 +26,8 @@ BodePlot::BodePlot(QWidget* parent)
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(0);
-  layout->addWidget(gain_, 55);
-  layout->addWidget(phase_, 45);
+  layout->addWidget(gain_, kGainShare_percent);
+  layout->addWidget(phase_, 100 - kGainShare_percent);
   for (ChartPlot* half : {gain_, phase_}) half->setMinimumSize(200, 80);
   setAccessibleName(title());
   setFocusProxy(gain_);

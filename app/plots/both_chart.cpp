@@ -102,7 +102,7 @@ double shown_ms(const Analysis& analysis) {
 
 Chart both_chart(const PlotInput& input) {
   Chart chart = time_chart(PlotKind::both, Plots::tr("Off its place"), QStringLiteral("°"));
-  if (input.now == nullptr) return chart.message = no_analysis(), chart;
+  if (input.now == nullptr) return chart.message = nothing_yet(), chart;
   if (input.now->coupling.both.bus_A.empty()) {
     const Figure* figure = input.now->figure("both.peak_bus_current");
     chart.message = figure != nullptr && figure->because.starts_with("needs")

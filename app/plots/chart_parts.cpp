@@ -59,18 +59,10 @@ Chart chart_of(PlotKind kind, const PlotInput& input) {
 namespace chart_parts {
 
 Chart time_chart(PlotKind kind, const QString& y_name, const QString& y_unit) {
-  Chart chart;
-  chart.kind = kind;
-  chart.x_name = Plots::tr("Time");
-  chart.x_unit = QStringLiteral("ms");
-  chart.y_unit = y_unit;
-  chart.x_title = axis_title(chart.x_name, chart.x_unit);
-  chart.y_title = axis_title(y_name, y_unit);
+  Chart chart = empty_chart(kind, {Plots::tr("Time"), QStringLiteral("ms")}, {y_name, y_unit});
   chart.x_per_s = kMsPerS;
   return chart;
 }
-
-QString no_analysis() { return Plots::tr("Nothing computed yet. Open or describe a rig."); }
 
 bool shows(const PlotInput& input, Axis axis) { return !input.only || *input.only == axis; }
 

@@ -40,8 +40,6 @@ inline constexpr double kMsPerS = 1000;
 
 /// An empty chart over time, which starts the linked cursor.
 Chart time_chart(PlotKind kind, const QString& y_name, const QString& y_unit);
-/// What a chart says before there is an analysis.
-QString no_analysis();
 
 bool shows(const PlotInput& input, Axis axis);
 QString nothing_yet();  ///< instead of a plot while there is no analysis

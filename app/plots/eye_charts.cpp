@@ -14,15 +14,8 @@ using namespace chart_parts;
 
 constexpr int kLargest_deg = 60;
 
-Chart empty_chart(PlotKind kind, const QString& y_name, const QString& y_unit) {
-  Chart chart;
-  chart.kind = kind;
-  chart.x_name = Plots::tr("Size of the move");
-  chart.x_unit = QStringLiteral("°");
-  chart.y_unit = y_unit;
-  chart.x_title = axis_title(chart.x_name, chart.x_unit);
-  chart.y_title = axis_title(y_name, y_unit);
-  return chart;
+Chart size_chart(PlotKind kind, const AxisWords& y) {
+  return empty_chart(kind, {Plots::tr("Size of the move"), QStringLiteral("°")}, y);
 }
 
 using OfSize = double (*)(double move_rad);
@@ -63,12 +56,12 @@ void add_rig(Chart& chart, const PlotInput& input, OfMove of_step, OfMove shorte
     add_moves(chart, moves, axis, Line::dashed, shortest, factor,
               Plots::tr("%1 at best").arg(axis_word(axis)));
     add_moves(chart, moves, axis, Line::strong, of_step, factor, axis_word(axis));
-    chart.legend.append({axis_word(axis), axis, Line::strong});
     const bool known = input.now->value(figure_id(axis, "step.rise_time")).has_value();
     if (moves.empty())
       chart.notes << (known ? Plots::tr("%1 follows when the hand rests").arg(axis_word(axis))
                             : missing_text(*input.now, axis, "step.settle_time"));
   }
+  add_axis_legend(chart, input);
   chart.legend.append({Plots::tr("through the loop"), {}, Line::strong});
   chart.legend.append({Plots::tr("at best"), {}, Line::dashed});
   chart.legend.append({Plots::tr("human eye"), {}, Line::ghost});
@@ -77,16 +70,11 @@ void add_rig(Chart& chart, const PlotInput& input, OfMove of_step, OfMove shorte
   chart.y.lo = 0;
 }
 
-Chart nothing_yet(Chart chart) {
-  chart.message = Plots::tr("Nothing computed yet. Open or describe a rig.");
-  return chart;
-}
-
 }  // namespace
 
 Chart eye_time_chart(const PlotInput& input) {
-  Chart chart = empty_chart(PlotKind::eye_time, Plots::tr("Time"), QStringLiteral("ms"));
-  if (input.now == nullptr) return nothing_yet(chart);
+  Chart chart = size_chart(PlotKind::eye_time, {Plots::tr("Time"), QStringLiteral("ms")});
+  if (input.now == nullptr) return chart.message = nothing_yet(), chart;
   add_eye(chart, Plots::tr("eye, 2.2 ms/° + 21 ms"), saccade_time_s, kMsPerS);
   add_eye(chart, Plots::tr("eye, 2.7 ms/° + 23 ms"), longer_saccade_time_s, kMsPerS);
   add_rig(chart, input, &EyeMove::settle_s, &EyeMove::shortest_s, kMsPerS);
@@ -96,8 +84,8 @@ Chart eye_time_chart(const PlotInput& input) {
 }
 
 Chart eye_speed_chart(const PlotInput& input) {
-  Chart chart = empty_chart(PlotKind::eye_speed, Plots::tr("Peak speed"), QStringLiteral("°/s"));
-  if (input.now == nullptr) return nothing_yet(chart);
+  Chart chart = size_chart(PlotKind::eye_speed, {Plots::tr("Peak speed"), QStringLiteral("°/s")});
+  if (input.now == nullptr) return chart.message = nothing_yet(), chart;
   add_eye(chart, Plots::tr("eye, 551 °/s · (1 − e^(−size/14°))"), saccade_peak_radps, kDegPerRad);
   add_eye(
       chart, Plots::tr("eye, end of smooth pursuit"), [](double) { return kPursuitLimit_radps; },

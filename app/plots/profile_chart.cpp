@@ -123,19 +123,9 @@ QString profile_word(ProfileKind kind) {
 }
 
 Chart profile_chart(const PlotInput& input) {
-  Chart chart;
-  chart.kind = PlotKind::profiles;
-  chart.x_name = Plots::tr("Time");
-  chart.x_unit = QStringLiteral("ms");
-  chart.y_unit = QStringLiteral("°");
-  chart.x_title = axis_title(chart.x_name, chart.x_unit);
-  chart.y_title = axis_title(Plots::tr("Angle"), chart.y_unit);
-  chart.x_per_s = kMsPerS;
+  Chart chart = time_chart(PlotKind::profiles, Plots::tr("Angle"), QStringLiteral("°"));
   chart.x = {0, 0};
-  if (input.now == nullptr) {
-    chart.message = Plots::tr("Nothing computed yet. Open or describe a rig.");
-    return chart;
-  }
+  if (input.now == nullptr) return chart.message = nothing_yet(), chart;
   for (const Axis axis : kAxes) {
     if (shows(input, axis)) add_axis(chart, input, axis);
   }
@@ -146,9 +136,7 @@ Chart profile_chart(const PlotInput& input) {
   }
   chart.y = y_range(chart, chart.x);
   chart.y.hi += 0.1 * (chart.y.hi - chart.y.lo);  // for the labels
-  for (const Axis axis : kAxes) {
-    if (shows(input, axis)) chart.legend.append({axis_word(axis), axis, Line::strong});
-  }
+  add_axis_legend(chart, input);
   for (const ProfileKind kind : kProfiles)
     chart.legend.append({profile_word(kind), {}, line_of(kind)});
   return chart;

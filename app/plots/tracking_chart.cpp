@@ -13,17 +13,6 @@ using namespace chart_parts;
 
 constexpr std::array kLines{Line::strong, Line::dashed, Line::fine};
 
-Chart empty_chart() {
-  Chart chart;
-  chart.kind = PlotKind::tracking;
-  chart.x_name = Plots::tr("Time");
-  chart.x_unit = QStringLiteral("s");
-  chart.y_unit = QStringLiteral("px");
-  chart.x_title = axis_title(chart.x_name, chart.x_unit);
-  chart.y_title = axis_title(Plots::tr("Target from the centre"), chart.y_unit);
-  return chart;
-}
-
 bool moves(const std::vector<double>& angle_rad) {
   const auto [least, most] = std::ranges::minmax_element(angle_rad);
   return *least != *most;
@@ -64,11 +53,9 @@ void add_middle(Chart& chart, const PlotInput& input) {
 }  // namespace
 
 Chart tracking_chart(const PlotInput& input) {
-  Chart chart = empty_chart();
-  if (input.now == nullptr) {
-    chart.message = Plots::tr("Nothing computed yet. Open or describe a rig.");
-    return chart;
-  }
+  Chart chart = empty_chart(PlotKind::tracking, {Plots::tr("Time"), QStringLiteral("s")},
+                            {Plots::tr("Target from the centre"), QStringLiteral("px")});
+  if (input.now == nullptr) return chart.message = nothing_yet(), chart;
   const TrackingRuns& runs = input.now->tracking;
   if (runs.detectors.empty()) {
     chart.message = reason_text(runs.because);
@@ -85,8 +72,7 @@ Chart tracking_chart(const PlotInput& input) {
   chart.x = {0, runs.time_s.back()};
   chart.y = y_range(chart, chart.x);
   add_middle(chart, input);
-  for (const Axis axis : kAxes)
-    if (shows(input, axis)) chart.legend.append({axis_word(axis), axis, Line::strong});
+  add_axis_legend(chart, input);
   for (std::size_t i = 0; i < std::min(runs.detectors.size(), kLines.size()); ++i)
     chart.legend.append({QString::fromStdString(runs.detectors[i].name), {}, kLines[i]});
   return chart;

@@ -62,6 +62,17 @@ Cells cells_of(SheetPage& page, double height) {
   return {{row.left(), row.top(), width, height}, {row.right() - width, row.top(), width, height}};
 }
 
+/// The plot of pan and that of tilt side by side. @param title  with a place for the axis
+void draw_each_axis(SheetPage& page, double height, PlotKind kind, PlotInput input,
+                    const QString& title) {
+  const Cells cells = cells_of(page, height);
+  for (const Axis axis : kAxes) {
+    input.only = axis;
+    draw_plot(page, axis == Axis::pan ? cells.left : cells.right, kind, input,
+              title.arg(axis_word(axis)));
+  }
+}
+
 /// Under which conditions the plots hold.
 QString conditions(const Rig& rig) {
   const auto ratio = [](const AxisParts& parts) {
@@ -83,7 +94,7 @@ void draw_plots(SheetPage& page, const SheetContent& content) {
   page.heading(Plots::tr("Plots and drawing"));
   page.paragraph(conditions(content.rig), {7.5, false, page.theme().quiet});
   const ReachMap reach = reach_of(content.rig);
-  PlotInput input{
+  const PlotInput input{
       .rig = &content.rig, .now = &content.analysis, .sweeps = content.sweeps, .reach = &reach};
   Cells cells = cells_of(page, kPlotHeight);
   draw_plot(page, cells.left, PlotKind::step, input, plot_title(PlotKind::step));
@@ -92,29 +103,15 @@ void draw_plots(SheetPage& page, const SheetContent& content) {
   } else {
     draw_plot(page, cells.right, PlotKind::speed, input, plot_title(PlotKind::speed));
   }
-  cells = cells_of(page, kPlotHeight);
-  for (const Axis axis : kAxes) {
-    input.only = axis;
-    draw_plot(page, axis == Axis::pan ? cells.left : cells.right, PlotKind::torque_speed, input,
-              Plots::tr("%1, torque and speed with the step").arg(axis_word(axis)));
-  }
-  cells = cells_of(page, kPlotHeight);
-  for (const Axis axis : kAxes) {
-    input.only = axis;
-    draw_plot(page, axis == Axis::pan ? cells.left : cells.right, PlotKind::travel_speed, input,
-              Plots::tr("%1, speed over travel").arg(axis_word(axis)));
-  }
-  input.only.reset();
+  draw_each_axis(page, kPlotHeight, PlotKind::torque_speed, input,
+                 Plots::tr("%1, torque and speed with the step"));
+  draw_each_axis(page, kPlotHeight, PlotKind::travel_speed, input,
+                 Plots::tr("%1, speed over travel"));
   cells = cells_of(page, kPlotHeight);
   draw_plot(page, cells.left, PlotKind::current, input, plot_title(PlotKind::current));
   draw_plot(page, cells.right, PlotKind::travel, input, plot_title(PlotKind::travel));
-  cells = cells_of(page, kTallPlotHeight);
-  for (const Axis axis : kAxes) {
-    input.only = axis;
-    draw_plot(page, axis == Axis::pan ? cells.left : cells.right, PlotKind::bode, input,
-              Plots::tr("%1, frequency response of the loops").arg(axis_word(axis)));
-  }
-  input.only.reset();
+  draw_each_axis(page, kTallPlotHeight, PlotKind::bode, input,
+                 Plots::tr("%1, frequency response of the loops"));
   cells = cells_of(page, kPlotHeight);
   draw_plot(page, cells.left, PlotKind::reach, input, plot_title(PlotKind::reach));
   draw_plot(page, cells.right, PlotKind::inertia, input, plot_title(PlotKind::inertia));

@@ -15,13 +15,9 @@ AdviceRow::AdviceRow(Document& document, Axis axis, QWidget* parent)
     : CardRow(parent),
       document_(document),
       axis_(axis),
-      reasons_(new QLabel),
+      reasons_(sentencesLabel(tr("Gain advice"))),
       use_(textButton(tr("Use these gains"), tr("Enters all three gains; one step to undo"))) {
   setObjectName(QString::fromUtf8(name_of(axis)) + QStringLiteral(".loop advice"));
-  reasons_->setWordWrap(true);
-  reasons_->setTextFormat(Qt::PlainText);
-  reasons_->setTextInteractionFlags(Qt::TextSelectableByMouse);
-  reasons_->setAccessibleName(tr("Gain advice"));
   use_->setEnabled(false);
   connect(use_, &QToolButton::clicked, this, &AdviceRow::use);
   auto* layout = new QVBoxLayout(this);

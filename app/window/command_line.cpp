@@ -29,7 +29,8 @@ Opens the window on a rig file (*.rig.yaml), or on a sample rig when none is nam
   --dark              the picture in dark colours
   --select PART       whose card the picture shows, for instance tilt.motor or on_tilt[0]
   --plots KIND,...    which plots it shows, two to six: step, time-ratio, torque-speed, speed,
-                      current, travel, travel-speed, reach, inertia
+                      current, both, frequency-response, profiles, travel, travel-speed,
+                      reach, inertia, tracking, eye-time, eye-speed
   --help              this text
   --version           the version
 

@@ -17,6 +17,12 @@ Quantity written(const char* text, double si, Source source = Source::unstated) 
 
 Quantity guessed(const char* text, double si) { return written(text, si, Source::estimate); }
 
+Quantity guessed_deg(double degrees) {
+  Quantity made = si_quantity(to_si(degrees, "rad", "deg"), Source::estimate);
+  made.written = written_quantity(*made.si, keep_out_pan_info(), "deg");
+  return made;
+}
+
 /// The member behind "pan.stops" or "tilt.cable", or null.
 Presence* presence_at(Rig& rig, std::string_view part) {
   for (Axis axis : kAxes) {
@@ -178,6 +184,17 @@ Rig with_shape(Rig rig, const BodyPlace& place, std::size_t shape) {
   return rig;
 }
 
+Rig with_new_keep_out(Rig rig) {
+  rig.keep_outs.push_back(
+      {"new keep-out", {guessed_deg(-15), guessed_deg(15)}, {guessed_deg(30), guessed_deg(60)}});
+  return rig;
+}
+
+Rig with_keep_out_removed(Rig rig, std::size_t index) {
+  rig.keep_outs.erase(rig.keep_outs.begin() + static_cast<std::ptrdiff_t>(index));
+  return rig;
+}
+
 Rig with_new_detector(Rig rig) {
   Detector detector;
   detector.name = "new detector";
@@ -188,12 +205,6 @@ Rig with_new_detector(Rig rig) {
 Rig with_detector_removed(Rig rig, std::size_t index) {
   if (index < rig.detectors.size())
     rig.detectors.erase(rig.detectors.begin() + static_cast<std::ptrdiff_t>(index));
-  return rig;
-}
-
-Rig with_path(Rig rig, std::vector<PathPoint> path) {
-  rig.tracking.target.value = "path";
-  rig.tracking.path = std::move(path);
   return rig;
 }
 

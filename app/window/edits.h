@@ -49,10 +49,12 @@ Rig with_body_carried(Rig rig, const BodyPlace& place, bool on_tilt);  ///< goes
 /// Index of the alternative in Shape: ball, shell, tube, box, point, inertia.
 Rig with_shape(Rig rig, const BodyPlace& place, std::size_t shape);
 
-/// Detectors and the path of the target.
+/// A keep-out to start from, above the rest pose.
+Rig with_new_keep_out(Rig rig);
+Rig with_keep_out_removed(Rig rig, std::size_t index);
+
 Rig with_new_detector(Rig rig);
 Rig with_detector_removed(Rig rig, std::size_t index);
-Rig with_path(Rig rig, std::vector<PathPoint> path);  ///< and the target follows it
 
 /// A rig to begin with: everything that has no usual value is missing.
 Rig blank_rig();

@@ -7,6 +7,7 @@
 #include <algorithm>
 
 #include "app/window/document.h"
+#include "app/window/edits.h"
 #include "app/window/quantity_text.h"
 #include "app/window/widgets.h"
 #include "core/rig/fields.h"
@@ -17,12 +18,6 @@ namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("KeepOuts", text); }
 
-Quantity guessed_deg(double degrees) {
-  Quantity made = si_quantity(to_si(degrees, "rad", "deg"), Source::estimate);
-  made.written = written_quantity(*made.si, keep_out_pan_info(), "deg");
-  return made;
-}
-
 }  // namespace
 
 std::string keep_out_path(std::size_t index) {
@@ -32,17 +27,6 @@ std::string keep_out_path(std::size_t index) {
 QString keep_out_title(const Rig& rig, std::size_t index) {
   const std::string& name = rig.keep_outs[index].name;
   return name.empty() ? tr("Keep-out %1").arg(index + 1) : QString::fromStdString(name);
-}
-
-Rig with_new_keep_out(Rig rig) {
-  rig.keep_outs.push_back(
-      {"new keep-out", {guessed_deg(-15), guessed_deg(15)}, {guessed_deg(30), guessed_deg(60)}});
-  return rig;
-}
-
-Rig with_keep_out_removed(Rig rig, std::size_t index) {
-  rig.keep_outs.erase(rig.keep_outs.begin() + static_cast<std::ptrdiff_t>(index));
-  return rig;
 }
 
 QString keep_out_problem(const Rig& rig, const std::string& path) {

@@ -18,10 +18,6 @@ std::string keep_out_path(std::size_t index);
 /// "lamp post", or "Keep-out 3" where it has no name.
 QString keep_out_title(const Rig& rig, std::size_t index);
 
-/// A keep-out to start from, above the rest pose.
-Rig with_new_keep_out(Rig rig);
-Rig with_keep_out_removed(Rig rig, std::size_t index);
-
 /// Why the field at `path` cannot have the value that it has in `rig` ("It ends at ..., below where
 /// it begins, ..."), or empty where it can or is no keep-out's.
 QString keep_out_problem(const Rig& rig, const std::string& path);

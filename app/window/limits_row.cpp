@@ -10,12 +10,11 @@
 namespace gazewright {
 
 LimitsRow::LimitsRow(Axis axis, QWidget* parent)
-    : CardRow(parent), axis_(axis), text_(new QLabel), layout_(new QVBoxLayout(this)) {
+    : CardRow(parent),
+      axis_(axis),
+      text_(sentencesLabel(tr("What limits the move"))),
+      layout_(new QVBoxLayout(this)) {
   setObjectName(QString::fromUtf8(name_of(axis)) + QStringLiteral(".limits"));
-  text_->setWordWrap(true);
-  text_->setTextFormat(Qt::PlainText);
-  text_->setTextInteractionFlags(Qt::TextSelectableByMouse);
-  text_->setAccessibleName(tr("What limits the move"));
   layout_->setContentsMargins(0, 0, 0, 0);
   layout_->addWidget(heading(tr("What limits the move")));
   layout_->addWidget(text_);

@@ -8,12 +8,9 @@
 
 namespace gazewright {
 
-PlanRow::PlanRow(Axis axis, QWidget* parent) : CardRow(parent), axis_(axis), steps_(new QLabel) {
+PlanRow::PlanRow(Axis axis, QWidget* parent)
+    : CardRow(parent), axis_(axis), steps_(sentencesLabel(tr("Homing plan"))) {
   setObjectName(QString::fromUtf8(name_of(axis)) + QStringLiteral(".homing plan"));
-  steps_->setWordWrap(true);
-  steps_->setTextFormat(Qt::PlainText);
-  steps_->setTextInteractionFlags(Qt::TextSelectableByMouse);
-  steps_->setAccessibleName(tr("Homing plan"));
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->addWidget(heading(tr("Homing plan")));

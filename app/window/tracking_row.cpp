@@ -12,20 +12,17 @@
 #include "app/window/edits.h"
 #include "app/window/widgets.h"
 #include "core/files/path_csv.h"
+#include "core/files/text_check.h"
 
 namespace gazewright {
-namespace {
-
-constexpr qint64 kMostPathBytes = 1 << 20;
-constexpr std::size_t kMostDetectors = 5;
-
-}  // namespace
 
 TrackingRow::TrackingRow(Document& document)
-    : document_(document), path_(quietLabel()), problem_(new QLabel) {
+    : document_(document),
+      path_(quietLabel()),
+      problem_(sentencesLabel(tr("What is wrong with the path"))) {
   setObjectName(QStringLiteral("tracking.row"));
   setKind(problem_, "problem");
-  for (QLabel* label : {path_, problem_}) label->setWordWrap(true);
+  path_->setWordWrap(true);
   auto* import = textButton(tr("Import a path…"),
                             tr("CSV: a line for each point, time in seconds, pan and tilt in "
                                "degrees. The points go into the rig."));
@@ -75,7 +72,7 @@ void TrackingRow::choosePath() {
 void TrackingRow::importPath(const QString& file) {
   QFile in(file);
   const bool opened = in.open(QIODevice::ReadOnly);
-  const QByteArray text = in.read(kMostPathBytes);
+  const QByteArray text = in.read(kLargestFile_bytes + 1);  // one more, so that more is seen
   QString problem;
   if (!opened || in.error() != QFileDevice::NoError) {
     problem = tr("%1 cannot be read: %2").arg(file, in.errorString());

@@ -2,7 +2,6 @@
 
 #include "app/window/card_row.h"
 
-class QComboBox;
 class QLabel;
 class QToolButton;
 

@@ -79,6 +79,15 @@ QLabel* quietLabel(const QString& text) {
   return label;
 }
 
+QLabel* sentencesLabel(const QString& name) {
+  auto* label = new QLabel;
+  label->setWordWrap(true);
+  label->setTextFormat(Qt::PlainText);
+  label->setTextInteractionFlags(Qt::TextSelectableByMouse);
+  label->setAccessibleName(name);
+  return label;
+}
+
 QToolButton* textButton(const QString& text, const QString& help) {
   auto* button = new QToolButton;
   button->setText(text);

@@ -33,6 +33,8 @@ QComboBox* quietCombo(const QStringList& words);
 QLineEdit* quietEdit();
 QLabel* heading(const QString& text);
 QLabel* quietLabel(const QString& text = {});
+/// Sentences that wrap, are shown as they are and can be copied; `name` is for a screen reader.
+QLabel* sentencesLabel(const QString& name);
 QToolButton* textButton(const QString& text, const QString& help);
 QFrame* cardFrame();
 

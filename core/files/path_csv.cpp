@@ -96,8 +96,12 @@ class PathReader {
 
 std::variant<std::vector<PathPoint>, Diagnostic> read_path_csv(std::string_view text,
                                                                const std::string& name) {
-  if (text.starts_with(kByteOrderMark)) text.remove_prefix(kByteOrderMark.size());
   PathReader reader(name);
+  if (text.size() > kLargestFile_bytes) {
+    reader.fail("the file is larger than 1 MiB", "leave out lines");
+    return reader.problem();
+  }
+  if (text.starts_with(kByteOrderMark)) text.remove_prefix(kByteOrderMark.size());
   while (!text.empty()) {
     const auto end = text.find('\n');
     if (!reader.take(text.substr(0, end))) return reader.problem();
@@ -108,6 +112,12 @@ std::variant<std::vector<PathPoint>, Diagnostic> read_path_csv(std::string_view 
     return reader.problem();
   }
   return std::move(reader.points());
+}
+
+Rig with_path(Rig rig, std::vector<PathPoint> path) {
+  rig.tracking.target.value = "path";
+  rig.tracking.path = std::move(path);
+  return rig;
 }
 
 }  // namespace gazewright

@@ -22,6 +22,8 @@ struct Diagnostic {
 /// "heavy.rig.yaml:2:12: error: problem\n  fix: ..." as every list prints it.
 std::string to_text(const Diagnostic& diagnostic);
 
+inline constexpr std::size_t kMostDetectors = 5;  ///< that a file may hold
+
 struct LoadedRig {
   std::optional<Rig> rig;  ///< empty where any diagnostic is an error
   std::string text;        ///< as read, for writing it back with its comments and layout

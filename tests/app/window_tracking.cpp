@@ -3,6 +3,7 @@
 #include <QToolButton>
 
 #include "app/window/tracking_row.h"
+#include "core/files/text_check.h"
 #include "tests/app/window_support.h"
 
 namespace gazewright::testing {
@@ -52,6 +53,16 @@ TEST(WindowTracking, APathComesFromCsvIntoTheRigAsOneStep) {
   row->importPath(owl.path("bad.csv"));
   EXPECT_EQ(owl.rig().tracking.path.size(), 2u);
   owl.window.document().history().undo();
+  EXPECT_TRUE(owl.rig().tracking.path.empty());
+}
+
+TEST(WindowTracking, RefusesAPathFileThatIsTooLongAndTakesNoPartOfIt) {
+  OwlWindow owl;
+  owl.window.select("tracking");
+  std::string text = "0,-10,0\n2,20.5,4\n";
+  text.resize(kLargestFile_bytes, '\n');
+  owl.write("long.csv", text + "3,0,0\n");
+  owl.window.card().findChild<TrackingRow*>()->importPath(owl.path("long.csv"));
   EXPECT_TRUE(owl.rig().tracking.path.empty());
 }
 

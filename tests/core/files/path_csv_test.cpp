@@ -4,6 +4,8 @@
 
 #include <cmath>
 
+#include "core/files/text_check.h"
+
 namespace gazewright {
 namespace {
 
@@ -43,6 +45,14 @@ TEST(PathCsv, RefusesMorePointsThanARigHolds) {
   std::string text;
   for (std::size_t i = 0; i <= kMostPathPoints; ++i) text += std::to_string(i) + ",0,0\n";
   EXPECT_TRUE(problem(text).ends_with("fix: leave out every second line")) << problem(text);
+}
+
+TEST(PathCsv, RefusesAFileOfMoreThanAMebibyteAndReadsOneThatJustFits) {
+  std::string text = "0,0,0\n1,0,0\n";
+  text.resize(kLargestFile_bytes, '\n');
+  EXPECT_EQ(problem(text), "");
+  EXPECT_EQ(problem(text + '\n'),
+            "walk.csv: error: the file is larger than 1 MiB\n  fix: leave out lines");
 }
 
 }  // namespace
