@@ -185,15 +185,15 @@ DetectorRun run_of(Context& context, const Eyes& eyes, const Target& target,
   return run;
 }
 
-/// The first detector's error with none and all of the target's speed fed forward.
-void try_feed_forward(Context& context, const Eyes& eyes, const Target& target, TrackingRuns& all) {
-  Following following = following_of(context, all.detectors.front());
-  for (auto [feed_forward, rms_rad] :
-       {std::pair{0.0, &all.rms_unfed_rad}, std::pair{1.0, &all.rms_fed_rad}}) {
-    following.feed_forward = feed_forward;
-    const FollowTrace trace = follow(target, eyes.vision, following, picture_of(context));
-    for (std::size_t i = 0; i < 2; ++i) (*rms_rad)[i] = rms(all.target_rad[i], trace.angle_rad[i]);
-  }
+/// The first detector's error with this part of the target's speed fed forward.
+PerAxis rms_fed_rad(Context& context, const Eyes& eyes, const Target& target,
+                    const TrackingRuns& all, double feed_forward) {
+  const DetectorRun& first = all.detectors.front();
+  Following following = following_of(context, first);
+  if (following.feed_forward == feed_forward) return first.rms_rad;  // that run is there
+  following.feed_forward = feed_forward;
+  const FollowTrace trace = follow(target, eyes.vision, following, picture_of(context));
+  return {rms(all.target_rad[0], trace.angle_rad[0]), rms(all.target_rad[1], trace.angle_rad[1])};
 }
 
 TrackingRuns tracking_of(Context& context, bool all_detectors) {
@@ -219,7 +219,8 @@ TrackingRuns tracking_of(Context& context, bool all_detectors) {
   }
   const auto best = std::ranges::min_element(all.detectors, {}, &DetectorRun::rms_px);
   all.best = static_cast<std::size_t>(best - all.detectors.begin());
-  try_feed_forward(context, eyes.front(), target, all);
+  all.rms_unfed_rad = rms_fed_rad(context, eyes.front(), target, all, 0);
+  all.rms_fed_rad = rms_fed_rad(context, eyes.front(), target, all, 1);
   return all;
 }
 
