@@ -5,8 +5,10 @@
 
 #include "core/analysis/context.h"
 #include "core/analysis/inputs.h"
+#include "core/analysis/say.h"
 #include "core/tracking/follow.h"
 #include "core/tracking/outer_loop.h"
+#include "core/travel/soft_limits.h"
 
 namespace gazewright {
 namespace {
@@ -41,9 +43,7 @@ std::string needs(Context& context) {
   add(target_inputs(rig), Axis::pan);
   for (const Axis axis : kAxes) add(kAxisInputs, axis);
   if (rig.tracking.target.value == "path" && !has_path(rig)) missing.emplace_back("tracking.path");
-  std::string text;
-  for (const std::string& path : missing) text += (text.empty() ? "needs " : ", ") + path;
-  return text;
+  return say_needs(missing);
 }
 
 /// Why an axis cannot be commanded a speed, or empty.
@@ -112,11 +112,10 @@ Following following_of(Context& context, const DetectorRun& run) {
   for (const Axis axis : kAxes) {
     const auto i = static_cast<std::size_t>(axis);
     const AxisModel& model = context.model(axis);
-    following.axis[i] = {
-        .gain_1ps = run.loop[i].gain_1ps,
-        .lag_s = 1 / *context.speed_margins(axis).crossover_radps,
-        .speed_limit_radps = std::min(top_speed_radps(model), model.control.speed_limit_radps),
-        .acceleration_limit_radps2 = peak_acceleration_radps2(model)};
+    following.axis[i] = {.gain_1ps = run.loop[i].gain_1ps,
+                         .lag_s = 1 / *context.speed_margins(axis).crossover_radps,
+                         .speed_limit_radps = fastest_asked_radps(model),
+                         .acceleration_limit_radps2 = peak_acceleration_radps2(model)};
   }
   return following;
 }

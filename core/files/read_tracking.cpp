@@ -1,12 +1,12 @@
 #include <algorithm>
 
+#include "core/files/path_csv.h"
 #include "core/files/reader.h"
 
 namespace gazewright {
 namespace {
 
 constexpr std::size_t kMostDetectors = 5;
-constexpr std::size_t kMostPoints = 1000;
 constexpr std::string_view kPathFix =
     "write points of time, pan and tilt: [[0 s, -20 deg, 0 deg], [1 s, 20 deg, 5 deg]]";
 
@@ -56,7 +56,7 @@ void read_path(Reader& reader, const YamlNode& node, const std::string& path,
                std::vector<PathPoint>& points) {
   reader.place(path, node);
   if (node.is_null() ||
-      !is_list_of(reader, node, path, "points", kMostPoints, std::string(kPathFix)))
+      !is_list_of(reader, node, path, "points", kMostPathPoints, std::string(kPathFix)))
     return;
   for (std::size_t i = 0; i < node.children.size(); ++i)
     points.push_back(read_point(reader, node.children[i], path + "[" + std::to_string(i) + "]"));

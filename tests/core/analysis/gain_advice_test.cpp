@@ -95,6 +95,16 @@ TEST(GainAdvice, NamesWhatIsMissing) {
   EXPECT_EQ(analysis.figure("tilt.advice.speed_gain")->because, "needs tilt.gearbox.stiffness");
 }
 
+TEST(GainAdvice, NeedsTheLengthOfACableThatSpringsBack) {
+  Rig rig = owl();
+  rig.pan.cable.torsion_stiffness_Nm2prad = si_quantity(0.01);
+  rig.pan.cable.free_length_m = {};
+  const GainAdvice advice = advice_of(analyse(rig, {.remedies = false}), Axis::pan);
+  EXPECT_TRUE(advice.values.empty());
+  ASSERT_EQ(advice.sentences.size(), 1U);
+  EXPECT_EQ(advice.sentences[0], "Gains cannot be advised: needs pan.cable.free_length.");
+}
+
 TEST(GainAdvice, DoesNotNeedTheGains) {
   Rig rig = owl();
   rig.pan.loop.position_gain_1ps = rig.pan.loop.speed_gain_Nmsprad = {};
