@@ -1,4 +1,3 @@
-
 #include "core/analysis/figures.h"
 #include "core/analysis/inputs.h"
 #include "core/analysis/tracking.h"
