@@ -6,18 +6,15 @@
 
 #include "core/analysis/analysis.h"
 #include "core/rig/fields.h"
+#include "tests/support/finding.h"
 #include "tests/support/owl_rig.h"
 #include "tests/support/tol.h"
 
 namespace gazewright {
 namespace {
 
+using tests::finding;
 using tests::owl;
-
-const Finding* finding(const Analysis& analysis, const std::string& id) {
-  const auto at = std::ranges::find(analysis.findings, id, &Finding::id);
-  return at == analysis.findings.end() ? nullptr : &*at;
-}
 
 const GainAdvice& advice_of(const Analysis& analysis, Axis axis) {
   return analysis.advice[static_cast<std::size_t>(axis)];
