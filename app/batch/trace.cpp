@@ -63,7 +63,7 @@ int run_both(const Rig& rig, const Analysis& analysis, const Command& command) {
 }  // namespace
 
 int run_trace(const Rig& rig, const Command& command) {
-  const Analysis analysis = analyse(rig, {.remedies = false, .coupling = false, .profiles = false});
+  const Analysis analysis = analyse(rig, {.quick = true});
   if (command.both) return run_both(rig, analysis, command);
   const Axis axis = command.axis.value_or(Axis::pan);
   if (const auto status = lacks_step(analysis, axis)) return *status;

@@ -34,10 +34,8 @@ struct Recompute::Jobs {
       : analysis(
             analysis_pool,
             [](const AnalysisRequest& request, const std::stop_token& stop) {
-              return std::make_shared<const Analysis>(analyse(
-                  request.rig,
-                  {.remedies = request.full, .coupling = request.full, .profiles = request.full},
-                  stop));
+              return std::make_shared<const Analysis>(
+                  analyse(request.rig, {.quick = !request.full}, stop));
             },
             [&owner](const AnalysisRequest& request, const AnalysisPointer& result, bool isLatest) {
               owner.analysisDone(request.rig, request.full, result, isLatest);

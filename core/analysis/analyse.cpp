@@ -42,7 +42,7 @@ bool is_asked(const Check& check, Context& context, Axis axis) {
   return check.asked_by.empty() || context.missing(std::span(&check.asked_by, 1), axis).empty();
 }
 
-std::vector<Finding> findings_of(Context& context, const Rig& rig, const AnalyseOptions& options,
+std::vector<Finding> findings_of(Context& context, const Rig& rig, bool remedies,
                                  const std::stop_token& stop) {
   std::vector<Finding> findings;
   for (const Check* check : axis_checks()) {
@@ -50,8 +50,8 @@ std::vector<Finding> findings_of(Context& context, const Rig& rig, const Analyse
       if (stop.stop_requested()) return findings;
       if (!is_asked(*check, context, axis)) continue;
       Finding finding = find(*check, context, axis);
-      const bool wants_remedy = finding.verdict == Verdict::fails;
-      if (options.remedies && wants_remedy) finding.remedies = remedies_of(*check, rig, axis, stop);
+      if (remedies && finding.verdict == Verdict::fails)
+        finding.remedies = remedies_of(*check, rig, axis, stop);
       findings.push_back(std::move(finding));
     }
   }
@@ -86,14 +86,13 @@ std::optional<double> Analysis::value(std::string_view id) const {
 }
 
 Analysis analyse(const Rig& rig, const AnalyseOptions& options, const std::stop_token& stop) {
-  Context context(rig, stop);
-  context.ask_for_coupling(options.coupling);
-  if (!options.profiles) context.leave_out_profiles();
+  const bool remedies = options.remedies && !options.quick;
+  Context context(rig, stop, options.quick);
   context.prepare();
   Analysis analysis;
   analysis.figures = compute_figures(context);
-  analysis.findings = findings_of(context, rig, options, stop);
-  if (options.remedies) {
+  analysis.findings = findings_of(context, rig, remedies, stop);
+  if (remedies) {
     analysis.swap = swap_of(context, rig, stop);
     analysis.findings.push_back(swap_finding(analysis.swap));
     analysis.eye = eye_benchmark(context, stop);
@@ -104,7 +103,7 @@ Analysis analyse(const Rig& rig, const AnalyseOptions& options, const std::stop_
   for (const Axis axis : kAxes) {
     analysis.curves[static_cast<std::size_t>(axis)] = curves_of(context, axis);
     analysis.limits[static_cast<std::size_t>(axis)] = move_limits(context, axis);
-    if (options.remedies)
+    if (remedies)
       analysis.limits[static_cast<std::size_t>(axis)].gains = limit_gains(context, rig, axis, stop);
     if (context.missing(kLoops, axis).empty())
       analysis.response[static_cast<std::size_t>(axis)] = context.loops(axis).response;

@@ -106,7 +106,7 @@ struct Analysis {
   std::array<AxisCurves, 2> curves;
   std::array<AxisProfiles, 2> profiles;  ///< by Axis
   Swap swap;
-  Coupling coupling;  ///< of both axes at once; empty where inputs are missing or not asked for
+  Coupling coupling;  ///< of both axes at once; empty where inputs are missing, and if quick
   std::array<MoveLimits, 2> limits;           ///< by Axis
   std::array<FrequencyResponse, 2> response;  ///< by Axis; empty where inputs are missing
   std::array<GainAdvice, 2> advice;           ///< by Axis
@@ -121,10 +121,11 @@ struct Analysis {
 };
 
 struct AnalyseOptions {
-  bool remedies =
-      true;  ///< solving for remedies and the swap simulates many rigs; a drag leaves it out
-  bool coupling = true;  ///< both axes at once, a few milliseconds; a drag leaves it out
-  bool profiles = true;  ///< planned moves: four simulations of each axis; a drag leaves them out
+  /// Remedies, swap, what easing a limit gains and the eye's benchmark: simulate many rigs or
+  /// moves.
+  bool remedies = true;
+  /// As on every frame of a drag: without these, without planned moves and both axes at once.
+  bool quick = false;
 };
 /// The one flow: pure, no I/O, thread-safe. A stop request ends it early with what there is.
 Analysis analyse(const Rig& rig, const AnalyseOptions& options = {},

@@ -45,8 +45,8 @@ std::string for_axis(std::string_view pattern, Axis axis) {
   return text;
 }
 
-Context::Context(const Rig& rig, std::stop_token stop)
-    : rig_(with_defaults(rig)), stop_(std::move(stop)) {}
+Context::Context(const Rig& rig, std::stop_token stop, bool is_quick)
+    : rig_(with_defaults(rig)), stop_(std::move(stop)), is_quick_(is_quick) {}
 
 const RigBodies& Context::bodies() {
   return kept(bodies_, [&] { return rig_bodies(rig_); });
@@ -72,7 +72,7 @@ const SettledStep& Context::step(Axis axis) {
 
 const AxisProfiles& Context::profiles(Axis axis) {
   return kept(of(axis).profiles,
-              [&] { return wants_profiles_ ? profiles_of(*this, axis, stop_) : AxisProfiles(); });
+              [&] { return is_quick_ ? AxisProfiles() : profiles_of(*this, axis, stop_); });
 }
 
 const std::optional<SlowLimits>& Context::slow_limits(Axis axis) {
@@ -158,7 +158,7 @@ const std::optional<SprungImpact>& Context::sprung_blow(Axis axis) {
 }
 
 const Coupling* Context::coupling() {
-  if (!coupling_asked_ || !missing(kBothSteps, Axis::pan).empty()) return nullptr;
+  if (is_quick_ || !missing(kBothSteps, Axis::pan).empty()) return nullptr;
   return &kept(coupling_, [&] {
     const PanTilt move_rad{this->move_rad(Axis::pan), this->move_rad(Axis::tilt)};
     const double band = band_rad();

@@ -34,8 +34,10 @@ namespace gazewright {
 class Context {
  public:
   /// @param rig  as the user wrote it; defaults are filled in here.
-  explicit Context(const Rig& rig, std::stop_token stop = {});
+  /// @param is_quick  without planned moves and both axes at once, see AnalyseOptions
+  explicit Context(const Rig& rig, std::stop_token stop = {}, bool is_quick = false);
 
+  bool is_quick() const { return is_quick_; }
   const Rig& rig() const { return rig_; }
   const RigBodies& bodies();
   const AxisModel& model(Axis axis);
@@ -63,12 +65,9 @@ class Context {
   double speed_at_stop_radps(Axis axis);
   /// The blow at top speed with the gear as a spring; see sprung_impact().
   const std::optional<SprungImpact>& sprung_blow(Axis axis);
-  const Coupling* coupling();  ///< null where not asked for, or where either step lacks inputs
-  void ask_for_coupling(bool is) { coupling_asked_ = is; }
-  bool is_coupling_asked() const { return coupling_asked_; }
-  /// @pre the step's inputs are there. Without runs where they are left out.
+  const Coupling* coupling();  ///< null in a quick analysis, or where either step lacks inputs
+  /// @pre the step's inputs are there. Without runs in a quick analysis.
   const AxisProfiles& profiles(Axis axis);
-  void leave_out_profiles() { wants_profiles_ = false; }  ///< they simulate each axis four times
   const std::optional<SlowLimits>& slow_limits(Axis axis);
   const TrackingRuns& tracking();
 
@@ -118,11 +117,10 @@ class Context {
 
   Rig rig_;
   std::stop_token stop_;
-  bool wants_profiles_ = true;
+  bool is_quick_;
   std::optional<RigBodies> bodies_;
   std::optional<Clearance> clearance_;
   std::optional<Coupling> coupling_;
-  bool coupling_asked_ = true;
   std::optional<TrackingRuns> tracking_;
   std::array<PerAxis, 2> axis_;
   std::optional<std::set<std::string>> empty_paths_;  ///< fields without a value

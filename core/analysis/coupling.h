@@ -7,7 +7,7 @@ namespace gazewright {
 /// What both axes do to each other: both task moves at once, and each move while the other axis
 /// holds its place.
 struct Coupling {
-  CoupledTrace both;                    ///< empty where inputs are missing or nobody asked
+  CoupledTrace both;                    ///< empty where inputs are missing, and in a quick analysis
   std::array<StepFigures, 2> figures;   ///< of both, by Axis
   std::optional<double> settle_time_s;  ///< of both; empty: not seen
   double peak_bus_A = 0;

@@ -55,7 +55,7 @@ constexpr Check kChecks[] = {
      .compare = hold_still,
      .levers = kLevers,
      .trial = hold_still_trial,
-     .asked_when = [](Context& c, Axis) { return c.is_coupling_asked(); }},
+     .asked_when = [](Context& c, Axis) { return !c.is_quick(); }},
 };
 
 }  // namespace

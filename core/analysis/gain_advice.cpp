@@ -137,9 +137,7 @@ std::vector<FieldValue> field_values(const LoopGains& gains, Axis axis) {
 GainAdvice gain_advice(Context& c, Axis a) {
   GainAdvice advice;
   if (const auto missing = c.missing(kAdvice, a); !missing.empty()) {
-    std::string text = "Gains cannot be advised: needs ";
-    for (std::size_t i = 0; i < missing.size(); ++i) text += (i == 0 ? "" : ", ") + missing[i];
-    advice.sentences.push_back(text + ".");
+    advice.sentences.push_back("Gains cannot be advised: " + say_needs(missing) + ".");
     return advice;
   }
   const AxisModel& model = c.model(a);

@@ -72,13 +72,11 @@ inline constexpr std::array<InputPath, 6> kGapExtras{
     "<axis>.gearbox.back_efficiency", "<axis>.encoder.bits"};
 inline constexpr auto kGapSwing = joined(kLoops, kGapExtras);
 /// What gains are advised from: all but the gains.
-inline constexpr std::array<InputPath, 7> kAdviceExtras{"<axis>.gearbox.damping",
-                                                        "<axis>.gearbox.viscous",
-                                                        "<axis>.friction.viscous",
-                                                        "<axis>.drive.control_rate",
-                                                        "<axis>.drive.current_bandwidth",
-                                                        "<axis>.loop.estimator_bandwidth",
-                                                        "<cable>"};
+inline constexpr std::array<InputPath, 7> kAdviceExtras{
+    "<axis>.gearbox.damping",         "<axis>.gearbox.viscous",
+    "<axis>.friction.viscous",        "<axis>.drive.control_rate",
+    "<axis>.drive.current_bandwidth", "<axis>.loop.estimator_bandwidth",
+    "<axis>.cable.<spring>"};
 inline constexpr auto kAdvice =
     joined(joined(joined(kResonanceWithRotor, kStall), kGapExtras), kAdviceExtras);
 

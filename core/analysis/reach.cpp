@@ -8,6 +8,7 @@
 #include "core/analysis/context.h"
 #include "core/analysis/inputs.h"
 #include "core/analysis/say.h"
+#include "core/travel/soft_limits.h"
 
 namespace gazewright {
 namespace {
@@ -112,7 +113,7 @@ bool is_symmetric(const AxisLoad& load) {
 std::optional<double> way_s(const AxisModel& model, double travel_rad) {
   const auto path = fastest_move_path(model, travel_rad, kPathPoints);
   if (!path) return std::nullopt;
-  const double limit_radps = std::min(top_speed_radps(model), model.control.speed_limit_radps);
+  const double limit_radps = fastest_asked_radps(model);
   double time_s = 0, cruise_rad = 0;
   for (std::size_t i = 1; i < path->time_s.size(); ++i) {
     const double lower = std::min(path->speed_radps[i - 1], path->speed_radps[i]);

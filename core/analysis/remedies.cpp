@@ -110,10 +110,6 @@ class LeverSolver {
   double sign_ = 1;
 };
 
-}  // namespace
-
-namespace {
-
 /// What the check has worked out otherwise, where it mends it.
 std::optional<Remedy> offer_of(const Check& check, const Rig& rig, Axis axis,
                                const std::stop_token& stop) {

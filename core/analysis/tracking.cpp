@@ -5,8 +5,10 @@
 
 #include "core/analysis/context.h"
 #include "core/analysis/inputs.h"
+#include "core/analysis/say.h"
 #include "core/tracking/follow.h"
 #include "core/tracking/outer_loop.h"
+#include "core/travel/soft_limits.h"
 
 namespace gazewright {
 namespace {
@@ -41,9 +43,7 @@ std::string needs(Context& context) {
   add(target_inputs(rig), Axis::pan);
   for (const Axis axis : kAxes) add(kAxisInputs, axis);
   if (rig.tracking.target.value == "path" && !has_path(rig)) missing.emplace_back("tracking.path");
-  std::string text;
-  for (const std::string& path : missing) text += (text.empty() ? "needs " : ", ") + path;
-  return text;
+  return say_needs(missing);
 }
 
 /// Why an axis cannot be commanded a speed, or empty.
@@ -112,11 +112,10 @@ Following following_of(Context& context, const DetectorRun& run) {
   for (const Axis axis : kAxes) {
     const auto i = static_cast<std::size_t>(axis);
     const AxisModel& model = context.model(axis);
-    following.axis[i] = {
-        .gain_1ps = run.loop[i].gain_1ps,
-        .lag_s = 1 / *context.speed_margins(axis).crossover_radps,
-        .speed_limit_radps = std::min(top_speed_radps(model), model.control.speed_limit_radps),
-        .acceleration_limit_radps2 = peak_acceleration_radps2(model)};
+    following.axis[i] = {.gain_1ps = run.loop[i].gain_1ps,
+                         .lag_s = 1 / *context.speed_margins(axis).crossover_radps,
+                         .speed_limit_radps = fastest_asked_radps(model),
+                         .acceleration_limit_radps2 = peak_acceleration_radps2(model)};
   }
   return following;
 }
@@ -185,15 +184,15 @@ DetectorRun run_of(Context& context, const Eyes& eyes, const Target& target,
   return run;
 }
 
-/// The first detector's error with none and all of the target's speed fed forward.
-void try_feed_forward(Context& context, const Eyes& eyes, const Target& target, TrackingRuns& all) {
-  Following following = following_of(context, all.detectors.front());
-  for (auto [feed_forward, rms_rad] :
-       {std::pair{0.0, &all.rms_unfed_rad}, std::pair{1.0, &all.rms_fed_rad}}) {
-    following.feed_forward = feed_forward;
-    const FollowTrace trace = follow(target, eyes.vision, following, picture_of(context));
-    for (std::size_t i = 0; i < 2; ++i) (*rms_rad)[i] = rms(all.target_rad[i], trace.angle_rad[i]);
-  }
+/// The first detector's error with this part of the target's speed fed forward.
+PerAxis rms_fed_rad(Context& context, const Eyes& eyes, const Target& target,
+                    const TrackingRuns& all, double feed_forward) {
+  const DetectorRun& first = all.detectors.front();
+  Following following = following_of(context, first);
+  if (following.feed_forward == feed_forward) return first.rms_rad;  // that run is there
+  following.feed_forward = feed_forward;
+  const FollowTrace trace = follow(target, eyes.vision, following, picture_of(context));
+  return {rms(all.target_rad[0], trace.angle_rad[0]), rms(all.target_rad[1], trace.angle_rad[1])};
 }
 
 TrackingRuns tracking_of(Context& context, bool all_detectors) {
@@ -219,7 +218,8 @@ TrackingRuns tracking_of(Context& context, bool all_detectors) {
   }
   const auto best = std::ranges::min_element(all.detectors, {}, &DetectorRun::rms_px);
   all.best = static_cast<std::size_t>(best - all.detectors.begin());
-  try_feed_forward(context, eyes.front(), target, all);
+  all.rms_unfed_rad = rms_fed_rad(context, eyes.front(), target, all, 0);
+  all.rms_fed_rad = rms_fed_rad(context, eyes.front(), target, all, 1);
   return all;
 }
 

@@ -1,11 +1,9 @@
-#include <algorithm>
-#include <cmath>
-
 #include "core/analysis/figures.h"
 #include "core/analysis/inputs.h"
 #include "core/analysis/tracking.h"
 #include "core/tracking/eye.h"
 #include "core/tracking/outer_loop.h"
+#include "core/travel/soft_limits.h"
 
 namespace gazewright {
 namespace {
@@ -49,17 +47,12 @@ Answer best_detector(Context& c, Axis) {
   return static_cast<double>(runs.best + 1);
 }
 
-double most_speed_radps(Context& c, Axis a) {
-  const AxisModel& model = c.model(a);
-  return std::min(top_speed_radps(model), model.control.speed_limit_radps);
-}
-
 Answer blind_cone(Context& c, Axis a) {
   const double most_radps2 = peak_acceleration_radps2(c.model(a));
   if (!(most_radps2 > 0)) return Answer::none("it cannot move against friction and gravity");
   const Tracking& tracking = c.rig().tracking;
   return blind_cone_rad(tracking.speed_mps.value(), tracking.passing_distance_m.value(),
-                        most_speed_radps(c, a), most_radps2);
+                        fastest_asked_radps(c.model(a)), most_radps2);
 }
 
 const FigureRow kRows[] = {
@@ -155,7 +148,9 @@ const FigureRow kRows[] = {
       "lower of speed_top and the loop's limit, over 100°/s",
       "smooth pursuit of an eye ends at about 100°/s (lecture notes)", kPursuit},
      Axes::both,
-     [](Context& c, Axis a) -> Answer { return most_speed_radps(c, a) / kPursuitLimit_radps; }},
+     [](Context& c, Axis a) -> Answer {
+       return fastest_asked_radps(c.model(a)) / kPursuitLimit_radps;
+     }},
 };
 
 }  // namespace

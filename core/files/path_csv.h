@@ -10,6 +10,8 @@
 
 namespace gazewright {
 
+inline constexpr std::size_t kMostPathPoints = 1000;  ///< that a file may hold, of either kind
+
 /// A target's path from CSV: a line for each point with time in seconds, pan and tilt in degrees,
 /// with commas between them; a first line without numbers is a header. Lines that are empty are
 /// left out.
@@ -17,7 +19,6 @@ namespace gazewright {
 /// @param name  of the file, for the message
 /// @returns two points or more in the order of their times, at most kMostPathPoints; else what is
 /// wrong, with line and mend.
-inline constexpr std::size_t kMostPathPoints = 1000;
 std::variant<std::vector<PathPoint>, Diagnostic> read_path_csv(std::string_view text,
                                                                const std::string& name);
 

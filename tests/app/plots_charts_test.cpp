@@ -220,7 +220,7 @@ TEST(BothChart, SaysWhyItIsEmpty) {
   Rig rig = the_owl().rig;
   PlotInput input;
   input.rig = &rig;
-  const Analysis quick = analyse(rig, {.remedies = false, .coupling = false});
+  const Analysis quick = analyse(rig, {.quick = true});
   input.now = &quick;
   EXPECT_TRUE(chart_of(PlotKind::both, input).message.contains("as soon as")) << "while dragging";
   rig.tilt.motor.rotor_inertia_kgm2 = {};

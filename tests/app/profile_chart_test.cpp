@@ -36,7 +36,7 @@ TEST(ProfileChart, ShowsFiveLinesAnAxisInDegreesWithTheBandAndTheBest) {
 
 TEST(ProfileChart, ShowsWhatWasBeforeWhileTheyAreLeftOut) {
   const Analysis before = analyse(tests::owl(), {.remedies = false});
-  const Analysis quick = analyse(tests::owl(), {.remedies = false, .profiles = false});
+  const Analysis quick = analyse(tests::owl(), {.quick = true});
   PlotInput input = input_of(quick);
   EXPECT_TRUE(profile_chart(input).message.contains("when nothing is dragged"));
   input.ghost = &before;

@@ -16,9 +16,7 @@ Rig sample() {
 
 void analyse_figures(benchmark::State& state) {
   const Rig rig = sample();
-  for (auto _ : state)
-    benchmark::DoNotOptimize(
-        analyse(rig, {.remedies = false, .coupling = false, .profiles = false}));
+  for (auto _ : state) benchmark::DoNotOptimize(analyse(rig, {.quick = true}));
 }
 BENCHMARK(analyse_figures)->Name("analyse")->Unit(benchmark::kMillisecond);
 

@@ -18,13 +18,10 @@ from scipy.integrate import odeint
 
 from _coupled import Bodies, Supply
 from _rig import DEG, Rig
+from step_response import sat
 
 TOLERANCE = 2e-4  # of the move
 AXES = ("pan", "tilt")
-
-
-def sat(x):
-    return -1.0 if x < -1 else 1.0 if x > 1 else x
 
 
 class Control:

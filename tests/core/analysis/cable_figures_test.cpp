@@ -7,21 +7,18 @@
 
 #include "core/analysis/analysis.h"
 #include "core/rig/fields.h"
+#include "tests/support/finding.h"
 #include "tests/support/owl_rig.h"
 #include "tests/support/tol.h"
 
 namespace gazewright {
 namespace {
 
+using tests::finding;
 using tests::owl;
 constexpr double kDeg = M_PI / 180;
 
 Analysis quick(const Rig& rig) { return analyse(rig, {.remedies = false}); }
-
-const Finding* finding(const Analysis& analysis, std::string_view id) {
-  const auto found = std::ranges::find(analysis.findings, id, &Finding::id);
-  return found == analysis.findings.end() ? nullptr : &*found;
-}
 
 /// The owl with a clock spring on pan: ±1.2 turns.
 Rig coiled() {

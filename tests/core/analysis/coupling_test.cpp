@@ -6,18 +6,14 @@
 
 #include "core/analysis/analysis.h"
 #include "core/rig/fields.h"
+#include "tests/support/finding.h"
 #include "tests/support/owl_rig.h"
 #include "tests/support/tol.h"
 
 namespace gazewright {
 namespace {
 
-const Finding* finding_of(const Analysis& analysis, const std::string& id) {
-  for (const Finding& finding : analysis.findings) {
-    if (finding.id == id) return &finding;
-  }
-  return nullptr;
-}
+using tests::finding;
 
 /// The owl with its camera far off to the side and out of balance.
 Rig lopsided_owl() {
@@ -43,17 +39,17 @@ TEST(Coupling, OfABalancedRoundLoadHardlyPushesAndOfALopsidedOneFails) {
   const Analysis bad = analyse(lopsided_owl(), {.remedies = false});
   const char* id = "tilt.coupling.disturbance";
   EXPECT_GT(bad.value(id).value(), 3 * good.value(id).value());
-  ASSERT_NE(finding_of(bad, id), nullptr);
-  EXPECT_EQ(finding_of(bad, id)->verdict, Verdict::fails) << finding_of(bad, id)->because;
-  EXPECT_EQ(finding_of(bad, id)->demand, bad.value(id));
-  EXPECT_NEAR(finding_of(bad, id)->capacity.value(), bad.of(Axis::tilt).band_rad, tol(1e-15));
+  ASSERT_NE(finding(bad, id), nullptr);
+  EXPECT_EQ(finding(bad, id)->verdict, Verdict::fails) << finding(bad, id)->because;
+  EXPECT_EQ(finding(bad, id)->demand, bad.value(id));
+  EXPECT_NEAR(finding(bad, id)->capacity.value(), bad.of(Axis::tilt).band_rad, tol(1e-15));
 }
 
 TEST(Coupling, IsLeftOutOfAQuickAnalysisWithAReason) {
-  const Analysis quick = analyse(tests::owl(), {.remedies = false, .coupling = false});
+  const Analysis quick = analyse(tests::owl(), {.quick = true});
   EXPECT_TRUE(quick.coupling.both.bus_A.empty());
   EXPECT_EQ(quick.figure("both.settle_time")->because, "left out of a quick analysis");
-  EXPECT_EQ(finding_of(quick, "pan.coupling.disturbance"), nullptr);
+  EXPECT_EQ(finding(quick, "pan.coupling.disturbance"), nullptr);
 }
 
 TEST(Coupling, NamesWhatIsMissingOnEitherAxis) {

@@ -6,18 +6,14 @@
 #include "core/analysis/analysis.h"
 #include "core/analysis/swap.h"
 #include "core/rig/fields.h"
+#include "tests/support/finding.h"
 #include "tests/support/owl_rig.h"
 
 namespace gazewright {
 namespace {
 
+using tests::finding;
 using tests::owl;
-
-const Finding* finding(const Analysis& analysis, std::string_view id) {
-  const auto found = std::find_if(analysis.findings.begin(), analysis.findings.end(),
-                                  [&](const Finding& f) { return f.id == id; });
-  return found == analysis.findings.end() ? nullptr : &*found;
-}
 
 /// An owl that fails in many ways.
 Rig troubled() {

@@ -6,18 +6,15 @@
 
 #include "core/analysis/analysis.h"
 #include "core/rig/fields.h"
+#include "tests/support/finding.h"
 #include "tests/support/owl_rig.h"
 #include "tests/support/tol.h"
 
 namespace gazewright {
 namespace {
 
+using tests::finding;
 using tests::owl;
-
-const Finding* finding(const Analysis& analysis, const std::string& id) {
-  const auto at = std::ranges::find(analysis.findings, id, &Finding::id);
-  return at == analysis.findings.end() ? nullptr : &*at;
-}
 
 const GainAdvice& advice_of(const Analysis& analysis, Axis axis) {
   return analysis.advice[static_cast<std::size_t>(axis)];
@@ -93,6 +90,16 @@ TEST(GainAdvice, NamesWhatIsMissing) {
   ASSERT_EQ(advice.sentences.size(), 1U);
   EXPECT_EQ(advice.sentences[0], "Gains cannot be advised: needs tilt.gearbox.stiffness.");
   EXPECT_EQ(analysis.figure("tilt.advice.speed_gain")->because, "needs tilt.gearbox.stiffness");
+}
+
+TEST(GainAdvice, NeedsTheLengthOfACableThatSpringsBack) {
+  Rig rig = owl();
+  rig.pan.cable.torsion_stiffness_Nm2prad = si_quantity(0.01);
+  rig.pan.cable.free_length_m = {};
+  const GainAdvice advice = advice_of(analyse(rig, {.remedies = false}), Axis::pan);
+  EXPECT_TRUE(advice.values.empty());
+  ASSERT_EQ(advice.sentences.size(), 1U);
+  EXPECT_EQ(advice.sentences[0], "Gains cannot be advised: needs pan.cable.free_length.");
 }
 
 TEST(GainAdvice, DoesNotNeedTheGains) {

@@ -6,6 +6,7 @@
 
 #include "core/analysis/analysis.h"
 #include "core/rig/fields.h"
+#include "tests/support/finding.h"
 #include "tests/support/owl_rig.h"
 #include "tests/support/tol.h"
 
@@ -13,15 +14,12 @@
 namespace gazewright {
 namespace {
 
+using tests::finding;
 using tests::owl;
 constexpr double kDeg = M_PI / 180;
 
 Analysis analysed(const Rig& rig) { return analyse(rig, {.remedies = false}); }
 
-const Finding* finding(const Analysis& analysis, std::string_view id) {
-  const auto found = std::ranges::find(analysis.findings, id, &Finding::id);
-  return found == analysis.findings.end() ? nullptr : &*found;
-}
 Verdict verdict(const Rig& rig, std::string_view id) {
   const Analysis analysis = analysed(rig);
   const Finding* found = finding(analysis, id);

@@ -6,11 +6,14 @@
 
 #include "core/analysis/analysis.h"
 #include "core/analysis/context.h"
+#include "tests/support/finding.h"
 #include "tests/support/owl_rig.h"
 #include "tests/support/tol.h"
 
 namespace gazewright {
 namespace {
+
+using tests::finding;
 
 constexpr double kDegree = M_PI / 180;
 
@@ -19,11 +22,6 @@ KeepOut keep_out(const char* name, double pan_from, double pan_to, double tilt_f
   return {name,
           {si_quantity(pan_from * kDegree), si_quantity(pan_to * kDegree)},
           {si_quantity(tilt_from * kDegree), si_quantity(tilt_to * kDegree)}};
-}
-
-const Finding* find(const Analysis& analysis, const std::string& id) {
-  const auto at = std::ranges::find(analysis.findings, id, &Finding::id);
-  return at == analysis.findings.end() ? nullptr : &*at;
 }
 
 TEST(Reach, WithPanAllRoundItPointsAtTheSineOfItsTilt) {
@@ -152,38 +150,39 @@ TEST(CollisionFinding, NamesThePairAndItsRemedyKeepsThemApart) {
   snout.shape = Box{{si_quantity(0.04), si_quantity(0.01), si_quantity(0.01)}};
   rig.on_tilt.push_back(snout);
   const Analysis analysis = analyse(rig);
-  const Finding* finding = find(analysis, "tilt.travel.collision");
-  ASSERT_NE(finding, nullptr);
-  EXPECT_EQ(finding->verdict, Verdict::fails);
-  EXPECT_TRUE(finding->because.starts_with("snout meets shelf at tilt -")) << finding->because;
-  EXPECT_EQ(analysis.value("tilt.travel.collision_least"), -*finding->capacity);
-  ASSERT_FALSE(finding->remedies.empty());
-  rig.tilt.stops.soft_inset_rad = si_quantity(finding->remedies[0].value_si);
+  const Finding* found = finding(analysis, "tilt.travel.collision");
+  ASSERT_NE(found, nullptr);
+  EXPECT_EQ(found->verdict, Verdict::fails);
+  EXPECT_TRUE(found->because.starts_with("snout meets shelf at tilt -")) << found->because;
+  EXPECT_EQ(analysis.value("tilt.travel.collision_least"), -*found->capacity);
+  ASSERT_FALSE(found->remedies.empty());
+  rig.tilt.stops.soft_inset_rad = si_quantity(found->remedies[0].value_si);
   const Analysis mended = analyse(rig, {.remedies = false});
-  EXPECT_GE(find(mended, "tilt.travel.collision")->margin.value(), 0);
-  EXPECT_EQ(find(mended, "pan.travel.collision"), nullptr);
+  EXPECT_GE(finding(mended, "tilt.travel.collision")->margin.value(), 0);
+  EXPECT_EQ(finding(mended, "pan.travel.collision"), nullptr);
 }
 
 TEST(KeepOutFinding, IsAskedOnlyWhereThereAreKeepOuts) {
   Rig rig = tests::owl();
-  EXPECT_EQ(find(analyse(rig, {.remedies = false}), "pan.travel.keep_out"), nullptr);
+  EXPECT_EQ(finding(analyse(rig, {.remedies = false}), "pan.travel.keep_out"), nullptr);
   // The moves are ±20° of pan at tilt 0 and ±12.5° of tilt at pan 0.
   rig.keep_outs = {keep_out("lamp", -20, 15, 30, 60)};
   Analysis analysis = analyse(rig, {.remedies = false});
-  EXPECT_EQ(find(analysis, "pan.travel.keep_out")->because, "no keep-out lies across the move");
-  EXPECT_NEAR(find(analysis, "tilt.travel.keep_out")->capacity.value(), 60 * kDegree, tol(1e-12));
-  EXPECT_EQ(find(analysis, "tilt.travel.keep_out")->verdict, Verdict::holds);
+  EXPECT_EQ(finding(analysis, "pan.travel.keep_out")->because, "no keep-out lies across the move");
+  EXPECT_NEAR(finding(analysis, "tilt.travel.keep_out")->capacity.value(), 60 * kDegree,
+              tol(1e-12));
+  EXPECT_EQ(finding(analysis, "tilt.travel.keep_out")->verdict, Verdict::holds);
   rig.keep_outs = {keep_out("", 375, 380, -5, 5)};  // 15 to 20 deg, a turn further
   analysis = analyse(rig);
-  const Finding* finding = find(analysis, "pan.travel.keep_out");
-  EXPECT_NEAR(finding->capacity.value(), 30 * kDegree, tol(1e-9));
-  EXPECT_EQ(finding->verdict, Verdict::fails);
-  EXPECT_FALSE(finding->remedies.empty());
+  const Finding* found = finding(analysis, "pan.travel.keep_out");
+  EXPECT_NEAR(found->capacity.value(), 30 * kDegree, tol(1e-9));
+  EXPECT_EQ(found->verdict, Verdict::fails);
+  EXPECT_FALSE(found->remedies.empty());
   rig.keep_outs = {keep_out("window", -5, 5, -5, 5)};
-  EXPECT_EQ(find(analyse(rig), "tilt.travel.keep_out")->because,
+  EXPECT_EQ(finding(analyse(rig), "tilt.travel.keep_out")->because,
             "the rest pose itself is in window");
   rig.keep_outs[0].pan_rad[1] = {};
-  EXPECT_EQ(find(analyse(rig), "tilt.travel.keep_out")->because, "needs keep_outs[0].pan[1]");
+  EXPECT_EQ(finding(analyse(rig), "tilt.travel.keep_out")->because, "needs keep_outs[0].pan[1]");
 }
 
 }  // namespace

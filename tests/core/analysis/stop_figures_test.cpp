@@ -6,6 +6,7 @@
 
 #include "core/analysis/analysis.h"
 #include "core/rig/fields.h"
+#include "tests/support/finding.h"
 #include "tests/support/owl_rig.h"
 #include "tests/support/random_bodies.h"
 #include "tests/support/tol.h"
@@ -14,12 +15,8 @@
 namespace gazewright {
 namespace {
 
+using tests::finding;
 using tests::owl;
-
-const Finding* finding(const Analysis& analysis, std::string_view id) {
-  const auto found = std::ranges::find(analysis.findings, id, &Finding::id);
-  return found == analysis.findings.end() ? nullptr : &*found;
-}
 
 /// A printed tab and a bumper that ends.
 Rig owl_with_bumper() {

@@ -6,12 +6,15 @@
 
 #include "core/analysis/analysis.h"
 #include "core/rig/fields.h"
+#include "tests/support/finding.h"
 #include "tests/support/owl_rig.h"
 #include "tests/support/random_bodies.h"
 #include "tests/support/tol.h"
 
 namespace gazewright {
 namespace {
+
+using tests::finding;
 
 constexpr double kDegree = M_PI / 180;
 constexpr AnalyseOptions kQuick{.remedies = false};
@@ -22,11 +25,6 @@ Analysis of(const std::string& tracking) {
 double value(const Analysis& analysis, const char* id) {
   return analysis.value(id).value_or(std::nan(""));
 }
-const Finding* find(const Analysis& analysis, const std::string& id) {
-  const auto at = std::ranges::find(analysis.findings, id, &Finding::id);
-  return at == analysis.findings.end() ? nullptr : &*at;
-}
-
 TEST(Tracking, APlainRigFollowsAWalkWithItsCamerasOwnPictures) {
   const Analysis analysis = analyse(tests::owl(), kQuick);
   EXPECT_EQ(analysis.tracking.because, "");
@@ -46,8 +44,8 @@ TEST(Tracking, APlainRigFollowsAWalkWithItsCamerasOwnPictures) {
   EXPECT_EQ(value(analysis, "tracking.in_middle"), 1);
   EXPECT_EQ(value(analysis, "tracking.skew_px"), 0);
   EXPECT_TRUE(analysis.figure("tracking.best_detector")->is_aside);
-  EXPECT_EQ(find(analysis, "pan.tracking.in_picture")->verdict, Verdict::holds);
-  EXPECT_EQ(find(analysis, "pan.tracking.gain")->verdict, Verdict::holds);
+  EXPECT_EQ(finding(analysis, "pan.tracking.in_picture")->verdict, Verdict::holds);
+  EXPECT_EQ(finding(analysis, "pan.tracking.gain")->verdict, Verdict::holds);
 }
 
 TEST(Tracking, SpeedFedForwardTakesMostOfTheErrorAway) {
@@ -82,16 +80,16 @@ TEST(Tracking, ComparesDetectors) {
 TEST(Tracking, FailsWhereTheGainIsAboveItsCeilingAndOffersALowerOne) {
   const Analysis analysis =
       analyse(tests::rig_of(std::string(tests::kOwl) + "tracking: {gain: 40 1/s}\n"));
-  const Finding* finding = find(analysis, "pan.tracking.gain");
-  EXPECT_EQ(finding->verdict, Verdict::fails);
-  ASSERT_FALSE(finding->remedies.empty());
-  EXPECT_EQ(finding->remedies.front().path, "tracking.gain");
+  const Finding* found = finding(analysis, "pan.tracking.gain");
+  EXPECT_EQ(found->verdict, Verdict::fails);
+  ASSERT_FALSE(found->remedies.empty());
+  EXPECT_EQ(found->remedies.front().path, "tracking.gain");
 }
 
 TEST(Tracking, LosesATargetThatJumpsOutOfThePicture) {
   const Analysis analysis = of("tracking: {target: jump, jump: 40 deg}\n");
   // 40° up is beyond half of the picture's height, 18.7°; across it would just fit at that tilt.
-  EXPECT_EQ(find(analysis, "tilt.tracking.in_picture")->verdict, Verdict::fails);
+  EXPECT_EQ(finding(analysis, "tilt.tracking.in_picture")->verdict, Verdict::fails);
   EXPECT_TRUE(analysis.figure("pan.tracking.ramp_lag")->is_aside);
 }
 
@@ -102,7 +100,7 @@ TEST(Tracking, SaysWhatItNeeds) {
   Analysis analysis = analyse(rig, kQuick);
   EXPECT_EQ(analysis.tracking.because, "needs camera.delay, tracking.passing_distance");
   EXPECT_EQ(analysis.figure("tracking.in_middle")->because, analysis.tracking.because);
-  EXPECT_EQ(find(analysis, "pan.tracking.gain")->because, analysis.tracking.because);
+  EXPECT_EQ(finding(analysis, "pan.tracking.gain")->because, analysis.tracking.because);
   rig.tracking.target.value = "path";
   rig.detectors.resize(1);
   rig.detectors[0].delay_s = si_quantity(0.02);
