@@ -40,10 +40,7 @@ Compared gap(Context& c, Axis a) {
 }
 
 Compared encoder_count(Context& c, Axis a) {
-  const AxisModel& model = c.model(a);
-  const double through = model.control.encoder_at_output ? 1 : model.gear.ratio;
-  const double count_rad = 2 * M_PI / model.control.encoder_counts / through;
-  return {count_rad * c.pixels_per_radian(), c.rig().task.settle_band_px.value(),
+  return {count_rad(c.model(a)) * c.pixels_per_radian(), c.rig().task.settle_band_px.value(),
           "one encoder count seen in the picture"};
 }
 

@@ -54,7 +54,7 @@ ProfileRun run_of(Context& context, Axis axis, ProfileKind kind, const std::stop
   const AxisModel& model = context.model(axis);
   const auto profile = plan(kind, model, context.move_rad(axis));
   if (!profile) {
-    run.because = "cannot make the move: torque below friction and gravity";
+    run.because = "cannot make the move: torque below friction, gravity and cable";
     return run;
   }
   if (!(profile->time_s <= kLongestMove_s)) {
