@@ -51,6 +51,16 @@ Chart chart_of(PlotKind kind, const PlotInput& input) {
       return eye_time_chart(input);
     case PlotKind::eye_speed:
       return eye_speed_chart(input);
+    case PlotKind::heat:
+      return heat_chart(input);
+    case PlotKind::bus:
+      return bus_chart(input);
+    case PlotKind::gravity:
+      return gravity_chart(input);
+    case PlotKind::margins:
+      return margins_chart(input);
+    case PlotKind::pointing:
+      return pointing_chart(input);
     default:
       return step_chart(input);
   }

@@ -21,6 +21,11 @@ Chart profile_chart(const PlotInput& input);
 Chart tracking_chart(const PlotInput& input);
 Chart eye_time_chart(const PlotInput& input);
 Chart eye_speed_chart(const PlotInput& input);
+Chart heat_chart(const PlotInput& input);
+Chart bus_chart(const PlotInput& input);
+Chart gravity_chart(const PlotInput& input);
+Chart margins_chart(const PlotInput& input);
+Chart pointing_chart(const PlotInput& input);
 
 /// The chart of a kind that is one. @pre kind is not travel, reach or inertia.
 Chart chart_of(PlotKind kind, const PlotInput& input);

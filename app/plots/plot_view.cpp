@@ -40,6 +40,11 @@ constexpr KindRow kKinds[]{
     {PlotKind::tracking, "tracking", QT_TRANSLATE_NOOP("Plots", "Tracking error")},
     {PlotKind::eye_time, "eye-time", QT_TRANSLATE_NOOP("Plots", "Against the eye: time")},
     {PlotKind::eye_speed, "eye-speed", QT_TRANSLATE_NOOP("Plots", "Against the eye: peak speed")},
+    {PlotKind::heat, "heat", QT_TRANSLATE_NOOP("Plots", "Temperature over the duty")},
+    {PlotKind::bus, "bus", QT_TRANSLATE_NOOP("Plots", "Current and voltage of the bus")},
+    {PlotKind::gravity, "gravity", QT_TRANSLATE_NOOP("Plots", "Gravity over the travel")},
+    {PlotKind::margins, "margins", QT_TRANSLATE_NOOP("Plots", "Margins of bearings and joints")},
+    {PlotKind::pointing, "pointing", QT_TRANSLATE_NOOP("Plots", "Where the pointing error is")},
 };
 
 const KindRow& row_of(PlotKind kind) {

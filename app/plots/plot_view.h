@@ -31,7 +31,12 @@ enum class PlotKind {
   profiles,
   tracking,
   eye_time,
-  eye_speed
+  eye_speed,
+  heat,
+  bus,
+  gravity,
+  margins,
+  pointing
 };
 
 /// Every kind in the order of the list that the window offers.

@@ -35,6 +35,10 @@ int paint_pages(QPagedPaintDevice& device, const SheetContent& content, int page
   draw_advice(page, content);
   draw_homing(page, content);
   draw_tracking(page, content);
+  draw_heat(page, content);
+  draw_supply(page, content);
+  draw_loads(page, content);
+  draw_pointing(page, content);
   draw_inputs(page, content);
   draw_cautions(page, content);
   draw_signatures(page, content);

@@ -1,5 +1,6 @@
 #include <algorithm>
 #include <map>
+#include <set>
 
 #include "app/plots/choice_word.h"
 #include "app/plots/format.h"
@@ -75,9 +76,14 @@ QString label_of(const FieldRef& field) {
 }
 
 QString part_word(const QString& part) {
-  if (part.startsWith(QLatin1String("detectors["))) {
-    const int number = part.mid(10, part.indexOf(']') - 10).toInt() + 1;
-    return Plots::tr("Detector %1").arg(number);
+  static const std::map<QString, const char*> lists{
+      {QStringLiteral("detectors"), QT_TRANSLATE_NOOP("Plots", "Detector %1")},
+      {QStringLiteral("duty"), QT_TRANSLATE_NOOP("Plots", "Move %1 of the duty")},
+      {QStringLiteral("materials"), QT_TRANSLATE_NOOP("Plots", "Material %1")}};
+  if (const auto open = part.indexOf('['); open > 0) {
+    const int number = part.mid(open + 1, part.indexOf(']') - open - 1).toInt() + 1;
+    if (const auto list = lists.find(part.left(open)); list != lists.end())
+      return Plots::tr(list->second).arg(number);
   }
   static const std::map<QString, const char*> words{
       {QStringLiteral("supply"), QT_TRANSLATE_NOOP("Plots", "Supply")},
@@ -93,6 +99,11 @@ QString part_word(const QString& part) {
       {QStringLiteral("homing"), QT_TRANSLATE_NOOP("Plots", "Homing")},
       {QStringLiteral("loop"), QT_TRANSLATE_NOOP("Plots", "Loop")},
       {QStringLiteral("bracket"), QT_TRANSLATE_NOOP("Plots", "Bracket")},
+      {QStringLiteral("bearing"), QT_TRANSLATE_NOOP("Plots", "Bearings")},
+      {QStringLiteral("joint"), QT_TRANSLATE_NOOP("Plots", "Joint")},
+      {QStringLiteral("balance"), QT_TRANSLATE_NOOP("Plots", "Counterweight")},
+      {QStringLiteral("arm"), QT_TRANSLATE_NOOP("Plots", "Arm")},
+      {QStringLiteral("pointing"), QT_TRANSLATE_NOOP("Plots", "Pointing")},
       {QStringLiteral("camera"), QT_TRANSLATE_NOOP("Plots", "Camera")},
       {QStringLiteral("task"), QT_TRANSLATE_NOOP("Plots", "Task")},
       {QStringLiteral("tracking"), QT_TRANSLATE_NOOP("Plots", "Tracking")},
@@ -114,20 +125,41 @@ QString coordinate(const QString& path) {
 }
 
 /// A detail that nobody entered.
-bool is_left_out(const FieldRef& field) {
+bool is_detail_unsaid(const FieldRef& field) {
   const auto* quantity = std::get_if<QuantityRef>(&field);
   return quantity != nullptr && quantity->info->detail && !quantity->quantity->has_value();
+}
+
+bool is_unsaid(const FieldRef& field) {
+  if (const auto* choice = std::get_if<ChoiceRef>(&field)) return choice->choice->value.empty();
+  if (const auto* text = std::get_if<TextRef>(&field)) return text->text->empty();
+  return is_detail_unsaid(field);
+}
+
+std::string part_of(const FieldRef& field) {
+  return path_of(field).substr(0, path_of(field).rfind('.'));
+}
+
+/// Parts of which nobody entered anything, and nobody has to.
+std::set<std::string> parts_unsaid(const std::vector<FieldRef>& fields) {
+  std::set<std::string> unsaid, said;
+  for (const FieldRef& field : fields) (is_unsaid(field) ? unsaid : said).insert(part_of(field));
+  for (const std::string& part : said) unsaid.erase(part);
+  return unsaid;
 }
 
 /// One line per field, in the order of the file; bodies and keep-outs have tables of their own.
 std::vector<InputLine> lines_of(Rig& rig, const Theme& theme) {
   std::vector<InputLine> lines;
   std::map<QString, std::size_t> at;
-  for (const FieldRef& field : all_fields(rig)) {
+  const std::vector<FieldRef> fields = all_fields(rig);
+  const std::set<std::string> unsaid = parts_unsaid(fields);
+  for (const FieldRef& field : fields) {
     QString path = QString::fromStdString(path_of(field));
     if (path.startsWith("on_pan") || path.startsWith("on_tilt")) continue;
     if (path.startsWith("keep_outs")) continue;
-    if (path == "title" || path == "notes" || is_left_out(field)) continue;
+    if (path == "title" || path == "notes" || is_detail_unsaid(field)) continue;
+    if (unsaid.contains(part_of(field))) continue;
     const bool pan = path.startsWith("pan."), tilt = path.startsWith("tilt.");
     if (pan || tilt) path = path.mid(path.indexOf('.') + 1);
     const auto [place, is_new] = at.emplace((pan || tilt ? "axis." : "") + path, lines.size());

@@ -30,7 +30,8 @@ Opens the window on a rig file (*.rig.yaml), or on a sample rig when none is nam
   --select PART       whose card the picture shows, for instance tilt.motor or on_tilt[0]
   --plots KIND,...    which plots it shows, two to six: step, time-ratio, torque-speed, speed,
                       current, both, frequency-response, profiles, travel, travel-speed,
-                      reach, inertia, tracking, eye-time, eye-speed
+                      reach, inertia, tracking, eye-time, eye-speed,
+                      heat, bus, gravity, margins, pointing
   --help              this text
   --version           the version
 

@@ -11,7 +11,8 @@ namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("Parts", text); }
 
-constexpr const char* kAxisParts[] = {"drive", "motor", "gearbox", "stops", "cable", "load"};
+constexpr const char* kAxisParts[] = {"drive", "motor",   "gearbox", "stops",
+                                      "cable", "bearing", "load"};
 
 QString axis_part_word(std::string_view part) {
   if (part == "drive") return tr("drive");
@@ -19,6 +20,7 @@ QString axis_part_word(std::string_view part) {
   if (part == "gearbox") return tr("gearbox");
   if (part == "stops") return tr("stops");
   if (part == "cable") return tr("cable");
+  if (part == "bearing") return tr("bearings");
   return tr("load");
 }
 
@@ -45,6 +47,9 @@ std::string card_of(std::string_view part) {
   if (part == "surroundings") return "supply";
   if (part == "title" || part == "notes" || part.empty()) return "rig";
   if (part.starts_with("detectors")) return "tracking";
+  if (part.starts_with("duty")) return "task";
+  if (part == "pointing") return "camera";
+  if (part == "arm" || part.starts_with("materials")) return "stand";
   if (part.starts_with(kKeepOutsCard)) return kKeepOutsCard;
   if (part == "on_pan") return "pan.load";
   if (part == "on_tilt" || part.starts_with("tilt.axis_at")) return "tilt.load";
@@ -58,13 +63,15 @@ std::string card_of(std::string_view part) {
   if (rest == "encoder") return axis + ".motor";
   if (rest == "friction") return axis + ".load";
   if (rest == "homing") return axis + ".stops";
+  if (rest == "joint") return axis + ".bearing";
+  if (rest == "balance") return axis + ".load";
   return axis + "." + std::string(rest);
 }
 
 QString part_title(const Rig& rig, std::string_view part) {
   if (part == "rig") return tr("Rig");
   if (part == "supply") return tr("Supply and surroundings");
-  if (part == "stand") return tr("Stand");
+  if (part == "stand") return tr("Stand and arm");
   if (part == "camera") return tr("Camera");
   if (part == "task") return tr("Task");
   if (part == "tracking") return tr("Tracking");
@@ -101,16 +108,27 @@ std::vector<CardSection> card_sections(const Rig& rig, std::string_view part) {
   if (part == "tracking") return tracking_sections(rig);
   if (part == "rig") return {{{}, "title"}, {{}, "notes"}};
   if (part == "supply") return {{{}, "supply"}, {tr("Surroundings"), "surroundings"}};
+  if (part == "stand") return {{{}, "stand"}, {tr("Arm to the tilt axis"), "arm"}};
+  if (part == "task") {
+    std::vector<CardSection> sections{{{}, "task"}};
+    for (std::size_t i = 0; i < rig.duty.size(); ++i)
+      sections.push_back({tr("Move %1 of the duty").arg(i + 1), "duty[" + std::to_string(i) + "]"});
+    return sections;
+  }
+  if (part == "camera") return {{{}, "camera"}, {tr("Pointing"), "pointing"}};
   const auto axis = axis_of_part(part);
   if (!axis || part.starts_with("on_")) return {{{}, std::string(part)}};
   const std::string name = name_of(*axis);
   const std::string_view rest = part.substr(part.find('.') + 1);
   if (rest == "drive") return {{{}, name + ".drive"}, {tr("Control loop"), name + ".loop"}};
   if (rest == "motor") return {{{}, name + ".motor"}, {tr("Encoder"), name + ".encoder"}};
+  if (rest == "bearing")
+    return {{{}, name + ".bearing"}, {tr("Joint to the load"), name + ".joint"}};
   if (rest == "stops") return {{{}, name + ".stops"}, {tr("Homing"), name + ".homing"}};
   if (rest == "load") {
     std::vector<CardSection> sections{{tr("Friction at the output"), name + ".friction"},
-                                      {tr("Bracket up to the camera"), name + ".bracket"}};
+                                      {tr("Bracket up to the camera"), name + ".bracket"},
+                                      {tr("Counterweight"), name + ".balance"}};
     if (*axis == Axis::tilt) {
       sections.insert(sections.begin(), {tr("Tilt axis, in the pan frame"), "tilt.axis_at"});
     }

@@ -100,7 +100,11 @@ Analysis analyse(const Rig& rig, const AnalyseOptions& options, const std::stop_
   analysis.tracking = context.tracking();
   sort_by_urgency(analysis.findings);
   if (const Coupling* coupling = context.coupling()) analysis.coupling = *coupling;
+  analysis.bus = bus_curve(context);
   for (const Axis axis : kAxes) {
+    analysis.heat[static_cast<std::size_t>(axis)] = heat_curve(context, axis);
+    analysis.gravity[static_cast<std::size_t>(axis)] = gravity_over_travel(context, axis);
+    analysis.pointing[static_cast<std::size_t>(axis)] = pointing_budget(context, axis);
     analysis.curves[static_cast<std::size_t>(axis)] = curves_of(context, axis);
     analysis.limits[static_cast<std::size_t>(axis)] = move_limits(context, axis);
     if (remedies)

@@ -8,10 +8,14 @@
 #include <string_view>
 #include <vector>
 
+#include "core/analysis/balance.h"
+#include "core/analysis/bus.h"
 #include "core/analysis/coupling.h"
 #include "core/analysis/eye_benchmark.h"
 #include "core/analysis/gain_advice.h"
+#include "core/analysis/heat.h"
 #include "core/analysis/move_limits.h"
+#include "core/analysis/pointing.h"
 #include "core/analysis/profiles.h"
 #include "core/analysis/tracking.h"
 #include "core/motion/loop.h"
@@ -111,6 +115,10 @@ struct Analysis {
   std::array<FrequencyResponse, 2> response;  ///< by Axis; empty where inputs are missing
   std::array<GainAdvice, 2> advice;           ///< by Axis
   TrackingRuns tracking;
+  std::array<HeatCurve, 2> heat;                   ///< by Axis
+  BusCurve bus;                                    ///< of both axes
+  std::array<GravityOverTravel, 2> gravity;        ///< by Axis
+  std::array<PointingBudget, 2> pointing;          ///< by Axis
   EyeBenchmark eye;                                ///< left out with the remedies
   std::array<std::vector<std::string>, 2> homing;  ///< the homing plan by Axis, a sentence a step
 

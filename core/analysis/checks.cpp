@@ -16,9 +16,12 @@ constexpr double kMostMargin = 1e6;
 std::vector<const Check*> axis_checks() {
   std::vector<const Check*> all;
   for (const auto checks :
-       {motion_checks(), loop_checks(), coupling_checks(), travel_checks(), cable_checks(),
-        cable_torque_checks(), wire_checks(), stop_checks(), power_off_checks(), homing_checks(),
-        encoder_checks(), gear_checks(), reach_checks(), smooth_checks(), tracking_checks()}) {
+       {motion_checks(),    loop_checks(),         coupling_checks(), travel_checks(),
+        cable_checks(),     cable_torque_checks(), wire_checks(),     stop_checks(),
+        power_off_checks(), homing_checks(),       encoder_checks(),  gear_checks(),
+        reach_checks(),     smooth_checks(),       tracking_checks(), heat_checks(),
+        supply_checks(),    bearing_checks(),      joint_checks(),    arm_checks(),
+        stand_checks(),     balance_checks(),      budget_checks()}) {
     for (const Check& check : checks) all.push_back(&check);
   }
   return all;

@@ -69,6 +69,14 @@ std::span<const Check> reach_checks();
 std::optional<Remedy> advised_gains(Context& context, Axis axis);
 std::span<const Check> smooth_checks();
 std::span<const Check> tracking_checks();
+std::span<const Check> heat_checks();
+std::span<const Check> supply_checks();
+std::span<const Check> bearing_checks();
+std::span<const Check> joint_checks();
+std::span<const Check> arm_checks();
+std::span<const Check> stand_checks();
+std::span<const Check> balance_checks();
+std::span<const Check> budget_checks();
 /// All checks that each axis has.
 std::vector<const Check*> axis_checks();
 

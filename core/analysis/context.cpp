@@ -24,7 +24,7 @@ constexpr double kBandWithoutCamera = 0.02;
 constexpr double kLeastInertia_kgm2 = 1e-30;
 
 template <class Value, class Make>
-const Value& kept(std::optional<Value>& place, Make make) {
+const Value& made(std::optional<Value>& place, Make make) {
   if (!place) place.emplace(make());
   return *place;
 }
@@ -49,51 +49,51 @@ Context::Context(const Rig& rig, std::stop_token stop, bool is_quick)
     : rig_(with_defaults(rig)), stop_(std::move(stop)), is_quick_(is_quick) {}
 
 const RigBodies& Context::bodies() {
-  return kept(bodies_, [&] { return rig_bodies(rig_); });
+  return made(bodies_, [&] { return rig_bodies(rig_); });
 }
 
 const AxisModel& Context::model(Axis axis) {
-  return kept(of(axis).model, [&] { return axis_model(rig_, bodies(), axis); });
+  return made(of(axis).model, [&] { return axis_model(rig_, bodies(), axis); });
 }
 
 const Travel& Context::travel(Axis axis) {
-  return kept(of(axis).travel, [&] { return travel_of(rig_.axis(axis)); });
+  return made(of(axis).travel, [&] { return travel_of(rig_.axis(axis)); });
 }
 
 const Clearance& Context::clearance() {
-  return kept(clearance_, [&] { return clearance_of(rig_); });
+  return made(clearance_, [&] { return clearance_of(rig_); });
 }
 
 const SettledStep& Context::step(Axis axis) {
-  return kept(of(axis).step, [&] {
+  return made(of(axis).step, [&] {
     return simulate_until_settled(model(axis), move_rad(axis), step_band_rad(axis), stop_);
   });
 }
 
 const AxisProfiles& Context::profiles(Axis axis) {
-  return kept(of(axis).profiles,
+  return made(of(axis).profiles,
               [&] { return is_quick_ ? AxisProfiles() : profiles_of(*this, axis, stop_); });
 }
 
 const std::optional<SlowLimits>& Context::slow_limits(Axis axis) {
-  return kept(of(axis).slow_limits,
+  return made(of(axis).slow_limits,
               [&] { return gazewright::slow_limits(model(axis), slow_parts(rig_, axis)); });
 }
 
 const std::optional<FastestMove>& Context::fastest(Axis axis) {
-  return kept(of(axis).fastest, [&] { return fastest_move(model(axis), move_rad(axis)); });
+  return made(of(axis).fastest, [&] { return fastest_move(model(axis), move_rad(axis)); });
 }
 
 const std::vector<LoopPoint>& Context::loop_points(Axis axis) {
-  return kept(of(axis).loop_points, [&] { return gazewright::loop_points(model(axis)); });
+  return made(of(axis).loop_points, [&] { return gazewright::loop_points(model(axis)); });
 }
 
 const LoopStudy& Context::loops(Axis axis) {
-  return kept(of(axis).loops, [&] { return study_loops(model(axis), loop_points(axis)); });
+  return made(of(axis).loops, [&] { return study_loops(model(axis), loop_points(axis)); });
 }
 
 const std::optional<GapSwing>& Context::gap_swing(Axis axis) {
-  return kept(of(axis).gap_swing, [&]() -> std::optional<GapSwing> {
+  return made(of(axis).gap_swing, [&]() -> std::optional<GapSwing> {
     if (!loops(axis).is_stable) return {};
     const AxisModel& model = this->model(axis);
     const auto swing = gazewright::gap_swing(model, loop_points(axis));
@@ -103,16 +103,16 @@ const std::optional<GapSwing>& Context::gap_swing(Axis axis) {
 }
 
 const GainAdvice& Context::advice(Axis axis) {
-  return kept(of(axis).advice, [&] { return gain_advice(*this, axis); });
+  return made(of(axis).advice, [&] { return gain_advice(*this, axis); });
 }
 
 const std::optional<double>& Context::best_time_ratio(Axis axis) {
-  return kept(of(axis).best_time_ratio,
+  return made(of(axis).best_time_ratio,
               [&] { return gazewright::best_time_ratio(model(axis), move_rad(axis)); });
 }
 
 const std::vector<MoveLimit>& Context::step_limits(Axis axis) {
-  return kept(of(axis).step_limits, [&] {
+  return made(of(axis).step_limits, [&] {
     const auto& [trace, figures] = step(axis);
     return limits_in_force(model(axis), trace, move_rad(axis),
                            figures.settle_time_s.value_or(kInfinity));
@@ -120,7 +120,7 @@ const std::vector<MoveLimit>& Context::step_limits(Axis axis) {
 }
 
 const std::optional<LimitShares>& Context::step_limit_shares(Axis axis) {
-  return kept(of(axis).step_limit_shares, [&]() -> std::optional<LimitShares> {
+  return made(of(axis).step_limit_shares, [&]() -> std::optional<LimitShares> {
     const auto& [trace, figures] = step(axis);
     if (!figures.settle_time_s) return std::nullopt;
     return limit_shares(step_limits(axis), trace.sample_time_s, *figures.settle_time_s);
@@ -128,12 +128,12 @@ const std::optional<LimitShares>& Context::step_limit_shares(Axis axis) {
 }
 
 const std::optional<LimitShares>& Context::fastest_limit_shares(Axis axis) {
-  return kept(of(axis).fastest_limit_shares,
+  return made(of(axis).fastest_limit_shares,
               [&] { return fastest_move_shares(model(axis), move_rad(axis)); });
 }
 
 const std::optional<double>& Context::braking_angle_rad(Axis axis) {
-  return kept(of(axis).braking_angle_rad, [&] {
+  return made(of(axis).braking_angle_rad, [&] {
     const AxisModel& m = model(axis);
     return stopping_angle_rad(m, Slowing::braking, fastest_asked_radps(m),
                               worst_pull_Nm(m.load, travel(axis)));
@@ -141,7 +141,7 @@ const std::optional<double>& Context::braking_angle_rad(Axis axis) {
 }
 
 double Context::speed_at_stop_radps(Axis axis) {
-  return kept(of(axis).speed_at_stop_radps, [&] {
+  return made(of(axis).speed_at_stop_radps, [&] {
     const AxisModel& m = model(axis);
     return speed_left_radps(m, Slowing::braking, fastest_asked_radps(m),
                             rig_.axis(axis).stops.soft_inset_rad.value(),
@@ -150,7 +150,7 @@ double Context::speed_at_stop_radps(Axis axis) {
 }
 
 const std::optional<SprungImpact>& Context::sprung_blow(Axis axis) {
-  return kept(of(axis).sprung_blow, [&] {
+  return made(of(axis).sprung_blow, [&] {
     const StopCase stop = stop_case(*this, axis);
     const SprungTrain train{stop.load_kgm2, stop.rotor_kgm2, model(axis).gear.stiffness_Nmprad};
     return sprung_impact(stop.spring, train, stop.top_radps, stop.push_Nm, stop.rebound);
@@ -159,7 +159,7 @@ const std::optional<SprungImpact>& Context::sprung_blow(Axis axis) {
 
 const Coupling* Context::coupling() {
   if (is_quick_ || !missing(kBothSteps, Axis::pan).empty()) return nullptr;
-  return &kept(coupling_, [&] {
+  return &made(coupling_, [&] {
     const PanTilt move_rad{this->move_rad(Axis::pan), this->move_rad(Axis::tilt)};
     const double band = band_rad();
     const double least_move_rad = std::min(std::abs(move_rad.pan), std::abs(move_rad.tilt));
@@ -169,7 +169,7 @@ const Coupling* Context::coupling() {
 }
 
 const TrackingRuns& Context::tracking() {
-  return kept(tracking_, [&] { return tracking_of(*this); });
+  return made(tracking_, [&] { return tracking_of(*this); });
 }
 
 void Context::prepare() {
@@ -254,7 +254,7 @@ std::vector<std::string> Context::load_missing(Axis axis) {
 }
 
 void Context::add_missing(const std::string& path, std::vector<std::string>& missing) {
-  const auto& empty = kept(empty_paths_, [&] {
+  const auto& empty = made(empty_paths_, [&] {
     std::set<std::string> paths;
     for (const FieldRef& field : all_fields(rig_)) {
       const auto* quantity = std::get_if<QuantityRef>(&field);

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <any>
 #include <array>
 #include <optional>
 #include <set>
@@ -7,6 +8,7 @@
 #include <stop_token>
 #include <string>
 #include <string_view>
+#include <typeindex>
 #include <unordered_map>
 #include <vector>
 
@@ -71,6 +73,17 @@ class Context {
   const std::optional<SlowLimits>& slow_limits(Axis axis);
   const TrackingRuns& tracking();
 
+  /// A working value of a subject of its own, by its type: made when it is first asked for, then
+  /// kept. Each type stands for one value an axis.
+  template <class Value, class Make>
+  const Value& kept(Axis axis, Make make) {
+    std::any& place = of(axis).others[typeid(Value)];
+    if (!place.has_value()) place = std::any(Value(make()));
+    return *std::any_cast<Value>(&place);
+  }
+
+  const std::stop_token& stop() const { return stop_; }
+
   /// Works out the slow values of both axes at the same time, each on a thread of its own, as far
   /// as their inputs are there.
   void prepare();
@@ -105,6 +118,7 @@ class Context {
     std::optional<AxisProfiles> profiles;
     std::optional<std::optional<SlowLimits>> slow_limits;
     std::unordered_map<std::string_view, std::vector<std::string>> missing;  ///< by input
+    std::unordered_map<std::type_index, std::any> others;
   };
   struct Wanted {
     bool moves = false, loops = false, gap = false, steps = false;

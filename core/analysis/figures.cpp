@@ -11,11 +11,13 @@ namespace {
 
 std::span<const std::span<const FigureRow>> row_groups() {
   static const std::array groups{
-      mass_figures(),         drive_figures(),   motion_figures(),  loop_figures(),
-      coupling_figures(),     limits_figures(),  travel_figures(),  cable_figures(),
-      cable_torque_figures(), wire_figures(),    stop_figures(),    power_off_figures(),
-      homing_figures(),       encoder_figures(), reach_figures(),   picture_figures(),
-      profile_figures(),      smooth_figures(),  tracking_figures()};
+      mass_figures(),         drive_figures(),   motion_figures(),   loop_figures(),
+      coupling_figures(),     limits_figures(),  travel_figures(),   cable_figures(),
+      cable_torque_figures(), wire_figures(),    stop_figures(),     power_off_figures(),
+      homing_figures(),       encoder_figures(), reach_figures(),    picture_figures(),
+      profile_figures(),      smooth_figures(),  tracking_figures(), heat_figures(),
+      supply_figures(),       bearing_figures(), joint_figures(),    arm_figures(),
+      stand_figures(),        balance_figures(), budget_figures()};
   return groups;
 }
 

@@ -57,6 +57,14 @@ std::span<const FigureRow> reach_figures();
 std::span<const FigureRow> profile_figures();
 std::span<const FigureRow> smooth_figures();
 std::span<const FigureRow> tracking_figures();
+std::span<const FigureRow> heat_figures();
+std::span<const FigureRow> supply_figures();
+std::span<const FigureRow> bearing_figures();
+std::span<const FigureRow> joint_figures();
+std::span<const FigureRow> arm_figures();
+std::span<const FigureRow> stand_figures();
+std::span<const FigureRow> balance_figures();
+std::span<const FigureRow> budget_figures();
 
 /// All figures of a rig. A figure whose inputs are missing, or whose value would not be finite, is
 /// empty and says why.

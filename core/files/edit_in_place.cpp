@@ -132,8 +132,8 @@ class Editor {
   bool is_possible_ = true;
 };
 
-/// Whether both have the same parts, bodies, shapes, keep-outs, detectors, path and unknown keys,
-/// so that only entries differ.
+/// Whether both have the same parts, bodies, shapes, keep-outs, detectors, duty, path, materials
+/// and unknown keys, so that only entries differ.
 bool has_same_structure(const Rig& a, const Rig& b) {
   const auto has_same_bodies = [](const std::vector<Body>& x, const std::vector<Body>& y) {
     return std::equal(x.begin(), x.end(), y.begin(), y.end(), [](const Body& p, const Body& q) {
@@ -146,6 +146,7 @@ bool has_same_structure(const Rig& a, const Rig& b) {
       return false;
   return a.unknown_keys == b.unknown_keys && a.on_pan_is_bare == b.on_pan_is_bare &&
          a.keep_outs.size() == b.keep_outs.size() && a.detectors.size() == b.detectors.size() &&
+         a.duty.size() == b.duty.size() && a.materials.size() == b.materials.size() &&
          a.tracking.path == b.tracking.path && has_same_bodies(a.on_pan, b.on_pan) &&
          has_same_bodies(a.on_tilt, b.on_tilt);
 }

@@ -30,7 +30,8 @@ std::string axis_lines(const Rig& rig, const std::string& path, const AxisParts&
          line("encoder", axis.encoder) + line("friction", axis.friction) +
          optional_line(rig, path + ".stops", "stops", axis.stops) +
          optional_line(rig, path + ".cable", "cable", axis.cable) + line("homing", axis.homing) +
-         line("loop", axis.loop) + line("bracket", axis.bracket);
+         line("loop", axis.loop) + line("bracket", axis.bracket) + line("bearing", axis.bearing) +
+         line("joint", axis.joint) + line("balance", axis.balance);
 }
 
 std::string axis_group(const Rig& rig, const std::string& path, std::string lines) {
@@ -92,6 +93,9 @@ std::string laid_out(const Rig& rig) {
           list_lines(rig, "keep_outs", rig.keep_outs, keep_out_pieces);
   text += line("camera", rig.camera) + line("task", rig.task) + tracking_lines(rig) +
           list_lines(rig, "detectors", rig.detectors, part_pieces<Detector>);
+  text += line("arm", rig.arm) + line("pointing", rig.pointing) +
+          list_lines(rig, "duty", rig.duty, part_pieces<DutyMove>) +
+          list_lines(rig, "materials", rig.materials, part_pieces<Material>);
   for (const std::string& piece : unknown_pieces(rig, "")) text += piece + "\n";
   return text;
 }

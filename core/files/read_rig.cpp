@@ -47,6 +47,27 @@ Reader::Entry part_entry(Reader& reader, std::string key, Part& part) {
           }};
 }
 
+/// A list of parts under a key of the top.
+struct PartsRow {
+  std::string_view key, what;
+  std::size_t most;
+  std::string_view example;
+};
+constexpr PartsRow kDetectors{"detectors", "detectors", kMostDetectors,
+                              "{name: fast, frame_rate: 60 Hz, delay: 20 ms, noise: 6}"};
+constexpr PartsRow kDuty{"duty", "moves", kMostDutyMoves,
+                         "{pan: 40 deg, tilt: -10 deg, dwell: 800 ms}"};
+constexpr PartsRow kMaterials{"materials", "materials", kMostMaterials,
+                              "{name: my print, modulus: 2.1 GPa, softening: 70 degC}"};
+
+template <class Part>
+Reader::Entry parts_entry(Reader& reader, const PartsRow& row, std::vector<Part>& parts) {
+  return {std::string(row.key),
+          [&reader, &row, &parts](const YamlNode& node, const std::string& path) {
+            read_parts(reader, node, path, row.what, row.most, row.example, parts);
+          }};
+}
+
 /// A part that may also be `none`.
 template <class Part>
 Reader::Entry optional_entry(Reader& reader, std::string key, Part& part) {
@@ -101,7 +122,9 @@ Reader::Entries axis_entries(Reader& reader, AxisParts& axis) {
       part_entry(reader, "gearbox", axis.gearbox),   part_entry(reader, "encoder", axis.encoder),
       part_entry(reader, "friction", axis.friction), stops,
       optional_entry(reader, "cable", axis.cable),   part_entry(reader, "homing", axis.homing),
-      part_entry(reader, "loop", axis.loop),         part_entry(reader, "bracket", axis.bracket)};
+      part_entry(reader, "loop", axis.loop),         part_entry(reader, "bracket", axis.bracket),
+      part_entry(reader, "bearing", axis.bearing),   part_entry(reader, "joint", axis.joint),
+      part_entry(reader, "balance", axis.balance)};
 }
 
 Reader::Entries tilt_entries(Reader& reader, Rig& rig) {
@@ -158,9 +181,11 @@ Reader::Entries top_entries(Reader& reader, Rig& rig) {
            [&](const YamlNode& node, const std::string& path) {
              read_tracking(reader, node, path, rig.tracking);
            }},
-          {"detectors", [&](const YamlNode& node, const std::string& path) {
-             read_detectors(reader, node, path, rig.detectors);
-           }}};
+          parts_entry(reader, kDetectors, rig.detectors),
+          part_entry(reader, "arm", rig.arm),
+          part_entry(reader, "pointing", rig.pointing),
+          parts_entry(reader, kDuty, rig.duty),
+          parts_entry(reader, kMaterials, rig.materials)};
 }
 
 }  // namespace

@@ -9,23 +9,6 @@ namespace {
 constexpr std::string_view kPathFix =
     "write points of time, pan and tilt: [[0 s, -20 deg, 0 deg], [1 s, 20 deg, 5 deg]]";
 
-/// Whether the list is one, of at most so many entries; else says so.
-bool is_list_of(Reader& reader, const YamlNode& node, const std::string& path,
-                const std::string& what, std::size_t most, std::string fix) {
-  if (!node.is_list()) {
-    reader.error(
-        node, path + " is " + std::string(words_of_kind(node)) + "; a list of " + what + " is due",
-        std::move(fix));
-    return false;
-  }
-  if (node.children.size() <= most) return true;
-  reader.error(node,
-               path + " holds " + std::to_string(node.children.size()) + " " + what + "; at most " +
-                   std::to_string(most) + " are read",
-               "leave some of them out");
-  return false;
-}
-
 PathPoint read_point(Reader& reader, const YamlNode& node, const std::string& path) {
   std::array<Quantity, 3> values;
   reader.read_list_at(node, path, path_point_infos(), "time, pan, tilt", values);
@@ -71,20 +54,6 @@ void read_tracking(Reader& reader, const YamlNode& node, const std::string& path
                        read_path(reader, at, p, tracking.path);
                      }});
   reader.read_map(node, path, entries);
-}
-
-void read_detectors(Reader& reader, const YamlNode& node, const std::string& path,
-                    std::vector<Detector>& detectors) {
-  reader.place(path, node);
-  if (node.is_null() ||
-      !is_list_of(reader, node, path, "detectors", kMostDetectors,
-                  "begin each with a dash: - {name: fast, frame_rate: 60 Hz, delay: 20 ms, noise: "
-                  "6}"))
-    return;
-  detectors.resize(node.children.size());
-  for (std::size_t i = 0; i < detectors.size(); ++i)
-    reader.read_map(node.children[i], path + "[" + std::to_string(i) + "]",
-                    entries_of(reader, detectors[i]));
 }
 
 }  // namespace gazewright

@@ -192,4 +192,21 @@ void Reader::read_list_at(const YamlNode& node, const std::string& path,
     read_quantity_at(node.children[i], path + "[" + std::to_string(i) + "]", *infos[i], list[i]);
 }
 
+bool is_list_of(Reader& reader, const YamlNode& node, const std::string& path,
+                std::string_view what, std::size_t most, std::string fix) {
+  if (!node.is_list()) {
+    reader.error(node,
+                 path + " is " + std::string(words_of_kind(node)) + "; a list of " +
+                     std::string(what) + " is due",
+                 std::move(fix));
+    return false;
+  }
+  if (node.children.size() <= most) return true;
+  reader.error(node,
+               path + " holds " + std::to_string(node.children.size()) + " " + std::string(what) +
+                   "; at most " + std::to_string(most) + " are read",
+               "leave some of them out");
+  return false;
+}
+
 }  // namespace gazewright

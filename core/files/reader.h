@@ -92,10 +92,28 @@ void read_bodies(Reader& reader, const YamlNode& node, const std::string& path,
 
 void read_keep_outs(Reader& reader, const YamlNode& node, const std::string& path,
                     std::vector<KeepOut>& keep_outs);
-void read_detectors(Reader& reader, const YamlNode& node, const std::string& path,
-                    std::vector<Detector>& detectors);
 void read_tracking(Reader& reader, const YamlNode& node, const std::string& path,
                    Tracking& tracking);
+
+/// Whether a node is a list of at most so many entries; else says so.
+/// @param what  they are, in the plural
+bool is_list_of(Reader& reader, const YamlNode& node, const std::string& path,
+                std::string_view what, std::size_t most, std::string fix);
+
+/// A list of parts, each a map of its own. @param example  of one entry
+template <class Part>
+void read_parts(Reader& reader, const YamlNode& node, const std::string& path,
+                std::string_view what, std::size_t most, std::string_view example,
+                std::vector<Part>& parts) {
+  reader.place(path, node);
+  if (node.is_null() || !is_list_of(reader, node, path, what, most,
+                                    "begin each with a dash: - " + std::string(example)))
+    return;
+  parts.resize(node.children.size());
+  for (std::size_t i = 0; i < parts.size(); ++i)
+    reader.read_map(node.children[i], path + "[" + std::to_string(i) + "]",
+                    entries_of(reader, parts[i]));
+}
 
 template <class Part>
 Reader::Entries entries_of(Reader& reader, Part& part) {

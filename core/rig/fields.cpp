@@ -46,6 +46,15 @@ void add_axis(Fields& fields, const std::string& at, AxisParts& axis) {
   add_part(fields, at + ".homing", axis.homing);
   add_part(fields, at + ".loop", axis.loop);
   add_part(fields, at + ".bracket", axis.bracket);
+  add_part(fields, at + ".bearing", axis.bearing);
+  add_part(fields, at + ".joint", axis.joint);
+  add_part(fields, at + ".balance", axis.balance);
+}
+
+template <class Part>
+void add_parts(Fields& fields, const std::string& at, std::vector<Part>& parts) {
+  for (std::size_t i = 0; i < parts.size(); ++i)
+    add_part(fields, at + "[" + std::to_string(i) + "]", parts[i]);
 }
 
 struct ShapeFields {
@@ -84,12 +93,12 @@ void add_keep_outs(Fields& fields, std::vector<KeepOut>& keep_outs) {
   }
 }
 
-/// "on_tilt[12].shape.box[0]" -> "on_tilt[].shape.box[0]": which body, keep-out or detector it is
-/// does not matter.
+constexpr std::string_view kLists[]{"on_", "keep_outs[", "detectors[", "duty[", "materials["};
+
+/// "on_tilt[12].shape.box[0]" -> "on_tilt[].shape.box[0]": which of a list it is does not matter.
 std::string without_index(std::string_view path) {
   std::string general(path);
-  if (!general.starts_with("on_") && !general.starts_with("keep_outs[") &&
-      !general.starts_with("detectors["))
+  if (std::ranges::none_of(kLists, [&](auto list) { return general.starts_with(list); }))
     return general;
   const auto open = general.find('[');
   const auto close = general.find(']');
@@ -114,6 +123,8 @@ Rig rig_with_everything() {
   }
   rig.keep_outs.emplace_back();
   rig.detectors.emplace_back();
+  rig.duty.emplace_back();
+  rig.materials.emplace_back();
   return rig;
 }
 
@@ -159,7 +170,11 @@ void fill_following(AxisParts& axis) {
   fill_with(axis.friction.breakaway_Nm, axis.friction.coulomb_Nm.si);
 }
 
+constexpr double kChopperOfTrip = 0.9;  // common practice, no source
+
 void fill_following(Rig& rig) {
+  if (const auto& trip_V = rig.supply.trip_voltage_V.si)
+    fill_with(rig.supply.brake_voltage_V, kChopperOfTrip * *trip_V);
   fill_with(rig.tracking.passing_distance_m, rig.task.target_distance_m.si);
   for (Detector& detector : rig.detectors) {
     fill_with(detector.frame_rate_Hz, rig.camera.frame_rate_Hz.si);
@@ -171,7 +186,7 @@ void fill_following(Rig& rig) {
 
 std::vector<FieldRef> all_fields(Rig& rig) {
   Fields fields;
-  fields.reserve(160);
+  fields.reserve(260);
   fields.push_back(TextRef{"title", &kTitle, &rig.title});
   fields.push_back(TextRef{"notes", &kNotes, &rig.notes});
   add_part(fields, "supply", rig.supply);
@@ -186,8 +201,11 @@ std::vector<FieldRef> all_fields(Rig& rig) {
   add_part(fields, "camera", rig.camera);
   add_part(fields, "task", rig.task);
   add_part(fields, "tracking", rig.tracking);
-  for (std::size_t i = 0; i < rig.detectors.size(); ++i)
-    add_part(fields, "detectors[" + std::to_string(i) + "]", rig.detectors[i]);
+  add_parts(fields, "detectors", rig.detectors);
+  add_part(fields, "arm", rig.arm);
+  add_part(fields, "pointing", rig.pointing);
+  add_parts(fields, "duty", rig.duty);
+  add_parts(fields, "materials", rig.materials);
   return fields;
 }
 

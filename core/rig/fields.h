@@ -89,7 +89,8 @@ struct PartTable {
   std::span<const ChoiceRow<Part>> choices;
 };
 /// Specialised for Supply, Surroundings, Stand, Motor, Drive, Gearbox, Encoder, Friction, Stops,
-/// Cable, Homing, Loop, Bracket, Camera, Task, Tracking, Detector, Ball, Shell, Tube.
+/// Cable, Homing, Loop, Bracket, Bearing, Joint, Balance, Arm, Camera, Task, Tracking, Detector,
+/// Pointing, DutyMove, Material, Ball, Shell, Tube.
 template <class Part>
 const PartTable<Part>& table_of();
 template <>
@@ -118,6 +119,20 @@ template <>
 const PartTable<Loop>& table_of<Loop>();
 template <>
 const PartTable<Bracket>& table_of<Bracket>();
+template <>
+const PartTable<Bearing>& table_of<Bearing>();
+template <>
+const PartTable<Joint>& table_of<Joint>();
+template <>
+const PartTable<Balance>& table_of<Balance>();
+template <>
+const PartTable<Arm>& table_of<Arm>();
+template <>
+const PartTable<Pointing>& table_of<Pointing>();
+template <>
+const PartTable<DutyMove>& table_of<DutyMove>();
+template <>
+const PartTable<Material>& table_of<Material>();
 template <>
 const PartTable<Camera>& table_of<Camera>();
 template <>

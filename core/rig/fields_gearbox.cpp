@@ -70,6 +70,20 @@ constexpr QuantityRow<Gearbox> kGearbox[]{
     {field("mass", "Mass", kGram, kPositive,
            "Mass of the gearbox without the motor; usually 50 to 1500 g. Put it on a scale."),
      &Gearbox::mass_kg},
+    {detail(field("overhung_load", "Overhung load", {"N", "N"}, kPositive,
+                  "Radial force that the output shaft bears; usually 50 to 2000 N. In the data "
+                  "sheet.")),
+     &Gearbox::overhung_load_N},
+    {defaults_to(0, detail(field("overhung_at", "Overhung load at", kMillimetre, kNotNegative,
+                                 "How far from the output's face the data sheet has it act."))),
+     &Gearbox::overhung_at_m},
+    {detail(field("axial_load", "Axial load", {"N", "N"}, kPositive,
+                  "Force along the output shaft that it bears. In the data sheet.")),
+     &Gearbox::axial_load_N},
+    {detail(field("load_at", "Load at", kMillimetre, kNotNegative,
+                  "From the output's face to the centre of what hangs on it, along the axis; "
+                  "usually 10 to 120 mm.")),
+     &Gearbox::load_at_m},
 };
 
 constexpr std::string_view kEncoderPlaces[]{"motor", "output"};

@@ -7,6 +7,18 @@ namespace {
 constexpr TextRow<Motor> kMotorTexts[]{
     {{"name", "Name", "What you call the motor, for the sheet and the shopping list."},
      &Motor::name},
+    {{"mount_material", "Bracket material",
+      "Of the part that holds the motor: pla, petg, asa, nylon, polycarbonate, aluminium, steel, "
+      "or one of the rig's own materials."},
+     &Motor::mount_material},
+};
+
+constexpr std::string_view kInsulation[]{"unstated", "A", "E", "B", "F", "H", "N"};
+constexpr ChoiceRow<Motor> kMotorChoices[]{
+    {{"insulation", "Insulation class", kInsulation,
+      "Thermal class of the winding; gives its limit where none is entered: A 105, E 120, B 130, F "
+      "155, H 180, N 200 degC."},
+     &Motor::insulation},
 };
 
 constexpr QuantityRow<Motor> kMotor[]{
@@ -52,6 +64,29 @@ constexpr QuantityRow<Motor> kMotor[]{
            "Hottest lasting temperature of the winding's insulation; usually 80 to 155 degC. In "
            "the data sheet."),
      &Motor::winding_limit_K},
+    {detail(field("winding_to_housing", "Winding to housing", {"K/W", "K/W"}, kPositive,
+                  "Part of the thermal resistance that lies between the winding and the housing; "
+                  "usually 10 to 40 % of it.")),
+     &Motor::winding_to_housing_KpW},
+    {detail(field("winding_time", "Winding time constant", {"s", "s"}, kPositive,
+                  "Time in which the winding follows the housing; usually 5 to 60 s.")),
+     &Motor::winding_time_s},
+    {detail(field("housing_to_mount", "Housing to bracket", {"K/W", "K/W"}, kNotNegative,
+                  "How much cooler than the housing the bracket is per watt that flows into it; "
+                  "usually 0.5 to 5 K/W. Left out, the bracket is as hot as the housing.")),
+     &Motor::housing_to_mount_KpW},
+    {detail(field("magnet_limit", "Magnet limit", kCelsius, {kZeroCelsius_K, kZeroCelsius_K + 400},
+                  "Hottest temperature of the magnets; usually 80 to 150 degC.")),
+     &Motor::magnet_limit_K},
+    {detail(field("bearing_limit", "Bearing limit", kCelsius,
+                  {kZeroCelsius_K, kZeroCelsius_K + 400},
+                  "Hottest temperature of the bearings' grease; usually 90 to 120 degC.")),
+     &Motor::bearing_limit_K},
+    {detail(field("mount_limit", "Bracket softens at", kCelsius,
+                  {kZeroCelsius_K, kZeroCelsius_K + 1500},
+                  "Where the part that holds the motor gives way, instead of its material's "
+                  "value; usually 50 to 110 degC.")),
+     &Motor::mount_limit_K},
     {defaults_to(0, detail(field("cogging_torque", "Cogging torque", kSmallTorque, kNotNegative,
                                  "Amplitude of the unpowered rotor's pull to its rest places; "
                                  "usually 1 to 5 % of the lasting torque. Hang weights on a lever "
@@ -90,9 +125,13 @@ constexpr QuantityRow<Drive> kDrive[]{
                                "Output speed that the drive never commands beyond, or none. In the "
                                "drive's settings."))),
      &Drive::speed_limit_radps},
+    {defaults_to(0, detail(field("idle_power", "Idle power", {"W", "W"}, kNotNegative,
+                                 "What the drive and its fans take while nothing moves; usually "
+                                 "0.5 to 5 W."))),
+     &Drive::idle_power_W},
 };
 
-constexpr PartTable<Motor> kMotorTable{kMotorTexts, kMotor, {}};
+constexpr PartTable<Motor> kMotorTable{kMotorTexts, kMotor, kMotorChoices};
 constexpr PartTable<Drive> kDriveTable{{}, kDrive, {}};
 }  // namespace
 

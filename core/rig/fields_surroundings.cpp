@@ -36,6 +36,27 @@ constexpr QuantityRow<Supply> kSupply[]{
              "Resistor that a chopper puts across the bus while braking; usually 1 to 20 ohm, or "
              "none where there is none."))),
      &Supply::brake_resistor_ohm},
+    {detail(field("source_resistance", "Source resistance", {"ohm", "mohm"}, kNotNegative,
+                  "Inside the source, without the leads: how far its voltage sags per ampere; "
+                  "usually 5 to 100 mohm for a battery, near 0 for a mains supply.")),
+     &Supply::source_resistance_ohm},
+    {detail(field("lead_length", "Lead length", {"m", "m"}, kNotNegative,
+                  "From the source to the drives, one way; usually 0.3 to 5 m.")),
+     &Supply::lead_length_m},
+    {detail(field("lead_conductor", "Lead copper diameter", kMillimetre, kPositive,
+                  "Of one lead's copper, as a diameter or as a gauge such as 16 AWG.")),
+     &Supply::lead_conductor_m},
+    {detail(field("fuse", "Fuse", {"A", "A"}, kPositive,
+                  "Rated current of the fuse at the source; usually 5 to 40 A.")),
+     &Supply::fuse_A},
+    {default_follows("90 % of the trip voltage",
+                     detail(field("brake_voltage", "Brake chopper voltage", {"V", "V"}, kPositive,
+                                  "Bus voltage above which the chopper puts the brake resistor "
+                                  "across the bus. In the drives' settings."))),
+     &Supply::brake_voltage_V},
+    {detail(field("brake_power", "Brake resistor power", {"W", "W"}, kPositive,
+                  "Lasting power that the brake resistor bears as mounted; usually 5 to 200 W.")),
+     &Supply::brake_power_W},
 };
 
 constexpr QuantityRow<Surroundings> kSurroundings[]{
@@ -67,6 +88,14 @@ constexpr QuantityRow<Stand> kStand[]{
            "sideways with a "
            "spring scale and measure the lean."),
      &Stand::sway_stiffness_Nmprad},
+    {defaults_to(0.03, detail(field("sway_damping", "Sway damping", kNumber, {0, 1},
+                                    "Damping ratio of the stand's swaying; usually 0.01 to "
+                                    "0.1."))),
+     &Stand::sway_damping},
+    {or_none(detail(field("grip", "Grip of the feet", kNumber, kPositive,
+                          "Friction coefficient of the feet on their ground: 0.3 plastic on wood, "
+                          "0.7 rubber; none where it is screwed down."))),
+     &Stand::grip},
 };
 
 constexpr PartTable<Supply> kSupplyTable{{}, kSupply, {}};

@@ -36,6 +36,10 @@ enum class Presence { missing, none, given };
 struct Supply {
   Quantity voltage_V, current_limit_A, absorbs_A, bus_capacitance_F, trip_voltage_V,
       brake_resistor_ohm;
+  Quantity source_resistance_ohm;            ///< inside the source, without the leads
+  Quantity lead_length_m, lead_conductor_m;  ///< one way; diameter of the copper
+  Quantity fuse_A;
+  Quantity brake_voltage_V, brake_power_W;  ///< where the chopper cuts in; lasting, of the resistor
   bool operator==(const Supply&) const = default;
 };
 struct Surroundings {
@@ -44,6 +48,8 @@ struct Surroundings {
 };
 struct Stand {
   Quantity lean_rad, mass_kg, half_width_m, height_m, sway_stiffness_Nmprad;
+  Quantity sway_damping;  ///< damping ratio
+  Quantity grip;          ///< friction coefficient of the feet; infinity: screwed down
   bool operator==(const Stand&) const = default;
 };
 struct Motor {
@@ -53,6 +59,12 @@ struct Motor {
   Quantity phase_resistance_ohm, phase_inductance_H, pole_pairs, rotor_inertia_kgm2, peak_current_A,
       mass_kg;
   Quantity thermal_resistance_KpW, thermal_time_s, winding_limit_K;
+  Choice insulation;  ///< unstated | A | E | B | F | H | N: thermal class of IEC 60085
+  Quantity winding_to_housing_KpW, winding_time_s;  ///< part of thermal_resistance; of the winding
+  Quantity housing_to_mount_KpW;
+  Quantity magnet_limit_K, bearing_limit_K;
+  std::string mount_material;  ///< of the part that holds the motor, see Material
+  Quantity mount_limit_K;      ///< instead of the material's
   Quantity cogging_torque_Nm;  ///< amplitude, at the rotor
   Quantity cogging_per_turn;   ///< periods in one turn of the rotor
   bool operator==(const Motor&) const = default;
@@ -60,6 +72,7 @@ struct Motor {
 struct Drive {
   Quantity current_limit_A, control_rate_Hz, current_bandwidth_Hz, modulation_limit;
   Quantity speed_limit_radps;  ///< of the axis output
+  Quantity idle_power_W;       ///< taken from the bus while nothing moves
   bool operator==(const Drive&) const = default;
 };
 struct Gearbox {
@@ -69,6 +82,9 @@ struct Gearbox {
   Quantity backlash_rad, stiffness_Nmprad, damping_Nmsprad;
   Quantity drag_Nm, viscous_Nmsprad;  ///< at the input
   Quantity rated_torque_Nm, peak_torque_Nm, input_speed_limit_radps, mass_kg;
+  Quantity overhung_load_N, overhung_at_m;  ///< radial load that the output bears, that far out
+  Quantity axial_load_N;                    ///< that the output bears along its axis
+  Quantity load_at_m;                       ///< where the load hangs, from the output's face
   bool operator==(const Gearbox&) const = default;
 };
 struct Encoder {
@@ -134,6 +150,39 @@ struct Bracket {
   Quantity stiffness_Nmprad, damping_ratio;
   bool operator==(const Bracket&) const = default;
 };
+/// What the axis turns in, besides the gearbox's own bearings.
+struct Bearing {
+  Choice kind;                                 ///< pair | single | gearbox
+  Choice rolling;                              ///< ball | roller
+  Quantity dynamic_rating_N, static_rating_N;  ///< C and C0 of one bearing
+  Quantity moment_rating_Nm;                   ///< static, of a bearing that stands alone
+  Quantity spacing_m;                          ///< kind pair: from centre to centre
+  Quantity overhang_m;  ///< from the nearer bearing's centre to the load's, along the axis
+  Quantity pitch_diameter_m, contact_angle_rad, calculation_factor;
+  Quantity preload_N;                    ///< axial
+  Quantity radial_play_m, axial_play_m;  ///< of one bearing as mounted
+  Quantity life_s;                       ///< wanted
+  bool operator==(const Bearing&) const = default;
+};
+/// How the axis' output holds its load: a circle of screws, a shaft.
+struct Joint {
+  Choice thread;          ///< M2 ... M8
+  Choice property_class;  ///< 4.8 ... 12.9, A2-70 ...
+  Choice holds_in;        ///< nut | metal | insert | print
+  Quantity screws, circle_diameter_m, tightening_torque_Nm;
+  Quantity thread_friction, face_friction;    ///< coefficients
+  Quantity pull_out_N;                        ///< of one insert or printed thread
+  Choice shaft;                               ///< none | clamp | flat | key
+  Quantity shaft_diameter_m, shaft_length_m;  ///< of the hold
+  Quantity clamp_force_N;                     ///< shaft clamp: of all its screws together
+  Quantity shaft_pressure_Pa;                 ///< that hub or key bear
+  bool operator==(const Joint&) const = default;
+};
+/// A counterweight's place, opposite to the centre of mass.
+struct Balance {
+  Quantity counterweight_arm_m, counterweight_density_kgpm3;
+  bool operator==(const Balance&) const = default;
+};
 struct AxisParts {
   Motor motor;
   Drive drive;
@@ -145,7 +194,30 @@ struct AxisParts {
   Homing homing;
   Loop loop;
   Bracket bracket;
+  Bearing bearing;
+  Joint joint;
+  Balance balance;
   bool operator==(const AxisParts&) const = default;
+};
+
+/// The printed arm between the pan output and the tilt axis.
+struct Arm {
+  std::string material;  ///< see Material
+  Choice support;        ///< side | fork: one arm or two
+  Choice section;        ///< box | bar
+  Choice layers;         ///< along | across: how they lie to the arm's length
+  Quantity length_m, width_m, height_m, wall_m;  ///< width across, height up: of the section
+  Quantity infill;                               ///< 0 to 1
+  Quantity modulus_Pa;                           ///< instead of the material's
+  bool operator==(const Arm&) const = default;
+};
+/// A material of the user's own; the built-in ones are in resources/data.
+struct Material {
+  std::string name, source;
+  Quantity modulus_Pa, layer_modulus_Pa;    ///< along the layers, across them
+  Quantity strength_Pa, layer_strength_Pa;  ///< tensile
+  Quantity softening_K, density_kgpm3;
+  bool operator==(const Material&) const = default;
 };
 
 /// Shapes, centred on the body's centre and aligned with its carrier's axes.
@@ -225,6 +297,19 @@ struct Task {
   bool operator==(const Task&) const = default;
 };
 
+/// A stretch of the duty: go there, then stay.
+struct DutyMove {
+  Quantity pan_rad, tilt_rad;  ///< to these angles
+  Quantity dwell_s;            ///< from being there to the next move
+  bool operator==(const DutyMove&) const = default;
+};
+/// What else makes the rig point amiss, besides its parts.
+struct Pointing {
+  Quantity mount_error_rad, calibration_error_rad;  ///< largest, each way
+  Quantity vision_noise_px;                         ///< standard deviation
+  bool operator==(const Pointing&) const = default;
+};
+
 struct Rig {
   std::string title, notes;
   Supply supply;
@@ -239,6 +324,10 @@ struct Rig {
   Camera camera;
   Task task;
   Tracking tracking;
+  Arm arm;
+  Pointing pointing;
+  std::vector<DutyMove> duty;       ///< repeated without end; empty: the task's moves
+  std::vector<Material> materials;  ///< of the user's own
   std::vector<Detector> detectors;  ///< empty: the camera's own frame rate and delay
   std::vector<UnknownKey> unknown_keys;
 

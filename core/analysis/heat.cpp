@@ -1,0 +1,9 @@
+#include "core/analysis/heat.h"
+
+#include "core/analysis/context.h"
+
+namespace gazewright {
+
+HeatCurve heat_curve(Context&, Axis) { return {}; }
+
+}  // namespace gazewright
