@@ -36,9 +36,9 @@ double friction_Nm(double level_Nm, double width_radps, double speed_radps) {
 double size_of(Complex value) { return std::sqrt(std::norm(value)); }
 
 /// The equations of motor and load for a sine of the load with amplitude Φ.
-class Balance {
+class SwingBalance {
  public:
-  explicit Balance(const AxisModel& model)
+  explicit SwingBalance(const AxisModel& model)
       : model_(model),
         half_gap_rad_(model.gear.backlash_rad / 2),
         driving_loss_(1 / model.gear.efficiency - 1),
@@ -133,8 +133,9 @@ class Balance {
 };
 
 /// Every so many points of the grid.
-std::vector<Balance::Terms> thinned(const Balance& balance, const std::vector<LoopPoint>& points) {
-  std::vector<Balance::Terms> few;
+std::vector<SwingBalance::Terms> thinned(const SwingBalance& balance,
+                                         const std::vector<LoopPoint>& points) {
+  std::vector<SwingBalance::Terms> few;
   for (const LoopPoint& point : points) {
     const double least =
         few.empty() ? points.back().w_radps * kSlowest : few.back().w_radps * kApart;
@@ -167,7 +168,7 @@ double dead_zone_gain(double a) {
 
 std::optional<GapSwing> gap_swing(const AxisModel& model, const std::vector<LoopPoint>& points) {
   if (!(model.gear.backlash_rad > 0) || points.empty()) return {};
-  const Balance balance(model);
+  const SwingBalance balance(model);
   const auto few = thinned(balance, points);
   const double half_gap_rad = model.gear.backlash_rad / 2;
   std::vector<Complex> above(few.size()), here(few.size());
