@@ -18,3 +18,11 @@ if(GAZEWRIGHT_SANITIZE)
     target_compile_options(gazewright_flags INTERFACE -Wno-maybe-uninitialized)
   endif()
 endif()
+
+# Sanitizers make compiling slow: what every file includes is compiled once. Other presets compile
+# without, so that a missing include is found.
+function(gazewright_compile_once target)
+  if(GAZEWRIGHT_SANITIZE)
+    target_precompile_headers(${target} PRIVATE ${ARGN})
+  endif()
+endfunction()

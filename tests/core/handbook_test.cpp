@@ -90,6 +90,8 @@ Rig rig_with_all_shapes() {
   }
   rig.keep_outs.emplace_back();
   rig.detectors.emplace_back();
+  rig.duty.emplace_back();
+  rig.materials.emplace_back();
   return rig;
 }
 

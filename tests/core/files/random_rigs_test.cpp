@@ -28,6 +28,8 @@ class RandomRig {
       for (Body& body : *bodies) body.shape = shape();
     rig.keep_outs.resize(below(3));
     rig.detectors.resize(below(3));
+    rig.duty.resize(below(4));
+    rig.materials.resize(below(3));
     if (below(2) == 0) {
       for (std::size_t i = 0; i < 2 + below(4); ++i)
         rig.tracking.path.push_back({si_quantity(0.1 + static_cast<double>(i) / 3),
