@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include "core/analysis/checks.h"
+#include "core/analysis/field_value.h"
 #include "core/analysis/joint_case.h"
 #include "core/analysis/say.h"
 
@@ -82,16 +83,25 @@ Compared shaft(Context& c, Axis a) {
   return {*torque.Nm, *hold.Nm, say_torque(c, a, torque)};
 }
 
+/// As tight as the screws bear.
+std::optional<Remedy> tighten(Context& c, Axis a) {
+  const Joint& joint = c.rig().axis(a).joint;
+  const auto advised = advised_torque_Nm(joint);
+  if (!advised || *advised <= joint.tightening_torque_Nm.value()) return std::nullopt;
+  const std::string path = for_axis("<axis>.joint.tightening_torque", a);
+  const FieldInfo* info = find_info(path);
+  const double torque_Nm = rounded_value(*info, *advised, false, 3);
+  return Remedy{say_field(path, *info, torque_Nm), path, torque_Nm, {}};
+}
+
 constexpr Lever kSlipLevers[] = {
-    {"<axis>.joint.tightening_torque", Way::up, 10}, {"<axis>.joint.screws", Way::up, 6},
-    {"<axis>.joint.circle_diameter", Way::up, 5},    {"<axis>.joint.face_friction", Way::up, 5},
-    {"<axis>.stops.stiffness", Way::down, 30},       {"<axis>.drive.speed_limit", Way::down, 20},
-    {"<axis>.drive.current_limit", Way::down, 20}};
+    {"<axis>.joint.screws", Way::up, 6},         {"<axis>.joint.circle_diameter", Way::up, 5},
+    {"<axis>.joint.face_friction", Way::up, 5},  {"<axis>.stops.stiffness", Way::down, 30},
+    {"<axis>.drive.speed_limit", Way::down, 20}, {"<axis>.drive.current_limit", Way::down, 20}};
 constexpr Lever kTorqueLevers[] = {{"<axis>.joint.tightening_torque", Way::down, 20}};
 constexpr Lever kPullOutLevers[] = {{"<axis>.joint.tightening_torque", Way::down, 20},
                                     {"<axis>.joint.pull_out", Way::up, 10}};
-constexpr Lever kLiftLevers[] = {{"<axis>.joint.tightening_torque", Way::up, 10},
-                                 {"<axis>.joint.circle_diameter", Way::up, 5},
+constexpr Lever kLiftLevers[] = {{"<axis>.joint.circle_diameter", Way::up, 5},
                                  {"<axis>.joint.screws", Way::up, 6},
                                  {"<axis>.gearbox.load_at", Way::down, 20}};
 constexpr Lever kShaftLevers[] = {
@@ -102,7 +112,7 @@ constexpr Lever kShaftLevers[] = {
 constexpr Check kChecks[] = {
     {"<axis>.joint.slip", "The screwed joint holds the largest torque",
      "would keep the joint from slipping", "<axis>.joint", "N.m", "N.m", kSlip, slip, kSlipLevers,
-     nullptr, "<axis>.joint.screws"},
+     nullptr, "<axis>.joint.screws", nullptr, tighten},
     {"<axis>.joint.stress",
      "Stress in the screws while tightening",
      "would spare the screws",
@@ -129,7 +139,7 @@ constexpr Check kChecks[] = {
      holds_in_plastic},
     {"<axis>.joint.lift", "The joint's faces stay together", "would keep the faces together",
      "<axis>.joint", "N", "N", kPull, lift, kLiftLevers, nullptr, "<axis>.joint.screws",
-     hangs_on_the_screws},
+     hangs_on_the_screws, tighten},
     {"<axis>.joint.shaft",
      "The shaft's hold bears the largest torque",
      "would keep the shaft from turning in its hold",
