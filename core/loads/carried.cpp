@@ -44,15 +44,15 @@ Push on_pan(const Moments& fixed, const Moments& t, const Eigen::Vector3d& at,
             const BothMotions& motion, double lean_rad, bool with_weight) {
   const double mass = fixed.mass_kg + t.mass_kg;
   const Eigen::Vector3d first = fixed.first_kgm + t.first_kgm + t.mass_kg * at;
-  const Eigen::Matrix3d second = fixed.second_kgm2 + t.second_kgm2 + at * t.first_kgm.transpose() +
-                                 t.first_kgm * at.transpose() + t.mass_kg * at * at.transpose();
-  const double height = mass > 0 ? first.z() / mass : 0;
   const double off_kgm = std::hypot(first.x(), first.y());
   if (with_weight) {
     const double along = kStandardGravity_mps2 * std::abs(std::cos(lean_rad));
     return {mass * kStandardGravity_mps2 * std::abs(std::sin(lean_rad)), mass * along,
             along * off_kgm};
   }
+  const Eigen::Matrix3d second = fixed.second_kgm2 + t.second_kgm2 + at * t.first_kgm.transpose() +
+                                 t.first_kgm * at.transpose() + t.mass_kg * at * at.transpose();
+  const double height = mass > 0 ? first.z() / mass : 0;
   const double turning = about_axis(motion.pan);
   const double uneven_kgm2 =
       std::hypot(second(0, 2) - height * first.x(), second(1, 2) - height * first.y());

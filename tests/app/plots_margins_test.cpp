@@ -1,6 +1,7 @@
 #include <gtest/gtest.h>
 
 #include <QTest>
+#include <algorithm>
 
 #include "app/plots/margins_plot.h"
 #include "tests/support/owl_rig.h"
@@ -29,7 +30,7 @@ TEST(MarginsPlot, SaysWhatItWaitsFor) {
   plot->setInput(input);
   EXPECT_EQ(plot->csv().count('\n'),
             1 + std::ranges::count_if(analysis.findings, [](const Finding& f) {
-              return is_about_loads(f.id) && f.margin;
+              return is_about_loads(f.id) && (f.margin || f.verdict != Verdict::holds);
             }));
 }
 

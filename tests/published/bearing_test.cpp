@@ -1,6 +1,7 @@
 #include <gtest/gtest.h>
 
 #include <array>
+#include <cmath>
 
 #include "core/loads/rolling.h"
 #include "tests/support/tol.h"
