@@ -49,7 +49,9 @@ TEST(MarginsPlot, ShowsEveryFindingOfItsSubjectsWithItsMargin) {
       EXPECT_TRUE(is_there) << finding.id;
       ++shown;
     }
-    if (!is_about_loads(finding.id)) EXPECT_FALSE(is_there) << finding.id;
+    if (!is_about_loads(finding.id)) {
+      EXPECT_FALSE(is_there) << finding.id;
+    }
   }
   EXPECT_GE(shown, 3);
   const QString text = plot->csv();

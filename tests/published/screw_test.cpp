@@ -48,9 +48,10 @@ TEST(PublishedScrews, ProofAndLeastUltimateLoads) {
     const ScrewClass& strength = *find_screw_class(row.strength);
     EXPECT_NEAR(area * strength.proof_Pa, row.proof_N, tol(6e-3) * row.proof_N)
         << row.thread << ' ' << row.strength;
-    if (row.ultimate_N > 0)
+    if (row.ultimate_N > 0) {
       EXPECT_NEAR(area * strength.tensile_Pa, row.ultimate_N, tol(5e-3) * row.ultimate_N)
           << row.thread << ' ' << row.strength;
+    }
   }
 }
 

@@ -92,8 +92,9 @@ TEST(LoadFigures, OfASimpleRigAreThereAndAskNothing) {
                            ".bearing.mean_speed", ".bearing.stop_force", ".joint.torque"})
       EXPECT_TRUE(a.value(axis + id)) << axis << id << ": " << a.figure(axis + id)->because;
     for (const Figure& figure : a.figures)
-      if (figure.id.starts_with(axis + ".bearing.") || figure.id.starts_with(axis + ".joint."))
+      if (figure.id.starts_with(axis + ".bearing.") || figure.id.starts_with(axis + ".joint.")) {
         EXPECT_TRUE(figure.value || figure.is_aside) << figure.id << ": " << figure.because;
+      }
   }
   for (const Finding& f : a.findings)
     EXPECT_TRUE(f.id.find(".bearing.") == std::string::npos &&
@@ -192,8 +193,9 @@ TEST(LoadFigures, AreTheSameInAQuickAnalysis) {
   const Analysis full = analyse(rig, {.remedies = false}), quick = analyse(rig, {.quick = true});
   for (const Figure& figure : full.figures)
     if (figure.id.find(".bearing.") != std::string::npos ||
-        figure.id.find(".joint.") != std::string::npos)
+        figure.id.find(".joint.") != std::string::npos) {
       EXPECT_EQ(figure.value, quick.value(figure.id)) << figure.id;
+    }
 }
 
 TEST(LoadFigures, AreFiniteOrSayWhyNotWhateverTheRig) {
