@@ -251,13 +251,11 @@ TEST(LoadFindings, ThatFailAreMendedByTheirRemedies) {
   rig.pan.bearing.dynamic_rating_N = si(60);
   rig.pan.bearing.static_rating_N = si(120);
   rig.pan.bearing.radial_play_m = si(2e-4);
-  rig.pan.joint.tightening_torque_Nm = si(1.2);
-  rig.pan.joint.circle_diameter_m = si(0.02);
-  rig.pan.joint.screws = si(3);
+  rig.pan.joint.screws = si(6);
   rig.pan.joint.shaft = {"key"};
-  rig.pan.joint.shaft_diameter_m = si(0.006);
-  rig.pan.joint.shaft_length_m = si(0.01);
-  rig.pan.joint.shaft_pressure_Pa = si(30e6);
+  rig.pan.joint.shaft_diameter_m = si(0.012);
+  rig.pan.joint.shaft_length_m = si(0.02);
+  rig.pan.joint.shaft_pressure_Pa = si(50e6);
   rig.tilt.gearbox.overhung_load_N = si(5);
   rig.tilt.gearbox.axial_load_N = si(0.5);
   rig.tilt.joint = rig.pan.joint;
