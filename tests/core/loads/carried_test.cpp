@@ -144,10 +144,11 @@ TEST(CarriedLoad, IsNeverLessThanThatOfThePointsAndNotMuchMore) {
       EXPECT_GE(load.radial_N, seen[0] * (1 - off)) << seed << name_of(axis);
       EXPECT_GE(load.axial_N, seen[1] * (1 - off)) << seed << name_of(axis);
       EXPECT_GE(load.moment_Nm, seen[2] * (1 - off)) << seed << name_of(axis);
-      // Added magnitudes of five terms: less than twice the whole in these rigs.
-      EXPECT_LE(load.radial_N, 2 * seen[0]) << seed << name_of(axis);
-      EXPECT_LE(load.axial_N, 2 * seen[1]) << seed << name_of(axis);
-      EXPECT_LE(load.moment_Nm, 2 * seen[2]) << seed << name_of(axis);
+      // Three magnitudes are added, of weight, own turning and the other axis; none of them is more
+      // than the whole at its own worst moment.
+      EXPECT_LE(load.radial_N, 3 * seen[0]) << seed << name_of(axis);
+      EXPECT_LE(load.axial_N, 3 * seen[1]) << seed << name_of(axis);
+      EXPECT_LE(load.moment_Nm, 3 * seen[2]) << seed << name_of(axis);
     }
   }
 }
