@@ -28,6 +28,13 @@ constexpr Caution kCautions[]{
          "brake resistor or room in its capacitors. Capacitors stay charged after "
          "switching off: wait and measure before touching. Fuse batteries at the cell, "
          "charge them watched, and never short them.")},
+    {QT_TRANSLATE_NOOP("Plots", "Screws and bearings work loose."),
+     QT_TRANSLATE_NOOP(
+         "Plots",
+         "Reversing torque undoes screws: lock the threads with something that suits the "
+         "material (some lockers crack plastics). Prints and inserts creep under a screw: "
+         "tighten again after a day and after the first hot hours, and look at screws and "
+         "play at every service. What hangs over heads needs a second hold.")},
     {QT_TRANSLATE_NOOP("Plots", "First power-up."),
      QT_TRANSLATE_NOOP(
          "Plots",

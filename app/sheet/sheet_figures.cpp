@@ -38,6 +38,8 @@ constexpr GroupName kGroups[]{
     {"eye", QT_TRANSLATE_NOOP("Plots", "Picture and pointing")},
     {"heat", QT_TRANSLATE_NOOP("Plots", "Heat")},
     {"supply", QT_TRANSLATE_NOOP("Plots", "Supply")},
+    {"bearing", QT_TRANSLATE_NOOP("Plots", "Bearings and gearbox output")},
+    {"joint", QT_TRANSLATE_NOOP("Plots", "Joints")},
 };
 
 std::optional<Axis> axis_of(std::string_view id) {

@@ -28,6 +28,14 @@ constexpr GroupRow kGroups[]{
     {"encoder", 1, QT_TRANSLATE_NOOP("CardGroups", "Magnet"), true,
      " magnet_offset magnet_tilt magnet_gap magnet_diameter magnet_thickness magnet_remanence "
      "field_least field_most "},
+    {"gearbox", 1, QT_TRANSLATE_NOOP("CardGroups", "What its output bears"), true,
+     " overhung_load overhung_at axial_load load_at "},
+    {"bearing", 1, QT_TRANSLATE_NOOP("CardGroups", "Play and preload"), true,
+     " preload radial_play axial_play "},
+    {"bearing", 2, QT_TRANSLATE_NOOP("CardGroups", "Contact and wanted life"), true,
+     " contact_angle calculation_factor life "},
+    {"joint", 1, QT_TRANSLATE_NOOP("CardGroups", "Shaft"), true,
+     " shaft shaft_diameter shaft_length clamp_force shaft_pressure "},
 };
 
 /// Keys that matter only for some values of the part's choice.
@@ -48,6 +56,14 @@ constexpr CaseRow kCases[]{
     {"homing", " stop flag ", " speed "},
     {"homing", " flag ", " flag_error "},
     {"homing", " second_encoder ", " second_ratio second_error "},
+    {"bearing", " pair single ",
+     " rolling dynamic_rating static_rating overhang contact_angle calculation_factor radial_play "
+     "life "},
+    {"bearing", " pair ", " spacing preload "},
+    {"bearing", " single ", " moment_rating pitch_diameter axial_play "},
+    {"joint", " clamp flat key ", " shaft_diameter "},
+    {"joint", " clamp ", " clamp_force "},
+    {"joint", " flat key ", " shaft_length shaft_pressure "},
 };
 
 /// Keys of tracking that matter only for some targets.
@@ -78,6 +94,8 @@ std::string choice_of(const AxisParts& parts, std::string_view part) {
   };
   if (part == "stops") return or_first(parts.stops.kind, "tab");
   if (part == "cable") return or_first(parts.cable.routing, "twist");
+  if (part == "bearing") return or_first(parts.bearing.kind, "pair");
+  if (part == "joint") return or_first(parts.joint.shaft, "none");
   return or_first(parts.homing.by, "stop");
 }
 

@@ -10,6 +10,7 @@ from _closed_loops import closed_figures
 from _collide import collision_figures
 from _homing import encoder_figures, homing_figures
 from _limits import fastest_shares
+from _loads import load_figures
 from _loops import Loops
 from _mass import Masses, scan_max
 from _profiles import NAMES, limits, path_of
@@ -250,5 +251,6 @@ def all_figures(rig):
                 d, usable, value(rig["pan"]["loop"]["speed_limit"]), d.cable_centre)
         f.update({f"{axis}.{key}": v for key, v in parts.items()})
     f.update(collision_figures(rig))
+    f.update(load_figures(rig, masses, both, usable_range(rig["tilt"]), f))
     f.update(tracking_figures(rig, both, f))
     return f, both, per_rad

@@ -19,6 +19,7 @@ import numpy as np
 import _rig_text as text
 from _closed_loops import advice_faults, swing_faults
 from _limits import NAMES as LIMITS, step_shares
+from _loads import TOLERANCES as LOADS, with_bearings
 from _loops import Loops
 from _profiles import NAMES as PROFILES
 from _reach import reach_figures
@@ -72,6 +73,7 @@ TOLERANCES = {
     **{f"tracking.{k}": 1e-4 for k in ("dead_time", "gain", "gain_ceiling", "ramp_lag")},
     **{f"tracking.{k}": 1e-3 for k in ("error_rms", "error_rms_unfed", "error_rms_fed", "error_px",
                                        "blur_px", "skew_px")},
+    **LOADS,
     # Looked for on a grid of 20 000 steps, by differences.
     "tracking.target_speed": 1e-7, "blur_px": 1e-3, "skew_px": 1e-3,
 }
@@ -370,10 +372,12 @@ def main():
     rng, paths, bad, count = random.Random(SEED), list(samples), [], 0
     cables, more = random.Random(SEED + 1), random.Random(SEED + 2)
     details, targets = random.Random(SEED + 3), random.Random(SEED + 4)
+    bearings = random.Random(SEED + 5)
     with tempfile.TemporaryDirectory() as folder:
         for i in range(RANDOM_RIGS):
             rig = stiffen(vary(text.read(samples[i % len(samples)].read_text()), rng), cables)
             rig = with_something_to_follow(shake(furnish(rig, more), details), targets)
+            rig = with_bearings(rig, bearings)
             paths.append(pathlib.Path(folder) / f"variation-{i}-of-{samples[i % len(samples)].name}")
             paths[-1].write_text(text.write(rig))
         with concurrent.futures.ProcessPoolExecutor() as pool:

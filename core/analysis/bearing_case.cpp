@@ -1,0 +1,172 @@
+#include "core/analysis/bearing_case.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "core/analysis/stop_case.h"
+#include "core/analysis/travel_words.h"
+#include "core/travel/soft_limits.h"
+
+namespace gazewright {
+namespace {
+
+AxisMotion fastest_motion(Context& c, Axis a) {
+  const AxisModel& model = c.model(a);
+  return {fastest_asked_radps(model), std::max(0.0, peak_acceleration_radps2(model))};
+}
+
+RollingBearing rolling_bearing(const Bearing& b) {
+  return {b.rolling.value == "roller" ? Rolling::roller : Rolling::ball, b.dynamic_rating_N.value(),
+          b.static_rating_N.value(), b.contact_angle_rad.value(), b.calculation_factor.value()};
+}
+
+std::optional<EquivalentLoad> equivalent(Context& c, Axis a, const BearingCase& on,
+                                         double more_radial_N) {
+  const Bearing& b = c.rig().axis(a).bearing;
+  if (carrier_of(c.rig().axis(a)) == Carrier::pair)
+    return equivalent_load(on.bearing, std::max(on.near_N, on.far_N) + more_radial_N, on.axial_N);
+  return equivalent_load_alone(on.bearing, carried_of(c, a).load->radial_N + more_radial_N,
+                               on.axial_N, on.moment_Nm, b.pitch_diameter_m.value());
+}
+
+BearingCase case_of(Context& c, Axis a) {
+  const AxisParts& parts = c.rig().axis(a);
+  const Bearing& b = parts.bearing;
+  BearingCase on{.bearing = rolling_bearing(b), .load = {}, .because = {}};
+  const Carried& carried = carried_of(c, a);
+  if (!carried.load) {
+    on.because = carried.because;
+    return on;
+  }
+  const CarriedLoad& load = *carried.load;
+  on.axial_N = load.axial_N;
+  if (carrier_of(parts) == Carrier::pair) {
+    const PairLoad pair =
+        pair_load(load.radial_N, load.moment_Nm, b.spacing_m.value(), b.overhang_m.value());
+    on.near_N = pair.near_N;
+    on.far_N = pair.far_N;
+    on.axial_N +=
+        b.preload_N.value() + thrust_of_radial_N(on.bearing, std::max(pair.near_N, pair.far_N));
+  } else {
+    on.moment_Nm = load.radial_N * std::abs(b.overhang_m.value()) + load.moment_Nm;
+  }
+  on.load = equivalent(c, a, on, 0);
+  if (!on.load)
+    on.because =
+        for_axis("cylindrical rollers bear no axial load: see <axis>.bearing.contact_angle", a);
+  return on;
+}
+
+/// Turned angle over time of the list of moves, which is repeated without end; a move takes at
+/// least as long as its longer way at top speed.
+double mean_of_list_radps(Context& c, Axis a) {
+  const std::vector<DutyMove>& duty = c.rig().duty;
+  const double pan_radps = fastest_asked_radps(c.model(Axis::pan));
+  const double tilt_radps = fastest_asked_radps(c.model(Axis::tilt));
+  double way_rad = 0, time_s = 0;
+  for (std::size_t i = 0; i < duty.size(); ++i) {
+    const DutyMove& from = duty[i == 0 ? duty.size() - 1 : i - 1];
+    const double pan = std::abs(duty[i].pan_rad.value() - from.pan_rad.value());
+    const double tilt = std::abs(duty[i].tilt_rad.value() - from.tilt_rad.value());
+    way_rad += a == Axis::pan ? pan : tilt;
+    time_s += duty[i].dwell_s.value() + std::max(pan / pan_radps, tilt / tilt_radps);
+  }
+  return way_rad > 0 ? way_rad / time_s : 0;
+}
+
+}  // namespace
+
+Carrier carrier_of(const AxisParts& parts) {
+  const Bearing& b = parts.bearing;
+  if (b.kind.value == "gearbox") return Carrier::gearbox;
+  const bool is_filled_in =
+      b.dynamic_rating_N.si || b.static_rating_N.si || b.moment_rating_Nm.si || b.spacing_m.si;
+  if (!is_filled_in) return Carrier::gearbox;
+  return b.kind.value == "single" ? Carrier::single : Carrier::pair;
+}
+
+const Carried& carried_of(Context& c, Axis a) {
+  return c.kept<Carried>(a, [&]() -> Carried {
+    const Travel& travel = c.travel(Axis::tilt);
+    if (!travel.usable_rad) return {{}, why_no_travel(c, Axis::tilt)};
+    const double half = std::min(*travel.usable_rad, 2 * std::numbers::pi) / 2;
+    const BothMotions motion{fastest_motion(c, Axis::pan), fastest_motion(c, Axis::tilt)};
+    const CarriedLoad load =
+        carried_load(c.bodies(), a, motion, travel.centre_rad - half, travel.centre_rad + half);
+    if (!std::isfinite(load.radial_N + load.axial_N + load.moment_Nm))
+      return {{}, "an axis without inertia speeds up without end"};
+    return {load, {}};
+  });
+}
+
+const BearingCase& bearing_case(Context& c, Axis a) {
+  return c.kept<BearingCase>(a, [&] { return case_of(c, a); });
+}
+
+AtStop bearing_at_stop(Context& c, Axis a) {
+  if (std::string missing = missing_of_bumper(c, a); !missing.empty()) return {{}, {}, missing};
+  const double force_N = stop_case(c, a).worst().torque_Nm / c.rig().axis(a).stops.radius_m.value();
+  AtStop at{force_N, {}, {}};
+  if (carrier_of(c.rig().axis(a)) == Carrier::gearbox) return at;
+  const BearingCase& on = bearing_case(c, a);
+  if (!on.load) return {force_N, {}, on.because};
+  at.static_N = equivalent(c, a, on, force_N)->static_N;
+  return at;
+}
+
+MeanSpeed mean_speed(Context& c, Axis a) {
+  if (!c.rig().duty.empty()) return {mean_of_list_radps(c, a), {}};
+  const Quantity& moves = c.rig().task.moves_per_minute;
+  if (!moves.si) return {{}, "needs task.duty.moves_per_minute"};
+  return {std::abs(c.move_rad(a)) * *moves.si / 60, {}};
+}
+
+BearingLife bearing_life(Context& c, Axis a) {
+  const BearingCase& on = bearing_case(c, a);
+  if (!on.load) return {{}, on.because};
+  const MeanSpeed mean = mean_speed(c, a);
+  if (!mean.radps) return {{}, mean.because};
+  const double turns =
+      rating_life_turns(on.bearing.rolling, on.bearing.dynamic_rating_N, on.load->dynamic_N);
+  return {*mean.radps > 0 ? turns * 2 * std::numbers::pi / *mean.radps : kInfinity, {}};
+}
+
+double lens_arm_m(Context& c, Axis a) {
+  const double overhang = c.rig().axis(a).bearing.overhang_m.value();
+  const double centre = centre_along_axis_m(c.bodies(), a);
+  return a == Axis::pan ? overhang - centre : overhang + std::abs(centre);
+}
+
+std::optional<Play> bearing_play(Context& c, Axis a) {
+  const Bearing& b = c.rig().axis(a).bearing;
+  const bool is_pair = carrier_of(c.rig().axis(a)) == Carrier::pair;
+  const auto entered = [&](const Quantity& play) -> std::optional<double> {
+    if (play.si) return play.si;
+    return b.preload_N.value() > 0 && is_pair ? std::optional(0.0) : std::nullopt;
+  };
+  const auto radial = entered(b.radial_play_m);
+  if (!radial) return std::nullopt;
+  if (is_pair) return pair_play(*radial, b.spacing_m.value(), lens_arm_m(c, a));
+  const auto axial = entered(b.axial_play_m);
+  if (!axial) return std::nullopt;
+  return single_play(*radial, *axial, b.pitch_diameter_m.value(), lens_arm_m(c, a));
+}
+
+OutputLoad output_load(Context& c, Axis a) {
+  const Carried& carried = carried_of(c, a);
+  if (!carried.load) return {{}, carried.because};
+  const Gearbox& gear = c.rig().axis(a).gearbox;
+  const double moment_Nm =
+      carried.load->radial_N * gear.load_at_m.value() + carried.load->moment_Nm;
+  const double at_m = gear.overhung_at_m.value();
+  if (moment_Nm <= 0) return {carried.load->radial_N, {}};
+  if (at_m <= 0)
+    return {{},
+            for_axis("needs <axis>.gearbox.overhung_at, as the load has a moment about its "
+                     "face",
+                     a)};
+  return {std::max(carried.load->radial_N, moment_Nm / at_m), {}};
+}
+
+}  // namespace gazewright

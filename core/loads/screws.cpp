@@ -1,0 +1,100 @@
+#include "core/loads/screws.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace gazewright {
+namespace {
+
+// Diameters and pitches: ISO 261, coarse. Heads: mean of ISO 4762's head and ISO 273's medium hole,
+// from memory.
+constexpr std::array<Thread, 7> kThreads{{{"M2", 2e-3, 0.4e-3, 3.1e-3},
+                                          {"M2.5", 2.5e-3, 0.45e-3, 3.7e-3},
+                                          {"M3", 3e-3, 0.5e-3, 4.45e-3},
+                                          {"M4", 4e-3, 0.7e-3, 5.75e-3},
+                                          {"M5", 5e-3, 0.8e-3, 7.0e-3},
+                                          {"M6", 6e-3, 1.0e-3, 8.3e-3},
+                                          {"M8", 8e-3, 1.25e-3, 11.0e-3}}};
+constexpr std::array<ScrewClass, 8> kClasses{{
+    {"4.8", 310e6, 420e6},    // ISO 898-1 table 3, from memory
+    {"5.8", 380e6, 520e6},    // ISO 898-1 table 3, from memory
+    {"8.8", 580e6, 800e6},    // ISO 898-1 tables 3 to 5, as public tables print them
+    {"10.9", 830e6, 1040e6},  // the same
+    {"12.9", 970e6, 1220e6},  // the same
+    {"A2-50", 210e6, 500e6},  // ISO 3506-1, 0.2 % proof strength, from memory
+    {"A2-70", 450e6, 700e6},  // the same
+    {"A4-80", 600e6, 800e6},  // the same
+}};
+
+template <class Rows>
+auto* find(const Rows& rows, std::string_view name) {
+  const auto at =
+      std::find_if(rows.begin(), rows.end(), [&](const auto& row) { return row.name == name; });
+  return at == rows.end() ? nullptr : &*at;
+}
+
+/// Part of the tightening torque that twists the shank, per preload. [m]
+double thread_torque_m(const Thread& thread, double friction) {
+  return 0.159 * thread.pitch_m + 0.578 * thread.pitch_diameter_m() * friction;
+}
+
+}  // namespace
+
+double Thread::stress_area_m2() const {
+  const double d = diameter_m - 0.9382 * pitch_m;
+  return M_PI / 4 * d * d;
+}
+
+const Thread* find_thread(std::string_view name) { return find(kThreads, name); }
+const ScrewClass* find_screw_class(std::string_view name) { return find(kClasses, name); }
+
+double nut_factor(const Thread& thread, double friction) {
+  return (thread_torque_m(thread, friction) + thread.head_mean_m / 2 * friction) /
+         thread.diameter_m;
+}
+
+double preload_N(double torque_Nm, double nut_factor, double diameter_m) {
+  return torque_Nm / (nut_factor * diameter_m);
+}
+
+double tightening_stress_Pa(const Thread& thread, double friction, double preload_N) {
+  const double pull_Pa = preload_N / thread.stress_area_m2();
+  const double core_m = (thread.pitch_diameter_m() + thread.minor_diameter_m()) / 2;
+  const double twist_Pa =
+      preload_N * thread_torque_m(thread, friction) / (M_PI / 16 * core_m * core_m * core_m);
+  return std::sqrt(pull_Pa * pull_Pa + 3 * twist_Pa * twist_Pa);
+}
+
+double torque_for_stress_Nm(const Thread& thread, double friction, double stress_Pa) {
+  const double preload = stress_Pa / tightening_stress_Pa(thread, friction, 1);
+  return nut_factor(thread, friction) * thread.diameter_m * preload;
+}
+
+double slip_torque_Nm(double friction, double screws, double preload_N, double circle_diameter_m) {
+  return friction * screws * preload_N * circle_diameter_m / 2;
+}
+
+double worst_screw_pull_N(double moment_Nm, double axial_N, double screws,
+                          double circle_diameter_m) {
+  return 4 * moment_Nm / (screws * circle_diameter_m) + axial_N / screws;
+}
+
+double thread_engagement_m(const Thread& thread) {
+  return 2 * thread.stress_area_m2() / (0.5 * M_PI * thread.pitch_diameter_m());
+}
+
+double clamp_torque_Nm(double friction, double clamp_force_N, double diameter_m) {
+  return friction * clamp_force_N * diameter_m;
+}
+
+double flat_torque_Nm(double pressure_Pa, double length_m, double diameter_m) {
+  const double width_m = 0.6 * diameter_m;
+  return pressure_Pa * length_m * width_m * width_m / 12;
+}
+
+double key_torque_Nm(double pressure_Pa, double length_m, double diameter_m) {
+  return pressure_Pa * length_m * diameter_m / 8 * diameter_m / 2;
+}
+
+}  // namespace gazewright
