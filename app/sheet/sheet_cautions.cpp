@@ -28,6 +28,14 @@ constexpr Caution kCautions[]{
          "brake resistor or room in its capacitors. Capacitors stay charged after "
          "switching off: wait and measure before touching. Fuse batteries at the cell, "
          "charge them watched, and never short them.")},
+    {QT_TRANSLATE_NOOP("Plots", "What falls and tips."),
+     QT_TRANSLATE_NOOP(
+         "Plots",
+         "An axis that gravity turns drops when power goes: park it or hold it before switching "
+         "off, and fix counterweights so that they cannot come loose. A stand that somebody leans "
+         "on tips earlier than computed: screw it down where people pass. Printed arms tire, creep "
+         "and soften in heat; look for cracks, and do not hang a load over people on print "
+         "alone.")},
     {QT_TRANSLATE_NOOP("Plots", "First power-up."),
      QT_TRANSLATE_NOOP(
          "Plots",

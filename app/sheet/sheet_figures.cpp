@@ -38,6 +38,8 @@ constexpr GroupName kGroups[]{
     {"eye", QT_TRANSLATE_NOOP("Plots", "Picture and pointing")},
     {"heat", QT_TRANSLATE_NOOP("Plots", "Heat")},
     {"supply", QT_TRANSLATE_NOOP("Plots", "Supply")},
+    {"arm", QT_TRANSLATE_NOOP("Plots", "Arm")},
+    {"stand", QT_TRANSLATE_NOOP("Plots", "Stand")},
 };
 
 std::optional<Axis> axis_of(std::string_view id) {
