@@ -44,7 +44,7 @@ MassProperties carried_in_pan(const Rig& rig, double length_m) {
 }
 
 /// The load about a point of P.
-CarriedLoad about(const MassProperties& load, const Eigen::Vector3d& end_m) {
+ArmLoad about(const MassProperties& load, const Eigen::Vector3d& end_m) {
   const Eigen::Vector3d c = load.p_OC_m, r = c - end_m;
   const Eigen::Matrix3d one = Eigen::Matrix3d::Identity();
   const Eigen::Matrix3d I_C =
@@ -139,7 +139,7 @@ double arm_stress_Pa(Context& context, const ArmCase& arm) {
       bodies.p_PT_m + Eigen::Vector3d(0, arm.beam.is_fork ? 0 : arm.beam.aside_m, 0);
   const Eigen::Vector3d pan(0, 0, largest_acceleration_radps2(context.model(Axis::pan)));
   const Eigen::Vector3d tilt(0, largest_acceleration_radps2(context.model(Axis::tilt)), 0);
-  const CarriedLoad tilting =
+  const ArmLoad tilting =
       about({bodies.on_tilt.mass_kg, bodies.on_tilt.p_OC_m, bodies.on_tilt.I_O_kgm2},
             end - bodies.p_PT_m);
   EndForces sum = weight_forces(arm.load, context.rig().stand.lean_rad.value());

@@ -15,7 +15,7 @@ inline constexpr auto kArmCarries = joined(kArmSize, std::array<InputPath, 1>{"<
 
 struct ArmCase {
   ArmBeam beam;
-  CarriedLoad load;  ///< about the end of this support
+  ArmLoad load;  ///< about the end of this support
   ArmDroop droop;
   ArmModes modes;
   double inertia_kgm2 = 0;  ///< of the arms, about the pan axis

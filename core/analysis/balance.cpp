@@ -15,7 +15,7 @@ constexpr int kPoints = 91;
 constexpr InputPath kLoad[]{"<load>", "on_pan", "tilt.axis_at"};
 
 /// The usable travel, a turn at most; a whole turn where it is not known.
-Span span_of(Context& context, Axis axis) {
+AngleSpan span_of(Context& context, Axis axis) {
   const Travel& travel = context.travel(axis);
   const double half = std::min(travel.usable_rad.value_or(2 * M_PI), 2 * M_PI) / 2;
   return {travel.centre_rad - half, travel.centre_rad + half};
@@ -27,7 +27,7 @@ const WorstGravity& worst_gravity(Context& context, Axis axis) {
   return context.kept<WorstGravity>(axis, [&] {
     WorstGravity worst;
     worst.own = span_of(context, axis);
-    const Span other = span_of(context, axis == Axis::pan ? Axis::tilt : Axis::pan);
+    const AngleSpan other = span_of(context, axis == Axis::pan ? Axis::tilt : Axis::pan);
     double most = -1;
     for (const double pose :
          telling_poses_rad(context.bodies(), axis, other.least_rad, other.most_rad)) {

@@ -6,12 +6,12 @@ namespace gazewright {
 
 class Context;
 
-struct Span {
+struct AngleSpan {
   double least_rad = 0, most_rad = 0;
 };
 /// Gravity on an axis with the other axis at the angle where that is largest.
 struct WorstGravity {
-  Span own;            ///< travel that it is taken over: usable, a turn at most
+  AngleSpan own;       ///< travel that it is taken over: usable, a turn at most
   GravityCurve curve;  ///< against the own angle, the other axis at `other_rad`
   double other_rad = 0;
   double torque_Nm = 0;  ///< largest magnitude

@@ -75,7 +75,7 @@ void add_at(Pair& sum, const Pair& arm, double y_m) {
   sum.mass += to_end.transpose() * arm.mass * to_end;
 }
 
-Matrix6 mass_of(const CarriedLoad& load) {
+Matrix6 mass_of(const ArmLoad& load) {
   Eigen::Matrix3d cross;
   const Eigen::Vector3d& c = load.p_EC_m;
   cross << 0, -c.z(), c.y(), c.z(), 0, -c.x(), -c.y(), c.x(), 0;
@@ -89,7 +89,7 @@ Matrix6 mass_of(const CarriedLoad& load) {
 
 }  // namespace
 
-ArmDroop droop_of(const ArmBeam& arm, const CarriedLoad& load, double lean_rad) {
+ArmDroop droop_of(const ArmBeam& arm, const ArmLoad& load, double lean_rad) {
   const double EI = arm.modulus_Pa * arm.values.height_m4, L = arm.length_m;
   const double per_N = L / (arm.modulus_Pa * arm.values.area_m2);
   const double g = kStandardGravity_mps2, aside = std::abs(load.p_EC_m.y());
@@ -109,7 +109,7 @@ ArmDroop droop_of(const ArmBeam& arm, const CarriedLoad& load, double lean_rad) 
           turned.deflection_m + load_bend.deflection_m + own.deflection_m};
 }
 
-ArmModes modes_of(const ArmBeam& arm, const CarriedLoad& load, const Eigen::Vector3d& end_m) {
+ArmModes modes_of(const ArmBeam& arm, const ArmLoad& load, const Eigen::Vector3d& end_m) {
   Pair sum;
   if (arm.is_fork) {
     add_at(sum, arm_pair(arm, {.roll = false, .pitch = true, .yaw = false}), arm.aside_m);
@@ -146,7 +146,7 @@ double arm_inertia_kgm2(const ArmBeam& arm, double axis_x_m, double axis_y_m) {
   return at(axis_y_m + arm.aside_m) + (arm.is_fork ? at(axis_y_m - arm.aside_m) : 0);
 }
 
-EndForces inertia_forces(const CarriedLoad& load, const Eigen::Vector3d& about_m,
+EndForces inertia_forces(const ArmLoad& load, const Eigen::Vector3d& about_m,
                          const Eigen::Vector3d& acceleration_radps2) {
   // Of the end's own acceleration, and of the turning about it.
   const Eigen::Vector3d& turn = acceleration_radps2;
@@ -156,7 +156,7 @@ EndForces inertia_forces(const CarriedLoad& load, const Eigen::Vector3d& about_m
           (load.I_E_kgm2 * turn + load.mass_kg * load.p_EC_m.cross(end_mps2)).cwiseAbs()};
 }
 
-EndForces weight_forces(const CarriedLoad& load, double lean_rad) {
+EndForces weight_forces(const ArmLoad& load, double lean_rad) {
   const double weight_N = load.mass_kg * kStandardGravity_mps2;
   const double down_N = weight_N * std::cos(lean_rad);
   const double across_N = weight_N * std::abs(std::sin(lean_rad));

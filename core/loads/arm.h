@@ -28,7 +28,7 @@ struct ArmBeam {
 
 /// What the end carries, in P. The point E is the end of the single arm, or the middle of a fork's
 /// tilt axis.
-struct CarriedLoad {
+struct ArmLoad {
   double mass_kg = 0;
   Eigen::Vector3d p_EC_m = Eigen::Vector3d::Zero();
   Eigen::Matrix3d I_E_kgm2 = Eigen::Matrix3d::Zero();  ///< tensor elements about E
@@ -42,7 +42,7 @@ struct ArmDroop {
 };
 /// @param lean_rad  of the pan axis, towards the weaker side of the arm.
 /// A fork's arms are joined by an axis that carries no bending: they lean in parallel.
-ArmDroop droop_of(const ArmBeam& arm, const CarriedLoad& load, double lean_rad);
+ArmDroop droop_of(const ArmBeam& arm, const ArmLoad& load, double lean_rad);
 
 /// Frequencies of the load as a rigid body on the arm, all directions coupled; the arm's own mass
 /// as in a finite element with cubic shape. What tilts is held by its drive. Within 1 % of the
@@ -55,7 +55,7 @@ struct ArmModes {
   double of(Axis axis) const { return axis == Axis::pan ? pan_Hz : tilt_Hz; }
 };
 /// @param end_m  place of E in P.
-ArmModes modes_of(const ArmBeam& arm, const CarriedLoad& load, const Eigen::Vector3d& end_m);
+ArmModes modes_of(const ArmBeam& arm, const ArmLoad& load, const Eigen::Vector3d& end_m);
 /// Pan inertia of the arms themselves about the pan axis. @param axis_x_m, axis_y_m  tilt axis'
 /// place in P. [kg·m²]
 double arm_inertia_kgm2(const ArmBeam& arm, double axis_x_m, double axis_y_m);
@@ -65,10 +65,10 @@ struct EndForces {
   Eigen::Vector3d force_N = Eigen::Vector3d::Zero(), moment_Nm = Eigen::Vector3d::Zero();
 };
 /// Forces of inertia under an angular acceleration about an axis through `about_m` (from E).
-EndForces inertia_forces(const CarriedLoad& load, const Eigen::Vector3d& about_m,
+EndForces inertia_forces(const ArmLoad& load, const Eigen::Vector3d& about_m,
                          const Eigen::Vector3d& acceleration_radps2);
 /// Weight in the worst direction of pan.
-EndForces weight_forces(const CarriedLoad& load, double lean_rad);
+EndForces weight_forces(const ArmLoad& load, double lean_rad);
 
 /// Largest stress where the arm is held, bending in both directions, pull and torsion at once
 /// (von Mises). [Pa]
