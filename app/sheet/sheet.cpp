@@ -38,6 +38,7 @@ int paint_pages(QPagedPaintDevice& device, const SheetContent& content, int page
   draw_heat(page, content);
   draw_supply(page, content);
   draw_loads(page, content);
+  draw_balance(page, content);
   draw_pointing(page, content);
   draw_inputs(page, content);
   draw_cautions(page, content);

@@ -35,6 +35,14 @@ constexpr Caution kCautions[]{
          "material (some lockers crack plastics). Prints and inserts creep under a screw: "
          "tighten again after a day and after the first hot hours, and look at screws and "
          "play at every service. What hangs over heads needs a second hold.")},
+    {QT_TRANSLATE_NOOP("Plots", "What falls and tips."),
+     QT_TRANSLATE_NOOP(
+         "Plots",
+         "An axis that gravity turns drops when power goes: park it or hold it before switching "
+         "off, and fix counterweights so that they cannot come loose. A stand that somebody leans "
+         "on tips earlier than computed: screw it down where people pass. Printed arms tire, creep "
+         "and soften in heat; look for cracks, and do not hang a load over people on print "
+         "alone.")},
     {QT_TRANSLATE_NOOP("Plots", "First power-up."),
      QT_TRANSLATE_NOOP(
          "Plots",

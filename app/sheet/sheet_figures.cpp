@@ -40,6 +40,8 @@ constexpr GroupName kGroups[]{
     {"supply", QT_TRANSLATE_NOOP("Plots", "Supply")},
     {"bearing", QT_TRANSLATE_NOOP("Plots", "Bearings and gearbox output")},
     {"joint", QT_TRANSLATE_NOOP("Plots", "Joints")},
+    {"arm", QT_TRANSLATE_NOOP("Plots", "Arm")},
+    {"stand", QT_TRANSLATE_NOOP("Plots", "Stand")},
 };
 
 std::optional<Axis> axis_of(std::string_view id) {

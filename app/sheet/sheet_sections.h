@@ -19,6 +19,7 @@ void draw_tracking(SheetPage& page, const SheetContent& content);
 void draw_heat(SheetPage& page, const SheetContent& content);
 void draw_supply(SheetPage& page, const SheetContent& content);
 void draw_loads(SheetPage& page, const SheetContent& content);
+void draw_balance(SheetPage& page, const SheetContent& content);
 void draw_pointing(SheetPage& page, const SheetContent& content);
 void draw_inputs(SheetPage& page, const SheetContent& content);
 void draw_cautions(SheetPage& page, const SheetContent& content);

@@ -15,6 +15,7 @@
 #include "app/window/field_label.h"
 #include "app/window/keep_out_rows.h"
 #include "app/window/limits_row.h"
+#include "app/window/material_rows.h"
 #include "app/window/parts.h"
 #include "app/window/plan_row.h"
 #include "app/window/quantity_field.h"
@@ -131,9 +132,12 @@ void Card::rebuild() {
     addKeepOuts(rows);
   } else {
     for (const CardSection& section : card_sections(document_.rig(), part_)) {
+      if (const auto material = material_index(section.prefix))
+        addRow(rows, new MaterialHead(document_, *material));
       addSection(rows, section.heading, section.prefix);
     }
   }
+  if (part_ == "stand") addRow(rows, new MaterialAdd(document_));
   if (part_.ends_with(".drive")) addRow(rows, new AdviceRow(document_, *axis_of_part(part_)));
   if (part_ == "tracking") addRow(rows, new TrackingRow(document_));
   if (part_.ends_with(".stops")) addRow(rows, new PlanRow(*axis_of_part(part_)));

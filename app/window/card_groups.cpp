@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <algorithm>
 #include <iterator>
+#include <span>
 
 #include "app/window/parts.h"
 
@@ -73,6 +74,9 @@ constexpr CaseRow kTargets[]{
     {"tracking", " jump ", " jump "},
 };
 
+/// Keys of the arm that matter only for some sections.
+constexpr CaseRow kArmSections[]{{"arm", " box ", " wall "}};
+
 bool lists(std::string_view words, std::string_view word) {
   return words.find(" " + std::string(word) + " ") != std::string_view::npos;
 }
@@ -113,18 +117,23 @@ FieldGroup group_of(std::string_view path) {
 
 namespace {
 
-bool suits_target(const Rig& rig, std::string_view key) {
-  const std::string& target = rig.tracking.target.value;
-  return std::ranges::none_of(kTargets, [&](const CaseRow& row) {
-    return lists(row.keys, key) && !lists(row.values, target.empty() ? "walk" : target);
-  });
+bool suits(std::span<const CaseRow> rows, std::string_view key, std::string_view value) {
+  return std::ranges::none_of(
+      rows, [&](const CaseRow& row) { return lists(row.keys, key) && !lists(row.values, value); });
+}
+
+std::string_view or_default(const Choice& choice, std::string_view usual) {
+  return choice.value.empty() ? usual : std::string_view(choice.value);
 }
 
 }  // namespace
 
 bool field_applies(const Rig& rig, std::string_view path) {
-  constexpr std::string_view kTracking = "tracking.";
-  if (path.starts_with(kTracking)) return suits_target(rig, path.substr(kTracking.size()));
+  constexpr std::string_view kTracking = "tracking.", kArm = "arm.";
+  if (path.starts_with(kTracking))
+    return suits(kTargets, path.substr(kTracking.size()), or_default(rig.tracking.target, "walk"));
+  if (path.starts_with(kArm))
+    return suits(kArmSections, path.substr(kArm.size()), or_default(rig.arm.section, "box"));
   const auto axis = axis_of_part(path);
   const Place place = place_of(path);
   if (!axis || place.key.empty()) return true;

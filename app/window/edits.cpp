@@ -4,6 +4,8 @@
 #include <charconv>
 #include <utility>
 
+#include "core/analysis/counterweight.h"
+#include "core/data/materials.h"
 #include "core/units/units.h"
 
 namespace gazewright {
@@ -115,7 +117,7 @@ Rig with_values(Rig rig, const std::vector<FieldValue>& values) {
 }
 
 Rig with_remedy(const Rig& rig, const Remedy& remedy) {
-  if (remedy.path == "swap") return with_gearboxes_swapped(rig);
+  if (auto whole = with_whole_remedy(rig, remedy)) return std::move(*whole);
   return with_values(with_value(rig, remedy.path, remedy.value_si), remedy.also);
 }
 
@@ -199,6 +201,29 @@ Rig with_new_detector(Rig rig) {
   Detector detector;
   detector.name = "new detector";
   rig.detectors.push_back(std::move(detector));
+  return rig;
+}
+
+Rig with_new_material(Rig rig) {
+  Material material;
+  if (const auto like = find_material(rig, rig.arm.material)) material = *like;
+  for (Quantity* value :
+       {&material.modulus_Pa, &material.layer_modulus_Pa, &material.strength_Pa,
+        &material.layer_strength_Pa, &material.softening_K, &material.density_kgpm3}) {
+    if (value->source == Source::by_default) value->source = Source::estimate;
+  }
+  material.source.clear();
+  std::string base = material.name.empty() ? "material" : material.name;
+  if (!base.starts_with("my ")) base = "my " + base;
+  material.name = base;
+  for (int number = 2; find_material(rig, material.name); ++number)
+    material.name = base + " " + std::to_string(number);
+  rig.materials.push_back(std::move(material));
+  return rig;
+}
+
+Rig with_material_removed(Rig rig, std::size_t index) {
+  rig.materials.erase(rig.materials.begin() + static_cast<std::ptrdiff_t>(index));
   return rig;
 }
 

@@ -56,6 +56,11 @@ Rig with_keep_out_removed(Rig rig, std::size_t index);
 Rig with_new_detector(Rig rig);
 Rig with_detector_removed(Rig rig, std::size_t index);
 
+/// A material of the rig's own to start from: the built-in one that the arm is of, or one without
+/// values.
+Rig with_new_material(Rig rig);
+Rig with_material_removed(Rig rig, std::size_t index);
+
 /// A rig to begin with: everything that has no usual value is missing.
 Rig blank_rig();
 

@@ -5,6 +5,7 @@
 #include "app/plots/theme.h"
 #include "app/window/edits.h"
 #include "app/window/keep_out_rows.h"
+#include "app/window/material_rows.h"
 
 namespace gazewright {
 namespace {
@@ -32,6 +33,12 @@ std::vector<CardSection> tracking_sections(const Rig& rig) {
   std::vector<CardSection> sections{{{}, "tracking"}};
   for (std::size_t i = 0; i < rig.detectors.size(); ++i)
     sections.push_back({tr("Detector %1").arg(i + 1), "detectors[" + std::to_string(i) + "]"});
+  return sections;
+}
+
+std::vector<CardSection> stand_sections(const Rig& rig) {
+  std::vector<CardSection> sections{{{}, "stand"}, {tr("Arm to the tilt axis"), "arm"}};
+  for (std::size_t i = 0; i < rig.materials.size(); ++i) sections.push_back({{}, material_path(i)});
   return sections;
 }
 
@@ -108,7 +115,7 @@ std::vector<CardSection> card_sections(const Rig& rig, std::string_view part) {
   if (part == "tracking") return tracking_sections(rig);
   if (part == "rig") return {{{}, "title"}, {{}, "notes"}};
   if (part == "supply") return {{{}, "supply"}, {tr("Surroundings"), "surroundings"}};
-  if (part == "stand") return {{{}, "stand"}, {tr("Arm to the tilt axis"), "arm"}};
+  if (part == "stand") return stand_sections(rig);
   if (part == "task") {
     std::vector<CardSection> sections{{{}, "task"}};
     for (std::size_t i = 0; i < rig.duty.size(); ++i)

@@ -1,7 +1,48 @@
+#include <array>
+
+#include "core/analysis/balance_values.h"
 #include "core/analysis/checks.h"
+#include "core/analysis/counterweight.h"
+#include "core/analysis/inputs.h"
+#include "core/analysis/say.h"
 
 namespace gazewright {
+namespace {
 
-std::span<const Check> balance_checks() { return {}; }
+constexpr double kShareOfStall = 0.2;  // common practice, no source
+constexpr auto kGravityAndStall =
+    joined(kStall, std::array<InputPath, 4>{"<load>", "on_pan", "tilt.axis_at",
+                                            "<axis>.balance.counterweight_arm"});
+
+Compared leaves_torque(Context& c, Axis a) {
+  const WorstGravity& worst = worst_gravity(c, a);
+  const double stall = stall_torque_Nm(c.model(a));
+  std::string text = "a fifth of the stall torque " + say(stall, "N.m", "N.m") +
+                     " (common practice, no source) against gravity at " +
+                     say(worst.at_rad, "rad", "deg");
+  if (const auto body = counterweight_of(c.rig(), c.bodies(), a))
+    text += "; a counterweight of " + say(body->mass_kg.value(), "kg", "g") + " would take it away";
+  return {worst.torque_Nm, kShareOfStall * stall, std::move(text)};
+}
+
+constexpr Lever kLevers[] = {{"<axis>.gearbox.ratio", Lever::Way::up, 10},
+                             {"<axis>.drive.current_limit", Lever::Way::up, 6}};
+constexpr Check kChecks[] = {
+    {.id = "<axis>.balance.torque",
+     .what = "Gravity leaves the motor most of its torque",
+     .goal = "would leave most of the torque",
+     .part = "<axis>.balance",
+     .si_unit = "N.m",
+     .unit = "N.m",
+     .inputs = kGravityAndStall,
+     .compare = leaves_torque,
+     .levers = kLevers,
+     .asked_by = "<axis>.balance.counterweight_arm",
+     .offer = counterweight_remedy},
+};
+
+}  // namespace
+
+std::span<const Check> balance_checks() { return kChecks; }
 
 }  // namespace gazewright

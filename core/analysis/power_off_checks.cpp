@@ -1,6 +1,7 @@
 #include <cmath>
 
 #include "core/analysis/checks.h"
+#include "core/analysis/counterweight.h"
 #include "core/analysis/power_off.h"
 #include "core/analysis/say.h"
 #include "core/analysis/stop_case.h"
@@ -63,8 +64,19 @@ constexpr Lever kCoastLevers[] = {{"<axis>.drive.speed_limit", Way::down, 20},
                                   {"<axis>.stops.stiffness", Way::down, 30}};
 
 constexpr Check kChecks[] = {
-    {"<axis>.power_off.holds", "Stays where it is without power", "would keep it from falling",
-     "<axis>.friction", "N.m", "N.m", kHolds, holds, kHoldLevers},
+    {"<axis>.power_off.holds",
+     "Stays where it is without power",
+     "would keep it from falling",
+     "<axis>.friction",
+     "N.m",
+     "N.m",
+     kHolds,
+     holds,
+     kHoldLevers,
+     nullptr,
+     {},
+     nullptr,
+     counterweight_remedy},
     {"<axis>.power_off.coast", "Coasting into the stop when power drops", "would spare the gearbox",
      "<axis>.stops", "N.m", "N.m", kCoastTorque, coast, kCoastLevers},
 };

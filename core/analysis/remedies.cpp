@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include "core/analysis/checks.h"
+#include "core/analysis/counterweight.h"
 #include "core/analysis/field_value.h"
 #include "core/rig/fields.h"
 
@@ -118,9 +119,13 @@ std::optional<Remedy> offer_of(const Check& check, const Rig& rig, Axis axis,
   auto remedy = check.offer(context, axis);
   if (!remedy) return std::nullopt;
   Rig trial = rig;
-  find_quantity(trial, remedy->path)->si = remedy->value_si;
-  for (const FieldValue& other : remedy->also)
-    find_quantity(trial, other.path)->si = other.value_si;
+  if (auto whole = with_whole_remedy(rig, *remedy)) {
+    trial = std::move(*whole);
+  } else {
+    find_quantity(trial, remedy->path)->si = remedy->value_si;
+    for (const FieldValue& other : remedy->also)
+      find_quantity(trial, other.path)->si = other.value_si;
+  }
   Context mended(trial, stop);
   if (!is_good(verdict_of(check.compare(mended, axis)))) return std::nullopt;
   remedy->text += " " + std::string(check.goal);

@@ -9,7 +9,7 @@
 #include "core/files/fault.h"
 
 /// A YAML text as a tree that keeps the place of everything and every key, doubled ones too. The
-/// one place that calls yaml-cpp. Used by core/files only.
+/// one place that calls yaml-cpp. Used by core/files and core/data only.
 namespace gazewright {
 
 struct YamlNode {

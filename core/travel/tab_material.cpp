@@ -1,32 +1,38 @@
 #include "core/travel/tab_material.h"
 
 #include <algorithm>
+#include <vector>
+
+#include "core/data/materials.h"
 
 namespace gazewright {
 namespace {
 
-constexpr double kMPa = 1e6;
-// Ductile metals by von Mises, 1/√3; printed plastics: common practice, no source.
-constexpr double kMetalShear = 0.577, kPrintedShear = 0.5;
+constexpr double kPrintedShear = 0.5;  // common practice, no source
 
-constexpr TabMaterial kMaterials[] = {
-    {"pla", 40 * kMPa, 60 * kMPa, kPrintedShear},
-    {"petg", 35 * kMPa, 50 * kMPa, kPrintedShear},
-    {"asa", 32 * kMPa, 48 * kMPa, kPrintedShear},
-    {"nylon", 35 * kMPa, 70 * kMPa, kPrintedShear},
-    {"polycarbonate", 45 * kMPa, 68 * kMPa, kPrintedShear},
-    {"aluminium", 140 * kMPa, 275 * kMPa, kMetalShear},
-    {"steel", 235 * kMPa, 400 * kMPa, kMetalShear},
-};
+std::vector<TabMaterial> tab_materials_of(const DataTable& table) {
+  std::vector<TabMaterial> materials;
+  for (const DataRow& row : table.rows) {
+    const DataValue* strength = row.find("strength");
+    if (strength == nullptr) continue;
+    materials.push_back({row.name, strength->si - strength->spread_si,
+                         strength->si + strength->spread_si, row.si("shear_share")});
+  }
+  return materials;
+}
 
 const TabMaterial* material_of(const Stops& stops) {
-  const auto* found = std::ranges::find(kMaterials, stops.material.value, &TabMaterial::name);
-  return found == std::end(kMaterials) ? nullptr : found;
+  const auto materials = tab_materials();
+  const auto found = std::ranges::find(materials, stops.material.value, &TabMaterial::name);
+  return found == materials.end() ? nullptr : &*found;
 }
 
 }  // namespace
 
-std::span<const TabMaterial> tab_materials() { return kMaterials; }
+std::span<const TabMaterial> tab_materials() {
+  static const std::vector<TabMaterial> materials = tab_materials_of(material_table());
+  return materials;
+}
 
 std::optional<TabStrength> tab_strength(const Stops& stops) {
   const TabMaterial* material = material_of(stops);

@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "core/analysis/analysis.h"
+#include "core/analysis/counterweight.h"
 #include "core/files/rig_file.h"
 #include "core/rig/fields.h"
 #include "tests/support/tol.h"
@@ -40,8 +41,8 @@ const Finding* find(const Analysis& analysis, const std::string& id) {
 bool is_good(Verdict verdict) { return verdict == Verdict::holds || verdict == Verdict::tight; }
 
 void apply(Rig& rig, const Remedy& remedy) {
-  if (remedy.path == "swap") {
-    std::swap(rig.pan.gearbox, rig.tilt.gearbox);
+  if (const auto whole = with_whole_remedy(rig, remedy)) {
+    rig = *whole;
     return;
   }
   Quantity* quantity = find_quantity(rig, remedy.path);

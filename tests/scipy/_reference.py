@@ -20,6 +20,7 @@ from _rigid import Drive, fastest_move, scan_times
 from _slowing import slowing_figures
 from _smooth import Slow
 from _stops import stop_figures
+from _structure import structure_figures
 from _tracking import tracking_figures
 
 TAU = 2 * math.pi
@@ -250,6 +251,7 @@ def all_figures(rig):
             parts["travel.long_way_time"] = long_way_time(
                 d, usable, value(rig["pan"]["loop"]["speed_limit"]), d.cable_centre)
         f.update({f"{axis}.{key}": v for key, v in parts.items()})
+    f.update(structure_figures(rig, masses, both, [usable_range(rig[a]) for a in ("pan", "tilt")]))
     f.update(collision_figures(rig))
     f.update(load_figures(rig, masses, both, usable_range(rig["tilt"]), f))
     f.update(tracking_figures(rig, both, f))

@@ -13,7 +13,7 @@ UNITS = {
     "deg": DEG, "arcmin": DEG / 60, "rad": 1, "kg": 1, "g": 1e-3, "m": 1, "m/s": 1, "mm": 1e-3, "s": 1, "ms": 1e-3, "min": 60,
     "kg.m2": 1, "g.cm2": 1e-7, "N.m": 1, "mN.m": 1e-3, "N.m/rad": 1, "N.m2/rad": 1, "N.m2": 1, "N.m.s/rad": 1, "mN.m.s/rad": 1e-3,
     "uN.m.s/rad": 1e-6, "K/W": 1, "kHz": 1e3, "Hz": 1, "1/s": 1, "rpm": math.pi / 30, "rpm/V": math.pi / 30,
-    "deg/s": DEG, "rad/s": 1, "rad/s2": 1, "rad/s3": 1, "deg/m": DEG, "%": 1e-2, "px": 1, "kg.cm": _G_FORCE * 1e-2, "degC": 1, "MHz": 1e6, "Pa": 1, "MPa": 1e6,
+    "deg/s": DEG, "rad/s": 1, "rad/s2": 1, "rad/s3": 1, "deg/m": DEG, "%": 1e-2, "px": 1, "kg.cm": _G_FORCE * 1e-2, "degC": 1, "MHz": 1e6, "Pa": 1, "MPa": 1e6, "GPa": 1e9, "g/cm3": 1e3,
 }
 _NUMBER = re.compile(r"^([-+]?[0-9.]+(?:e[-+]?[0-9]+)?) ?(.*)$")
 

@@ -23,8 +23,10 @@ from _loads import TOLERANCES as LOADS, with_bearings
 from _loops import Loops
 from _profiles import NAMES as PROFILES
 from _reach import reach_figures
-from _reference import all_figures, best_time_ratio, scan_times, step_figures, travel
+from _reference import all_figures, best_time_ratio, scan_times, step_figures, travel, usable_range
 from _rig_text import value
+from _structure import sway_faults, with_structure, worst_angle_faults
+from _mass import Masses
 from _tracking import with_something_to_follow
 
 # Relative tolerances. Closed forms: a few dozen operations in double precision and, for masses,
@@ -35,6 +37,10 @@ TOLERANCES = {
     # cancel for a balanced load.
     "gravity.torque_max": 1e-8, "balance.offset": 1e-8,
     "homing.current_least": 1e-8,
+    # A scan of poses, as gravity.torque_max, once and squared; eigenvalues of six by six.
+    "balance.hold_current": 1e-8, "balance.hold_heat": 2e-8, "balance.friction_share": 1e-8,
+    **{f"{k}first_mode": 1e-8 for k in ("", "side.", "fork.")}, "arm.speed_gain_ceiling": 1e-8,
+    "arm.crossover_ceiling": 1e-8, "arm.mode": 1e-8,
     # The program looks at 48 angles of a turn and five directions of the tilt: of a wave of two per
     # turn the peak is missed by up to 1 - cos(7.5 deg).
     "encoder.magnet_error": 9e-3,
@@ -218,7 +224,7 @@ def is_close(ours, theirs, tolerance, size, absolute=0):
     return abs(ours - theirs) <= max(tolerance * max(abs(theirs), size), absolute)
 
 
-def compare_step(batch, path, axis, ours, rig, per_rad, drive):
+def compare_step(batch, path, axis, ours, rig, masses, per_rad, drive):
     """The step's figures against those of its own trace."""
     move, band = value(rig["task"][axis + "_move"]), value(rig["task"]["settle_band"]) / per_rad
     settle = ours[f"{axis}.step.settle_time"]
@@ -234,6 +240,7 @@ def compare_step(batch, path, axis, ours, rig, per_rad, drive):
             good = is_close(mine, theirs, STEP, 1e-3 if key == "step.overshoot" else 0)
         if not good:
             yield f"{axis}.{key} is {mine}, its trace has {theirs}"
+    yield from sway_faults(ours, rig, masses, axis, drive, trace, per_rad)
     limit = value(rig[axis]["loop"]["speed_limit"])
     for key, theirs in step_shares(drive, limit, trace, move, settle).items():
         if not is_close(ours[f"{axis}.{key}"], theirs, CLOSED_FORM, 1):
@@ -320,7 +327,8 @@ def compare(batch, path):
     weight = 9.81 * (theirs["mass.total"]) * 0.1
     for key, wanted in theirs.items():
         kind = key.split(".", 1)[1]
-        size = {"gravity.torque_max": 1e-5 * weight, "balance.offset": 1e-5}.get(kind, 0)
+        size = {"gravity.torque_max": 1e-5 * weight, "balance.offset": 1e-5,
+                **{f"balance.{k}": 1e-5 * weight for k in ("forward", "left", "up")}}.get(kind, 0)
         if kind in AS_LARGE_AS:
             size = theirs[key.replace(kind, AS_LARGE_AS[kind])] or 0
         got = ours.get(key)
@@ -329,6 +337,8 @@ def compare(batch, path):
         if key not in ours or not is_close(got, wanted, TOLERANCES.get(kind, CLOSED_FORM), size,
                                            ABSOLUTE.get(kind, 0)):
             bad.append(f"{key} is {ours.get(key, 'absent')}, should be {wanted}")
+    masses = Masses(rig)
+    bad.extend(worst_angle_faults(ours, masses, [usable_range(rig[a]) for a in ("pan", "tilt")]))
     for axis, d in drives.items():
         move, ratio = value(rig["task"][axis + "_move"]), ours[f"{axis}.ratio.best_time"]
         best = best_time_ratio(d, move)
@@ -343,13 +353,21 @@ def compare(batch, path):
             bad.append(f"{axis} speed loop: poles {where}side the circle, margins say otherwise")
         bad.extend(swing_faults(d, ours, axis, per_rad))
         bad.extend(advice_faults(d, ours, axis))
-        bad.extend(compare_step(batch, path, axis, ours, rig, per_rad, d))
+        bad.extend(compare_step(batch, path, axis, ours, rig, masses, per_rad, d))
         bad.extend(compare_profiles(axis, ours, rig))
     bad.extend(compare_coupling(batch, path, ours, rig, per_rad))
     known = set(theirs) | {"both.settle_time", "both.peak_bus_current"} | {
         f"{a}.coupling.{s}" for a in ("pan", "tilt") for s in ("disturbance", "disturbance_px")}
     known |= {f"{a}.step.{s}" for a in ("pan", "tilt") for s in (
         "rise_time", "overshoot", "settle_time", "peak_current", "peak_speed")}
+    # Compared with the traces of the steps; the larger of both.
+    known |= {f"{a}.{k}" for a in ("pan", "tilt") for k in ("stand.sway", "stand.sway_left_px",
+                                                            "balance.worst_angle")}
+    known |= {"stand.sway", "stand.sway_px"}
+    for key, scale in (("stand.sway", 1), ("stand.sway_px", per_rad)):
+        wanted = scale * max(ours[f"{a}.stand.sway"] for a in ("pan", "tilt"))
+        if not is_close(ours[key], wanted, CLOSED_FORM, 0):
+            bad.append(f"{key} is {ours[key]}, should be {wanted}")
     known |= {f"{a}.limits.{name}" for a in ("pan", "tilt") for name in LIMITS}
     known |= {f"{a}.gap.limit_cycle_{k}" for a in ("pan", "tilt")
               for k in ("amplitude", "frequency", "px")}
@@ -373,11 +391,13 @@ def main():
     cables, more = random.Random(SEED + 1), random.Random(SEED + 2)
     details, targets = random.Random(SEED + 3), random.Random(SEED + 4)
     bearings = random.Random(SEED + 5)
+    arms = random.Random(SEED + 6)
     with tempfile.TemporaryDirectory() as folder:
         for i in range(RANDOM_RIGS):
             rig = stiffen(vary(text.read(samples[i % len(samples)].read_text()), rng), cables)
             rig = with_something_to_follow(shake(furnish(rig, more), details), targets)
             rig = with_bearings(rig, bearings)
+            rig = with_structure(rig, arms)
             paths.append(pathlib.Path(folder) / f"variation-{i}-of-{samples[i % len(samples)].name}")
             paths[-1].write_text(text.write(rig))
         with concurrent.futures.ProcessPoolExecutor() as pool:

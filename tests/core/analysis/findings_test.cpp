@@ -76,7 +76,7 @@ TEST(Remedies, MakeTheirFindingHoldWhenApplied) {
   int tried = 0;
   for (const Finding& f : before.findings) {
     for (const Remedy& remedy : f.remedies) {
-      if (remedy.path == "swap") continue;
+      if (remedy.path == "swap" || remedy.path.starts_with("counterweight.")) continue;
       Rig mended = rig;
       Quantity* quantity = find_quantity(mended, remedy.path);
       ASSERT_NE(quantity, nullptr) << remedy.path;

@@ -1,0 +1,37 @@
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "core/analysis/analysis.h"
+#include "core/bodies/bodies.h"
+
+/// The body that brings an axis' centre of mass onto it.
+namespace gazewright {
+
+class Context;
+
+/// What turns about the axis, against it: pan as seen from above, tilt from its side.
+struct OffAxis {
+  double moment_kgm[2] = {0, 0};  ///< pan: along x and y of P, tilt at 0; tilt: along x and z of T
+  double mass_kg = 0;
+  double height_m = 0;  ///< pan: of that mass' centre along z of P; tilt: 0
+  double size_kgm() const;
+};
+OffAxis off_axis(const RigBodies& bodies, Axis axis);
+
+/// A ball of `balance.counterweight_density`, its centre `balance.counterweight_arm` from the axis
+/// and opposite to the centre of mass, that cancels the offset. Mass and place have the digits that
+/// a scale and a ruler read. Empty where the arm is missing or nothing is off the axis.
+/// @param rig  with defaults.
+std::optional<Body> counterweight_of(const Rig& rig, const RigBodies& bodies, Axis axis);
+
+/// Path of the remedy that adds it: "counterweight.pan" or "counterweight.tilt".
+std::string counterweight_path(Axis axis);
+/// The rig after a remedy that is no field's value: "swap", "counterweight.<axis>". Empty for
+/// others.
+std::optional<Rig> with_whole_remedy(const Rig& rig, const Remedy& remedy);
+/// The remedy, where a counterweight can be worked out.
+std::optional<Remedy> counterweight_remedy(Context& context, Axis axis);
+
+}  // namespace gazewright

@@ -1,0 +1,98 @@
+#include "core/data/materials.h"
+
+#include <algorithm>
+#include <cctype>
+
+#include "core/data/data_text.h"
+#include "core/files/spelling.h"
+
+namespace gazewright {
+namespace {
+
+constexpr DataColumn kColumns[]{
+    {"modulus", "Pa", "GPa"},        {"layer_modulus", "Pa", "GPa"}, {"strength", "Pa", "MPa"},
+    {"layer_strength", "Pa", "MPa"}, {"softening", "K", "degC"},     {"density", "kg/m3", "g/cm3"},
+    {"shear_share", "1", "1"},
+};
+
+std::string lower(std::string_view text) {
+  std::string small(text);
+  std::ranges::transform(small, small.begin(),
+                         [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
+  return small;
+}
+
+const Material* own_material(const Rig& rig, std::string_view name) {
+  const std::string wanted = lower(name);
+  const auto found =
+      std::ranges::find(rig.materials, wanted, [](const Material& m) { return lower(m.name); });
+  return found == rig.materials.end() || wanted.empty() ? nullptr : &*found;
+}
+
+Quantity quantity_of(const DataRow& row, std::string_view key) {
+  const DataValue* value = row.find(key);
+  if (value == nullptr) return {};
+  Quantity quantity = si_quantity(value->si, Source::by_default);
+  quantity.written = value->written;
+  quantity.spread_si = value->spread_si;
+  return quantity;
+}
+
+Material material_of(const DataRow& row) {
+  Material material;
+  material.name = row.name;
+  material.source = "resources/data/materials.yaml";
+  material.modulus_Pa = quantity_of(row, "modulus");
+  material.layer_modulus_Pa = quantity_of(row, "layer_modulus");
+  material.strength_Pa = quantity_of(row, "strength");
+  material.layer_strength_Pa = quantity_of(row, "layer_strength");
+  material.softening_K = quantity_of(row, "softening");
+  material.density_kgpm3 = quantity_of(row, "density");
+  return material;
+}
+
+}  // namespace
+
+const DataTable& material_table() {
+  static const DataTable table = read_data(data_text("materials"), kColumns);
+  return table;
+}
+
+std::optional<Material> find_material(const Rig& rig, std::string_view name) {
+  if (const Material* own = own_material(rig, name)) return *own;
+  const DataRow* row = material_table().find(lower(name));
+  return row == nullptr ? std::nullopt : std::optional(material_of(*row));
+}
+
+std::string material_source(const Rig& rig, std::string_view name, std::string_view key) {
+  if (const Material* own = own_material(rig, name)) {
+    return own->source.empty() ? "the rig's own, no source stated" : own->source;
+  }
+  const DataRow* row = material_table().find(lower(name));
+  const DataValue* value = row == nullptr ? nullptr : row->find(key);
+  return value == nullptr ? std::string() : value->source;
+}
+
+std::vector<std::string> material_names(const Rig& rig) {
+  std::vector<std::string> names;
+  for (const Material& own : rig.materials)
+    if (!own.name.empty()) names.push_back(own.name);
+  for (const DataRow& row : material_table().rows)
+    if (own_material(rig, row.name) == nullptr) names.push_back(row.name);
+  return names;
+}
+
+std::string material_problem(const Rig& rig, std::string_view name) {
+  if (name.empty() || find_material(rig, name)) return {};
+  const std::vector<std::string> names = material_names(rig);
+  std::string text = "there is no material “" + std::string(name) + "”";
+  if (const std::string near = nearest_word(lower(name), names); !near.empty())
+    text += "; did you mean " + near + "?";
+  text += " There are ";
+  for (std::size_t i = 0; i < names.size(); ++i) text += (i > 0 ? ", " : "") + names[i];
+  return text + "; a material of your own can be added to the rig";
+}
+
+double least_of(const Quantity& quantity) { return quantity.value() - quantity.spread_si; }
+
+}  // namespace gazewright
