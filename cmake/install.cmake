@@ -9,6 +9,8 @@ set(resources "${PROJECT_SOURCE_DIR}/resources")
 set(share "${CMAKE_INSTALL_DATADIR}")
 install(DIRECTORY sample-rigs/ DESTINATION ${share}/gazewright/sample-rigs
   FILES_MATCHING PATTERN "*.rig.yaml")
+install(DIRECTORY resources/data/ DESTINATION ${share}/gazewright/data
+  FILES_MATCHING PATTERN "*.yaml")
 if(EXISTS "${resources}/handbook")
   install(DIRECTORY resources/handbook/ DESTINATION ${share}/gazewright/handbook)
 endif()
