@@ -59,8 +59,6 @@ Chart chart_of(PlotKind kind, const PlotInput& input) {
       return gravity_chart(input);
     case PlotKind::margins:
       return margins_chart(input);
-    case PlotKind::pointing:
-      return pointing_chart(input);
     default:
       return step_chart(input);
   }

@@ -25,9 +25,9 @@ Chart heat_chart(const PlotInput& input);
 Chart bus_chart(const PlotInput& input);
 Chart gravity_chart(const PlotInput& input);
 Chart margins_chart(const PlotInput& input);
-Chart pointing_chart(const PlotInput& input);
 
-/// The chart of a kind that is one. @pre kind is not travel, reach or inertia.
+/// The chart of a kind that is one. @pre kind is not travel, reach, inertia or
+/// pointing.
 Chart chart_of(PlotKind kind, const PlotInput& input);
 
 QString profile_word(ProfileKind kind);  ///< "jerk-limited", translated

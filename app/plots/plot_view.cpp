@@ -11,6 +11,7 @@
 #include "app/plots/chart_plot.h"
 #include "app/plots/charts.h"
 #include "app/plots/inertia_plot.h"
+#include "app/plots/pointing_plot.h"
 #include "app/plots/reach_plot.h"
 #include "app/plots/text.h"
 #include "app/plots/travel_plot.h"
@@ -166,6 +167,7 @@ std::unique_ptr<PlotView> make_plot(PlotKind kind, QWidget* parent) {
   if (kind == PlotKind::travel) return std::make_unique<TravelPlot>(parent);
   if (kind == PlotKind::reach) return std::make_unique<ReachPlot>(parent);
   if (kind == PlotKind::inertia) return std::make_unique<InertiaPlot>(parent);
+  if (kind == PlotKind::pointing) return std::make_unique<PointingPlot>(parent);
   if (kind == PlotKind::bode) return std::make_unique<BodePlot>(parent);
   return std::make_unique<ChartPlot>(kind, parent);
 }
@@ -175,7 +177,8 @@ void paint_plot(QPainter& painter, const QRectF& rect, PlotKind kind, const Plot
   if (kind == PlotKind::bode) {
     return paint_bode(painter, rect, gain_chart(input), phase_chart(input), theme, painter.font());
   }
-  if (kind != PlotKind::travel && kind != PlotKind::reach && kind != PlotKind::inertia) {
+  if (kind != PlotKind::travel && kind != PlotKind::reach && kind != PlotKind::inertia &&
+      kind != PlotKind::pointing) {
     return paint_chart(painter, rect, chart_of(kind, input), theme, painter.font());
   }
   const auto plot = make_plot(kind);
