@@ -18,6 +18,13 @@ std::vector<ShareBar> fitting(const std::vector<ShareBar>& bars, std::size_t roo
   return shown;
 }
 
+/// What is next to nothing without its many zeros.
+QString percent_text(double share) {
+  constexpr double kLeast = 0.001;
+  if (share > 0 && share < kLeast) return QStringLiteral("< ") + format_value(kLeast, "1", "%", 2);
+  return format_value(share, "1", "%", 2);
+}
+
 /// One axis' bars: a heading, then name, bar, value and percent for each.
 struct Bars {
   QPainter& painter;
@@ -45,7 +52,7 @@ struct Bars {
   void row(const QRectF& rect, Axis axis, const ShareBar& bar, double largest) const {
     const QFontMetricsF metrics(painter.font());
     const double name_width = rect.width() * 0.40;
-    const QString percent = format_value(bar.share, "1", "%", 2);
+    const QString percent = percent_text(bar.share);
     const QString text = bar.value.isEmpty() ? percent : bar.value + QStringLiteral("  ") + percent;
     painter.setPen(theme.text);
     painter.drawText(QRectF(rect.left(), rect.top(), name_width - 8, rect.height()),
@@ -58,7 +65,8 @@ struct Bars {
     const QColor colour = axis_colour(theme, axis);
     painter.fillRect(filled, bar.is_quiet ? QBrush(theme.neutral) : QBrush(colour));
     painter.setPen(theme.quiet);
-    painter.drawText(QRectF(filled.right() + 6, rect.top(), text_width + 20, rect.height()),
+    const double room = rect.right() - filled.right() - 6;
+    painter.drawText(QRectF(filled.right() + 6, rect.top(), room, rect.height()),
                      Qt::AlignLeft | Qt::AlignVCenter, text);
   }
 };
