@@ -57,8 +57,6 @@ Chart chart_of(PlotKind kind, const PlotInput& input) {
       return bus_chart(input);
     case PlotKind::gravity:
       return gravity_chart(input);
-    case PlotKind::pointing:
-      return pointing_chart(input);
     default:
       return step_chart(input);
   }

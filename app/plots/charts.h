@@ -24,9 +24,8 @@ Chart eye_speed_chart(const PlotInput& input);
 Chart heat_chart(const PlotInput& input);
 Chart bus_chart(const PlotInput& input);
 Chart gravity_chart(const PlotInput& input);
-Chart pointing_chart(const PlotInput& input);
 
-/// The chart of a kind that is one. @pre kind is not travel, reach, inertia or margins.
+/// The chart of a kind that is one. @pre is_chart(kind)
 Chart chart_of(PlotKind kind, const PlotInput& input);
 
 QString profile_word(ProfileKind kind);  ///< "jerk-limited", translated

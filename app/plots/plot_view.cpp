@@ -12,6 +12,7 @@
 #include "app/plots/charts.h"
 #include "app/plots/inertia_plot.h"
 #include "app/plots/margins_plot.h"
+#include "app/plots/pointing_plot.h"
 #include "app/plots/reach_plot.h"
 #include "app/plots/text.h"
 #include "app/plots/travel_plot.h"
@@ -126,6 +127,19 @@ const std::vector<PlotKind>& plot_kinds() {
   return kinds;
 }
 
+bool is_chart(PlotKind kind) {
+  switch (kind) {
+    case PlotKind::travel:
+    case PlotKind::reach:
+    case PlotKind::inertia:
+    case PlotKind::margins:
+    case PlotKind::pointing:
+      return false;
+    default:
+      return true;
+  }
+}
+
 QString plot_title(PlotKind kind) { return Plots::tr(row_of(kind).title); }
 QString plot_key(PlotKind kind) { return QString::fromLatin1(row_of(kind).key); }
 
@@ -168,6 +182,7 @@ std::unique_ptr<PlotView> make_plot(PlotKind kind, QWidget* parent) {
   if (kind == PlotKind::reach) return std::make_unique<ReachPlot>(parent);
   if (kind == PlotKind::inertia) return std::make_unique<InertiaPlot>(parent);
   if (kind == PlotKind::margins) return std::make_unique<MarginsPlot>(parent);
+  if (kind == PlotKind::pointing) return std::make_unique<PointingPlot>(parent);
   if (kind == PlotKind::bode) return std::make_unique<BodePlot>(parent);
   return std::make_unique<ChartPlot>(kind, parent);
 }
@@ -177,8 +192,7 @@ void paint_plot(QPainter& painter, const QRectF& rect, PlotKind kind, const Plot
   if (kind == PlotKind::bode) {
     return paint_bode(painter, rect, gain_chart(input), phase_chart(input), theme, painter.font());
   }
-  if (kind != PlotKind::travel && kind != PlotKind::reach && kind != PlotKind::inertia &&
-      kind != PlotKind::margins) {
+  if (is_chart(kind)) {
     return paint_chart(painter, rect, chart_of(kind, input), theme, painter.font());
   }
   const auto plot = make_plot(kind);

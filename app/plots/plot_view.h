@@ -41,6 +41,7 @@ enum class PlotKind {
 
 /// Every kind in the order of the list that the window offers.
 const std::vector<PlotKind>& plot_kinds();
+bool is_chart(PlotKind kind);  ///< one that chart_of makes; others paint themselves
 QString plot_title(PlotKind kind);
 QString plot_key(PlotKind kind);  ///< for settings and file names: "step", "time-ratio" ...
 std::optional<PlotKind> plot_kind(const QString& key);

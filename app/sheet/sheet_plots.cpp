@@ -122,6 +122,8 @@ void draw_plots(SheetPage& page, const SheetContent& content) {
   cells = cells_of(page, kPlotHeight);
   draw_plot(page, cells.left, PlotKind::tracking, input, plot_title(PlotKind::tracking));
   draw_plot(page, cells.right, PlotKind::eye_time, input, plot_title(PlotKind::eye_time));
+  draw_each_axis(page, kPlotHeight, PlotKind::pointing, input,
+                 Plots::tr("%1, where the pointing error is"));
   const QRectF row = page.take(kDrawingHeight);
   const auto part = [&row](double from, double to) {
     return QRectF(row.left() + from * row.width(), row.top(), (to - from) * row.width(),

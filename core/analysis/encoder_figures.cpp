@@ -7,10 +7,6 @@ namespace {
 constexpr const char* kSource = "surface charge of a uniform magnet; handbook: homing";
 constexpr std::array<InputPath, 2> kRim{"<axis>.encoder.magnet_offset",
                                         "<axis>.encoder.magnet_diameter"};
-constexpr std::array<InputPath, 5> kOffAxis{
-    "<axis>.encoder.magnet_gap", "<axis>.encoder.magnet_diameter",
-    "<axis>.encoder.magnet_thickness", "<axis>.encoder.magnet_offset",
-    "<axis>.encoder.magnet_tilt"};
 
 Answer magnet_error(Context& c, Axis a) {
   return {magnet_error_rad(c, a), "the sensor is more than half the magnet's radius off its axis"};

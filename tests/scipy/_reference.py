@@ -13,6 +13,7 @@ from _limits import fastest_shares
 from _loads import load_figures
 from _loops import Loops
 from _mass import Masses, scan_max
+from _pointing import picture_figures, pointing_figures
 from _profiles import NAMES, limits, path_of
 from _reach import long_way_time
 from _rig_text import value
@@ -230,7 +231,8 @@ def all_figures(rig):
     f, both = mass_figures(rig, masses), drives(rig, masses)
     per_rad = value(rig["camera"]["columns"]) / 2 / math.tan(value(rig["camera"]["horizontal_view"]) / 2)
     f["camera.pixels_per_radian"] = per_rad
-    f["camera.blur_px"] = per_rad * both["pan"].speed_top() * value(rig["camera"]["exposure"])
+    f.update(picture_figures(rig, {axis: d.speed_top() for axis, d in both.items()}, per_rad))
+    ranges = [usable_range(rig[axis]) for axis in ("pan", "tilt")]
     for axis, d in both.items():
         move = value(rig["task"][axis + "_move"])
         parts = {**drive_figures(d), **travel_figures(rig[axis], d), **loop_figures(d),
@@ -245,8 +247,7 @@ def all_figures(rig):
         parts.update(fastest_shares(d, ways))
         parts.update(profile_figures(rig[axis], d, move))
         parts.update(smooth_figures(rig[axis], d, per_rad))
-        parts["pointing.backlash"] = d.backlash / 2
-        parts["pointing.gap_px"] = d.backlash * per_rad
+        parts.update(pointing_figures(rig, axis, masses, d, parts, per_rad, ranges))
         if axis == "pan":
             parts["travel.long_way_time"] = long_way_time(
                 d, usable, value(rig["pan"]["loop"]["speed_limit"]), d.cable_centre)

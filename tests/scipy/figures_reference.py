@@ -21,6 +21,7 @@ from _closed_loops import advice_faults, swing_faults
 from _limits import NAMES as LIMITS, step_shares
 from _loads import TOLERANCES as LOADS, with_bearings
 from _loops import Loops
+from _pointing import with_errors
 from _profiles import NAMES as PROFILES
 from _reach import reach_figures
 from _reference import all_figures, best_time_ratio, scan_times, step_figures, travel, usable_range
@@ -82,6 +83,14 @@ TOLERANCES = {
     **LOADS,
     # Looked for on a grid of 20 000 steps, by differences.
     "tracking.target_speed": 1e-7, "blur_px": 1e-3, "skew_px": 1e-3,
+    # Pulls by scans, as gravity.torque_max; the ripple is the cogging's, as smooth.worst_ripple_px,
+    # and is in the sums.
+    **{f"pointing.{k}": 1e-8 for k in ("windup", "droop", "flex", "teeth_torque", "bias_needed")},
+    **{f"pointing.{k}": 2e-3 for k in ("ripple", "rss", "worst", "rss_px", "worst_px", "rss_at_target",
+                                       "rss_motor_side", "rss_output_side", "rss_held")},
+    # From n = 400 000 draws: a deviation scatters by sqrt((kappa - 1)/4n) = 1.1e-3 of it at most
+    # (kappa 3, normal); the largest of some fifty by four times that.
+    **{f"pointing.{k}": 5e-3 for k in ("deviation", "expanded", "expanded_px")},
 }
 ABSOLUTE = {
     # The program steps by 0.05 deg where it nearly touches, the reference by 0.01 deg.
@@ -90,6 +99,8 @@ ABSOLUTE = {
     "view_share": 0.004,
     # Beyond half the sample rate, where the models differ, the ripple is next to nothing.
     "smooth.ripple_px": 1e-6,
+    # A balanced axis: rounding, in rad.
+    **{f"pointing.{k}": 1e-14 for k in ("windup", "droop", "flex")},
     # A row of a thousand may fall on the other side of the edge.
     "in_middle": 0.003,
 }
@@ -328,7 +339,8 @@ def compare(batch, path):
     for key, wanted in theirs.items():
         kind = key.split(".", 1)[1]
         size = {"gravity.torque_max": 1e-5 * weight, "balance.offset": 1e-5,
-                **{f"balance.{k}": 1e-5 * weight for k in ("forward", "left", "up")}}.get(kind, 0)
+                **{f"balance.{k}": 1e-5 * weight for k in ("forward", "left", "up")},
+                "pointing.teeth_torque": weight, "pointing.bias_needed": weight}.get(kind, 0)
         if kind in AS_LARGE_AS:
             size = theirs[key.replace(kind, AS_LARGE_AS[kind])] or 0
         got = ours.get(key)
@@ -391,13 +403,14 @@ def main():
     cables, more = random.Random(SEED + 1), random.Random(SEED + 2)
     details, targets = random.Random(SEED + 3), random.Random(SEED + 4)
     bearings = random.Random(SEED + 5)
-    arms = random.Random(SEED + 6)
+    arms, errors = random.Random(SEED + 6), random.Random(SEED + 7)
     with tempfile.TemporaryDirectory() as folder:
         for i in range(RANDOM_RIGS):
             rig = stiffen(vary(text.read(samples[i % len(samples)].read_text()), rng), cables)
             rig = with_something_to_follow(shake(furnish(rig, more), details), targets)
             rig = with_bearings(rig, bearings)
             rig = with_structure(rig, arms)
+            rig = with_errors(rig, errors)
             paths.append(pathlib.Path(folder) / f"variation-{i}-of-{samples[i % len(samples)].name}")
             paths[-1].write_text(text.write(rig))
         with concurrent.futures.ProcessPoolExecutor() as pool:

@@ -1,0 +1,111 @@
+#include "app/plots/pointing_plot.h"
+
+#include "app/plots/charts.h"
+#include "app/plots/format.h"
+#include "app/plots/text.h"
+#include "core/analysis/analysis.h"
+
+namespace gazewright {
+namespace {
+
+struct Word {
+  const char* id;
+  const char* name;
+};
+constexpr Word kWords[]{{"backlash", QT_TRANSLATE_NOOP("Plots", "Backlash")},
+                        {"encoder", QT_TRANSLATE_NOOP("Plots", "Encoder")},
+                        {"windup", QT_TRANSLATE_NOOP("Plots", "Windup of the gear")},
+                        {"droop", QT_TRANSLATE_NOOP("Plots", "Droop of the loop")},
+                        {"friction", QT_TRANSLATE_NOOP("Plots", "Friction")},
+                        {"flex", QT_TRANSLATE_NOOP("Plots", "Bracket")},
+                        {"bearing", QT_TRANSLATE_NOOP("Plots", "Bearing play")},
+                        {"ripple", QT_TRANSLATE_NOOP("Plots", "Cogging")},
+                        {"mount", QT_TRANSLATE_NOOP("Plots", "Mounting")},
+                        {"calibration", QT_TRANSLATE_NOOP("Plots", "Calibration")},
+                        {"vision", QT_TRANSLATE_NOOP("Plots", "Vision noise")}};
+
+QString angle(double rad) { return format_value(rad, "rad", "deg"); }
+
+QString title_of(const Analysis& analysis, Axis axis) {
+  const auto expanded = analysis.value(chart_parts::figure_id(axis, "pointing.expanded"));
+  const auto pixels = analysis.value(chart_parts::figure_id(axis, "pointing.expanded_px"));
+  QString text = Plots::tr("%1, ±%2 in 95 of 100 cases")
+                     .arg(axis_word(axis), format_value(expanded, "rad", "deg"));
+  if (pixels) text += QStringLiteral(", ") + format_value(*pixels, "1", "px");
+  return text;
+}
+
+ShareList list_of(const Analysis& analysis, Axis axis, const PointingBudget& budget) {
+  ShareList list{axis, title_of(analysis, axis), {}};
+  double squares = 0;
+  for (const PointingTerm& term : budget.terms) squares += term.deviation_rad * term.deviation_rad;
+  for (const PointingTerm& term : budget.terms) {
+    const double share = squares > 0 ? term.deviation_rad * term.deviation_rad / squares : 0;
+    list.bars.push_back({pointing_word(term.id), share, angle(term.deviation_rad), false});
+  }
+  return list;
+}
+
+}  // namespace
+
+QString pointing_word(const std::string& id) {
+  for (const Word& word : kWords)
+    if (id == word.id) return Plots::tr(word.name);
+  return QString::fromStdString(id);
+}
+
+PointingPlot::PointingPlot(QWidget* parent) : PaintedPlot(PlotKind::pointing, parent) {
+  setInput({});
+}
+
+void PointingPlot::take(const PlotInput& input) {
+  message_.clear();
+  lists_.clear();
+  budgets_ = {};
+  if (input.now == nullptr) {
+    message_ = chart_parts::nothing_yet();
+    return;
+  }
+  QStringList missing;
+  for (const Axis axis : kAxes) {
+    if (!chart_parts::shows(input, axis)) continue;
+    const auto i = std::size_t(axis);
+    if (input.now->pointing[i].terms.empty()) {
+      missing << chart_parts::missing_text(*input.now, axis, "pointing.rss");
+      continue;
+    }
+    budgets_[i] = input.now->pointing[i];
+    lists_.push_back(list_of(*input.now, axis, budgets_[i]));
+  }
+  if (lists_.empty()) message_ = missing.join('\n');
+}
+
+QString PointingPlot::words() const {
+  QStringList lines;
+  for (const ShareList& list : lists_) {
+    lines << list.title;
+    for (const ShareBar& bar : list.bars)
+      lines << QStringLiteral("%1: %2, %3")
+                   .arg(bar.name, bar.value, format_value(bar.share, "1", "%", 2));
+  }
+  return lines.join(QStringLiteral(". "));
+}
+
+QString PointingPlot::csv() const {
+  QString text = Plots::tr("Axis,Error,Largest / rad,Standard deviation / rad,Distribution") + '\n';
+  for (const Axis axis : kAxes) {
+    for (const PointingTerm& term : budgets_[std::size_t(axis)].terms) {
+      text += QStringLiteral("%1,\"%2\",%3,%4,\"%5\"\n")
+                  .arg(axis_word(axis), pointing_word(term.id), csv_number(term.half_width_rad),
+                       csv_number(term.deviation_rad), QString::fromStdString(term.distribution));
+    }
+  }
+  return text;
+}
+
+void PointingPlot::paintPicture(QPainter& painter, const QRectF& inside, const Theme& theme) const {
+  paint_share_lists(painter, inside.adjusted(2, 4, -2, -4), lists_,
+                    QStringLiteral("0.0000°  00.0 %"), theme);
+}
+
+}  // namespace gazewright
