@@ -56,6 +56,10 @@ Rig with_keep_out_removed(Rig rig, std::size_t index);
 Rig with_new_detector(Rig rig);
 Rig with_detector_removed(Rig rig, std::size_t index);
 
+/// A move of the duty to start from, at the end of the list: to and fro by the task's move.
+Rig with_new_duty_move(Rig rig);
+Rig with_duty_move_removed(Rig rig, std::size_t index);
+
 /// A rig to begin with: everything that has no usual value is missing.
 Rig blank_rig();
 
