@@ -19,8 +19,9 @@ constexpr Caution kCautions[]{
      QT_TRANSLATE_NOOP(
          "Plots",
          "Windings and brackets may burn skin and soften prints before the shell feels "
-         "warm. Give every motor a thermal trip and measure the bracket in the first "
-         "hour.")},
+         "warm; metal above some 60 °C burns at a touch. Guard what people can reach, keep "
+         "paper, cloth and solvents away, give every motor a thermal trip, never leave a "
+         "stalled motor unwatched, and measure the bracket in the first hour.")},
     {QT_TRANSLATE_NOOP("Plots", "Stored and returned energy."),
      QT_TRANSLATE_NOOP(
          "Plots",

@@ -124,6 +124,10 @@ void draw_plots(SheetPage& page, const SheetContent& content) {
   draw_plot(page, cells.right, PlotKind::eye_time, input, plot_title(PlotKind::eye_time));
   draw_each_axis(page, kPlotHeight, PlotKind::pointing, input,
                  Plots::tr("%1, where the pointing error is"));
+  cells = cells_of(page, kPlotHeight);
+  draw_plot(page, cells.left, PlotKind::heat, input, plot_title(PlotKind::heat));
+  page.text(cells.right, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap,
+            summary_of(chart_of(PlotKind::heat, input)), {7.5, false, page.theme().text});
   const QRectF row = page.take(kDrawingHeight);
   const auto part = [&row](double from, double to) {
     return QRectF(row.left() + from * row.width(), row.top(), (to - from) * row.width(),

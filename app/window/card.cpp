@@ -12,6 +12,7 @@
 #include "app/window/body_rows.h"
 #include "app/window/choice_rows.h"
 #include "app/window/document.h"
+#include "app/window/duty_rows.h"
 #include "app/window/field_label.h"
 #include "app/window/keep_out_rows.h"
 #include "app/window/limits_row.h"
@@ -134,10 +135,13 @@ void Card::rebuild() {
     for (const CardSection& section : card_sections(document_.rig(), part_)) {
       if (const auto material = material_index(section.prefix))
         addRow(rows, new MaterialHead(document_, *material));
-      addSection(rows, section.heading, section.prefix);
+      const auto move = duty_index(section.prefix);
+      if (move) addRow(rows, new DutyHead(document_, *move));
+      addSection(rows, move ? QString() : section.heading, section.prefix);
     }
   }
   if (part_ == "stand") addRow(rows, new MaterialAdd(document_));
+  if (part_ == "task") addRow(rows, new DutyAdd(document_));
   if (part_.ends_with(".drive")) addRow(rows, new AdviceRow(document_, *axis_of_part(part_)));
   if (part_ == "tracking") addRow(rows, new TrackingRow(document_));
   if (part_.ends_with(".stops")) addRow(rows, new PlanRow(*axis_of_part(part_)));

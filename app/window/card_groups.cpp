@@ -26,6 +26,13 @@ constexpr GroupRow kGroups[]{
      " torsion_stiffness bending_stiffness friction "},
     {"cable", 2, QT_TRANSLATE_NOOP("CardGroups", "Wires"), true,
      " conductors conductor current supply_length signal_bandwidth "},
+    {"motor", 1, QT_TRANSLATE_NOOP("CardGroups", "Heat"), false,
+     " thermal_resistance thermal_time winding_limit insulation "},
+    {"motor", 2, QT_TRANSLATE_NOOP("CardGroups", "Heat, closer: housing, bracket, magnets"), true,
+     " winding_to_housing winding_time housing_to_mount mount_material mount_limit magnet_limit "
+     "bearing_limit "},
+    {"motor", 3, QT_TRANSLATE_NOOP("CardGroups", "Cogging"), true,
+     " cogging_torque cogging_per_turn "},
     {"encoder", 1, QT_TRANSLATE_NOOP("CardGroups", "Magnet"), true,
      " magnet_offset magnet_tilt magnet_gap magnet_diameter magnet_thickness magnet_remanence "
      "field_least field_most "},

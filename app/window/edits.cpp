@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <charconv>
+#include <cmath>
+#include <numbers>
 #include <utility>
 
 #include "core/analysis/counterweight.h"
@@ -230,6 +232,24 @@ Rig with_material_removed(Rig rig, std::size_t index) {
 Rig with_detector_removed(Rig rig, std::size_t index) {
   if (index < rig.detectors.size())
     rig.detectors.erase(rig.detectors.begin() + static_cast<std::ptrdiff_t>(index));
+  return rig;
+}
+
+Rig with_new_duty_move(Rig rig) {
+  const double side = rig.duty.size() % 2 == 0 ? 0.5 : -0.5;
+  const auto end = [&](const Quantity& move_rad) {
+    constexpr double kDegPerRad = 180 / std::numbers::pi;
+    return guessed_deg(std::round(side * move_rad.si.value_or(0) * kDegPerRad));
+  };
+  DutyMove move{end(rig.task.pan_move_rad), end(rig.task.tilt_move_rad), {}};
+  move.dwell_s = guessed("1 s", 1);
+  rig.duty.push_back(std::move(move));
+  return rig;
+}
+
+Rig with_duty_move_removed(Rig rig, std::size_t index) {
+  if (index < rig.duty.size())
+    rig.duty.erase(rig.duty.begin() + static_cast<std::ptrdiff_t>(index));
   return rig;
 }
 

@@ -60,6 +60,9 @@ Rig with_detector_removed(Rig rig, std::size_t index);
 /// values.
 Rig with_new_material(Rig rig);
 Rig with_material_removed(Rig rig, std::size_t index);
+/// A move of the duty to start from, at the end of the list: to and fro by the task's move.
+Rig with_new_duty_move(Rig rig);
+Rig with_duty_move_removed(Rig rig, std::size_t index);
 
 /// A rig to begin with: everything that has no usual value is missing.
 Rig blank_rig();

@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 
 #include "app/plots/theme.h"
+#include "app/window/duty_rows.h"
 #include "app/window/edits.h"
 #include "app/window/keep_out_rows.h"
 #include "app/window/material_rows.h"
@@ -119,7 +120,7 @@ std::vector<CardSection> card_sections(const Rig& rig, std::string_view part) {
   if (part == "task") {
     std::vector<CardSection> sections{{{}, "task"}};
     for (std::size_t i = 0; i < rig.duty.size(); ++i)
-      sections.push_back({tr("Move %1 of the duty").arg(i + 1), "duty[" + std::to_string(i) + "]"});
+      sections.push_back({duty_move_title(i), "duty[" + std::to_string(i) + "]"});
     return sections;
   }
   if (part == "camera") return {{{}, "camera"}, {tr("Pointing"), "pointing"}};

@@ -228,6 +228,8 @@ const std::vector<std::string>& Context::missing_of(std::string_view input, Axis
   const Axis whose = path.starts_with(name_of(Axis::tilt)) ? Axis::tilt : Axis::pan;
   if (input == "<load>") {
     names = load_missing(axis);
+  } else if (input == kWholeStep.front()) {
+    names = missing(kStep, axis);
   } else if (input == kBothSteps.front()) {
     for (const Axis each : kAxes)
       std::ranges::copy(missing(kStep, each), std::back_inserter(names));

@@ -1,7 +1,317 @@
+#include <algorithm>
+#include <cmath>
+
 #include "core/analysis/checks.h"
+#include "core/analysis/figures.h"
+#include "core/analysis/heat_values.h"
+#include "core/analysis/say.h"
+#include "core/heat/limits.h"
+#include "core/rig/fields.h"
 
 namespace gazewright {
+namespace {
 
-std::span<const Check> heat_checks() { return {}; }
+using Way = Lever::Way;
+using Outcome = Compared::Outcome;
+
+constexpr auto kWinding = joined(kDutyHeat, kWindingLimit);
+constexpr auto kHold = joined(kHoldHeat, kWindingLimit);
+constexpr std::array<InputPath, 1> kHousingPart{"<axis>.motor.winding_to_housing"};
+constexpr std::array<InputPath, 1> kMagnetLimit{"<axis>.motor.magnet_limit"};
+constexpr std::array<InputPath, 1> kBearingLimit{"<axis>.motor.bearing_limit"};
+constexpr auto kMagnets = joined(kDutyHeat, kMagnetLimit);
+constexpr auto kBearings = joined(kDutyHeat, kBearingLimit);
+constexpr std::array<InputPath, 2> kPace{kWholeStep[0], "task.duty.moves_per_minute"};
+constexpr std::array<InputPath, 1> kDutyList{"duty"};
+constexpr auto kDutyInTravel = joined(kUsable, kDutyList);
+
+std::string celsius(double temperature_K) { return say(temperature_K, "K", "degC"); }
+
+/// Rises over the air: temperatures themselves have no meaningful ratio.
+Compared rises(Context& c, Axis a, double at_K, double limit_K, std::string because) {
+  const double air_K = motor_thermal(c, a).air_K;
+  Compared compared{std::max(at_K - air_K, 0.0), limit_K - air_K, std::move(because)};
+  if (!(limit_K > air_K)) compared.outcome = Outcome::impossible;
+  return compared;
+}
+Compared runaway(std::string what) {
+  return {std::nullopt, std::nullopt,
+          "thermal runaway " + std::move(what) +
+              ": the copper's loss outgrows the cooling, there is no steady temperature",
+          Outcome::impossible};
+}
+
+/// A comparison where the duty has temperatures; else why it has none.
+template <class Compare>
+Compared by_duty(Context& c, Axis a, Compare compare) {
+  if (std::string why = why_no_thermal(c, a); !why.empty()) return {{}, {}, why};
+  const DutyHeat& duty = duty_heat(c, a);
+  if (!duty.because.empty()) {
+    const Outcome outcome =
+        duty.because.starts_with("needs") ? Outcome::by_numbers : Outcome::impossible;
+    return {{}, {}, duty.because, outcome};
+  }
+  const auto& at = duty_temperatures(c, a);
+  return at ? compare(duty, at->hottest) : runaway("over the duty");
+}
+
+Compared winding(Context& c, Axis a) {
+  return by_duty(c, a, [&](const DutyHeat& duty, const Temperatures& hottest) {
+    const double limit_K = c.rig().axis(a).motor.winding_limit_K.value();
+    std::string text = celsius(hottest.winding_K) + " at " + say(duty.rms_current_A, "A", "A") +
+                       " RMS over the duty, " + duty_type(duty) + ", air " +
+                       celsius(motor_thermal(c, a).air_K) + ", limit " + celsius(limit_K);
+    if (!duty.settles) text += "; a move never settles and counts to the end of its simulation";
+    if (duty.estimated > 0)
+      text += "; " + std::to_string(duty.estimated) + " moves are scaled from the task's";
+    return rises(c, a, hottest.winding_K, limit_K, std::move(text));
+  });
+}
+
+Compared hold(Context& c, Axis a) {
+  if (std::string why = why_no_thermal(c, a); !why.empty()) return {{}, {}, why};
+  const HoldHeat& held = hold_heat(c, a);
+  const double limit_K = c.rig().axis(a).motor.winding_limit_K.value();
+  std::string holding = "holding " + say(held.pull_Nm, "N.m", "N.m") + " with " +
+                        say(held.current_A, "A", "A") + " in one winding";
+  if (!held.at) return runaway(holding);
+  if (held.wanted_A > held.current_A)
+    holding += ", all that the current limit leaves of " + say(held.wanted_A, "A", "A");
+  return rises(c, a, held.at->winding_K, limit_K,
+               celsius(held.at->winding_K) + " " + holding + ", limit " + celsius(limit_K));
+}
+
+std::string material_word(const Motor& motor) {
+  return motor.mount_material.empty() ? "the bracket" : motor.mount_material;
+}
+
+Compared mount(Context& c, Axis a) {
+  const Motor& motor = c.rig().axis(a).motor;
+  const auto limit_K = mount_limit_K(c.rig(), a);
+  if (!limit_K) {
+    std::string known;
+    for (const Softening& each : softenings())
+      known += (known.empty() ? "" : ", ") + std::string(each.material);
+    return {{},
+            {},
+            "no softening temperature is known for \"" + motor.mount_material +
+                "\": enter motor.mount_limit, describe it under materials, or take one of " +
+                known};
+  }
+  return by_duty(c, a, [&](const DutyHeat&, const Temperatures& hottest) {
+    double at_K = mount_K(c, a, hottest.housing_K);
+    std::string when = "over the duty";
+    if (c.missing(kHoldHeat, a).empty()) {
+      const auto& held = hold_heat(c, a).at;
+      if (!held) return runaway("holding the worst angle");
+      if (const double hold_K = mount_K(c, a, held->housing_K); hold_K > at_K) {
+        at_K = hold_K;
+        when = "holding the worst angle";
+      }
+    }
+    std::string text = celsius(at_K) + " at the motor " + when + ", " + material_word(motor) +
+                       " gives way at " + celsius(*limit_K);
+    if (!motor_thermal(c, a).has_two_nodes())
+      text += "; without winding_to_housing the bracket is taken to be as hot as the winding";
+    return rises(c, a, at_K, *limit_K, std::move(text));
+  });
+}
+
+Compared magnets(Context& c, Axis a) {
+  return by_duty(c, a, [&](const DutyHeat&, const Temperatures& hottest) {
+    const double limit_K = c.rig().axis(a).motor.magnet_limit_K.value();
+    return rises(c, a, magnet_K(hottest), limit_K,
+                 celsius(magnet_K(hottest)) + ", between winding and housing, limit " +
+                     celsius(limit_K) + "; above it they lose strength for good");
+  });
+}
+
+Compared bearings(Context& c, Axis a) {
+  return by_duty(c, a, [&](const DutyHeat&, const Temperatures& hottest) {
+    const double limit_K = c.rig().axis(a).motor.bearing_limit_K.value();
+    return rises(c, a, hottest.housing_K, limit_K,
+                 celsius(hottest.housing_K) + ", as hot as the housing, limit " + celsius(limit_K));
+  });
+}
+
+/// A limit entered above that of the insulation's class.
+Compared insulation(Context& c, Axis a) {
+  const Motor& motor = c.rig().axis(a).motor;
+  const double class_K = insulation_limit_K(motor.insulation.value).value_or(kInfinity);
+  const double limit_K = motor.winding_limit_K.value();
+  return rises(c, a, limit_K, class_K,
+               "winding limit " + celsius(limit_K) + " against " + celsius(class_K) + " of class " +
+                   motor.insulation.value);
+}
+bool has_both_limits(Context& c, Axis a) {
+  const Motor& motor = c.rig().axis(a).motor;
+  return insulation_limit_K(motor.insulation.value) &&
+         motor.winding_limit_K.source != Source::by_default && motor.winding_limit_K.si &&
+         c.rig().surroundings.temperature_K.si;
+}
+
+Compared pace(Context& c, Axis a) {
+  const DutyHeat& duty = duty_heat(c, a);
+  if (!duty.because.empty()) return {{}, {}, duty.because, Outcome::impossible};
+  if (duty.pace_s == 0) return moot("the task asks for no moves");
+  return {duty.move_s, duty.pace_s,
+          "both axes move and settle in " + say(duty.move_s, "s", "ms") + ", a move is due every " +
+              say(duty.pace_s, "s", "s") + (duty.settles ? "" : "; it never settles")};
+}
+
+Compared in_travel(Context& c, Axis a) {
+  const Travel& travel = c.travel(a);
+  if (!travel.usable_rad) return {{}, {}, "the usable travel is not known"};
+  double farthest = 0;
+  for (const DutyMove& move : c.rig().duty) {
+    const double to = (a == Axis::pan ? move.pan_rad : move.tilt_rad).value();
+    farthest = std::max(farthest, std::abs(to - travel.centre_rad));
+  }
+  return {farthest, *travel.usable_rad / 2,
+          "farthest angle of the duty from the middle of the usable travel"};
+}
+
+/// The rests of all moves made longer by the same factor, so that the winding just stays cool
+/// enough.
+std::optional<Remedy> longer_rests(Context& c, Axis a) {
+  const Rig& rig = c.rig();
+  if (rig.duty.empty()) return std::nullopt;
+  const auto holds = [&](double factor) {
+    Rig trial = rig;
+    for (DutyMove& move : trial.duty) move.dwell_s.si = factor * move.dwell_s.value();
+    Context rested(trial, c.stop());
+    return verdict_of(winding(rested, a)) != Verdict::fails;
+  };
+  constexpr double kMostFactor = 64;
+  constexpr int kSteps = 8;
+  double bad = 1, good = 2;
+  while (good <= kMostFactor && !holds(good)) bad = good, good *= 2;
+  if (good > kMostFactor || c.stop().stop_requested()) return std::nullopt;
+  for (int i = 0; i < kSteps; ++i) {
+    const double middle = std::sqrt(bad * good);
+    (holds(middle) ? good : bad) = middle;
+  }
+  const double factor = std::ceil(10 * good) / 10;
+  Remedy remedy{"rests " + say(factor, "1", "1") + " times as long", "", 0, {}};
+  for (std::size_t i = 0; i < rig.duty.size(); ++i) {
+    const double dwell_s = factor * rig.duty[i].dwell_s.value();
+    if (!(dwell_s > 0)) continue;
+    std::string path = "duty[" + std::to_string(i) + "].dwell";
+    if (remedy.path.empty()) {
+      remedy.path = std::move(path);
+      remedy.value_si = dwell_s;
+    } else {
+      remedy.also.push_back({std::move(path), dwell_s});
+    }
+  }
+  return remedy.path.empty() ? std::nullopt : std::optional(std::move(remedy));
+}
+
+constexpr Lever kDutyLevers[] = {{"task.duty.moves_per_minute", Way::down, 100},
+                                 {"<axis>.motor.thermal_resistance", Way::down, 20},
+                                 {"<axis>.gearbox.ratio", Way::up, 10},
+                                 {"<axis>.gearbox.ratio", Way::down, 3}};
+constexpr Lever kHoldLevers[] = {{"<axis>.gearbox.ratio", Way::up, 20},
+                                 {"<axis>.motor.thermal_resistance", Way::down, 20},
+                                 {"<axis>.drive.current_limit", Way::down, 100}};
+constexpr Lever kMountLevers[] = {{"task.duty.moves_per_minute", Way::down, 100},
+                                  {"<axis>.motor.thermal_resistance", Way::down, 20},
+                                  {"<axis>.motor.mount_limit", Way::up, 3},
+                                  {"<axis>.motor.housing_to_mount", Way::up, 20}};
+constexpr Lever kPartLevers[] = {{"task.duty.moves_per_minute", Way::down, 100},
+                                 {"<axis>.motor.thermal_resistance", Way::down, 20}};
+constexpr Lever kInsulationLevers[] = {{"<axis>.motor.winding_limit", Way::down, 2}};
+constexpr Lever kPaceLevers[] = {{"task.duty.moves_per_minute", Way::down, 100}};
+
+const Check kChecks[] = {
+    {.id = "<axis>.heat.winding",
+     .what = "Winding stays cool enough over the duty",
+     .goal = "would keep the winding below its limit",
+     .part = "<axis>.motor",
+     .si_unit = "K",
+     .unit = "K",
+     .inputs = kWinding,
+     .compare = winding,
+     .levers = kDutyLevers,
+     .offer = longer_rests},
+    {.id = "<axis>.heat.hold",
+     .what = "Winding stays cool enough holding still",
+     .goal = "would let it hold the worst angle without end",
+     .part = "<axis>.motor",
+     .si_unit = "K",
+     .unit = "K",
+     .inputs = kHold,
+     .compare = hold,
+     .levers = kHoldLevers,
+     .asked_by = "<axis>.motor.thermal_resistance"},
+    {.id = "<axis>.heat.mount",
+     .what = "Bracket at the motor stays firm",
+     .goal = "would keep the bracket from softening",
+     .part = "<axis>.motor",
+     .si_unit = "K",
+     .unit = "K",
+     .inputs = kDutyHeat,
+     .compare = mount,
+     .levers = kMountLevers,
+     .asked_when =
+         [](Context& c, Axis a) {
+           const Motor& motor = c.rig().axis(a).motor;
+           return !motor.mount_material.empty() || motor.mount_limit_K.si.has_value();
+         }},
+    {.id = "<axis>.heat.magnets",
+     .what = "Magnets stay cool enough",
+     .goal = "would keep the magnets below their limit",
+     .part = "<axis>.motor",
+     .si_unit = "K",
+     .unit = "K",
+     .inputs = kMagnets,
+     .compare = magnets,
+     .levers = kPartLevers,
+     .asked_by = kMagnetLimit[0]},
+    {.id = "<axis>.heat.bearings",
+     .what = "Motor bearings stay cool enough",
+     .goal = "would keep the bearings below their limit",
+     .part = "<axis>.motor",
+     .si_unit = "K",
+     .unit = "K",
+     .inputs = kBearings,
+     .compare = bearings,
+     .levers = kPartLevers,
+     .asked_by = kBearingLimit[0]},
+    {.id = "<axis>.heat.insulation",
+     .what = "Winding limit within its insulation class",
+     .goal = "would keep to the insulation's class",
+     .part = "<axis>.motor",
+     .si_unit = "K",
+     .unit = "K",
+     .inputs = kWindingLimit,
+     .compare = insulation,
+     .levers = kInsulationLevers,
+     .asked_when = has_both_limits},
+    {.id = "<axis>.duty.pace",
+     .what = "Moves fit into the duty's pace",
+     .goal = "would leave time for each move",
+     .part = "task",
+     .si_unit = "s",
+     .unit = "s",
+     .inputs = kPace,
+     .compare = pace,
+     .levers = kPaceLevers,
+     .asked_when = [](Context& c, Axis) { return c.rig().duty.empty(); }},
+    {.id = "<axis>.duty.travel",
+     .what = "Duty stays within the travel",
+     .goal = "would let it reach every angle of the duty",
+     .part = "task",
+     .si_unit = "rad",
+     .unit = "deg",
+     .inputs = kDutyInTravel,
+     .compare = in_travel,
+     .levers = {},
+     .asked_when = [](Context& c, Axis) { return !c.rig().duty.empty(); }},
+};
+
+}  // namespace
+
+std::span<const Check> heat_checks() { return kChecks; }
 
 }  // namespace gazewright

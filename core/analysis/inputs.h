@@ -88,6 +88,8 @@ inline constexpr std::array<InputPath, 12> kStepExtras{
     "<axis>.loop.speed_limit",   "<axis>.loop.estimator_bandwidth",
     "<axis>.loop.position_gain", "task.<axis>_move"};
 inline constexpr auto kStep = joined(kRigidMove, kStepExtras);
+/// The same as one input, for lists that are looked through on every frame of a drag.
+inline constexpr std::array<InputPath, 1> kWholeStep{"<step>"};
 /// All that the steps of both axes need.
 inline constexpr std::array<InputPath, 1> kBothSteps{"<both steps>"};
 inline constexpr std::array<InputPath, 3> kPixels{"camera.columns", "camera.horizontal_view",

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <map>
 
+#include "core/heat/limits.h"
 #include "core/travel/cable_twist.h"
 
 namespace gazewright {
@@ -168,6 +169,7 @@ void fill_following(AxisParts& axis) {
   }
   fill_with(axis.homing.park_rad, axis.homing.home_rad.si);
   fill_with(axis.friction.breakaway_Nm, axis.friction.coulomb_Nm.si);
+  fill_with(axis.motor.winding_limit_K, insulation_limit_K(axis.motor.insulation.value));
 }
 
 constexpr double kChopperOfTrip = 0.9;  // common practice, no source

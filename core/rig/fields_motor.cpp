@@ -60,9 +60,11 @@ constexpr QuantityRow<Motor> kMotor[]{
            "Time in which a steady loss brings the winding 63 % of the way to its end temperature; "
            "usually 3 to 40 min."),
      &Motor::thermal_time_s},
-    {field("winding_limit", "Winding limit", kCelsius, {kZeroCelsius_K, kZeroCelsius_K + 400},
-           "Hottest lasting temperature of the winding's insulation; usually 80 to 155 degC. In "
-           "the data sheet."),
+    {default_follows(
+         "that of the insulation class, where it is stated",
+         field("winding_limit", "Winding limit", kCelsius, {kZeroCelsius_K, kZeroCelsius_K + 400},
+               "Hottest lasting temperature of the winding's insulation; usually 80 to "
+               "155 degC. In the data sheet.")),
      &Motor::winding_limit_K},
     {detail(field("winding_to_housing", "Winding to housing", {"K/W", "K/W"}, kPositive,
                   "Part of the thermal resistance that lies between the winding and the housing; "

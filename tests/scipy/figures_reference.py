@@ -18,16 +18,17 @@ import numpy as np
 
 import _rig_text as text
 from _closed_loops import advice_faults, swing_faults
+from _heat import KEYS as HEAT, heat_figures, horizon
 from _limits import NAMES as LIMITS, step_shares
 from _loads import TOLERANCES as LOADS, with_bearings
 from _loops import Loops
+from _mass import Masses
 from _pointing import with_errors
 from _profiles import NAMES as PROFILES
 from _reach import reach_figures
 from _reference import all_figures, best_time_ratio, scan_times, step_figures, travel, usable_range
 from _rig_text import value
 from _structure import sway_faults, with_structure, worst_angle_faults
-from _mass import Masses
 from _tracking import with_something_to_follow
 
 # Relative tolerances. Closed forms: a few dozen operations in double precision and, for masses,
@@ -75,6 +76,12 @@ TOLERANCES = {
     "loop.delay_margin": 1e-3, "loop.position_delay_margin": 1e-3,
     "loop.bandwidth": 1e-4, "loop.position_peak": 1e-3,
     "loop.gain_margin": 2e-3, "loop.position_gain_margin": 2e-3,
+    # The gear's loss is a rest of the trace's energies, good to 1e-3 of the whole. Temperatures count
+    # from absolute zero: 1e-4 is 0.03 K.
+    "heat.gear_loss": 1e-2, "heat.winding_temperature": 1e-4, "heat.housing_temperature": 1e-4,
+    "heat.mount_temperature": 1e-4, "heat.magnet_temperature": 1e-4, "heat.hold_temperature": 1e-7,
+    "heat.hold_current": 1e-7, "heat.time_to_limit": 1e-7, "heat.time_at_1_5": 1e-7, "heat.time_at_2": 1e-7,
+    "heat.time_at_3": 1e-7, "heat.stall_current": 1e-8,
     # The lag of the axis is one over the crossover, which agrees to 1e-4; a run goes with it, and
     # with pieces of 1/20 of 1/gain where the loop acts on the angle (5e-4 of an error).
     **{f"tracking.{k}": 1e-4 for k in ("dead_time", "gain", "gain_ceiling", "ramp_lag")},
@@ -129,7 +136,7 @@ def vary(rig, rng):
               "loop": 1.2}
     fixed = {"name", "pole_pairs", "modulation_limit", "control_rate", "efficiency",
              "back_efficiency", "at", "bits", "routing", "count", "centre", "stiffness",
-             "kind", "material", "trailers", "rebound", "conductors", "ring_circuits"}
+             "kind", "material", "insulation", "mount_material", "trailers", "rebound", "conductors", "ring_circuits"}
     for axis in ("pan", "tilt"):
         for part, s in spread.items():
             if "name" in rig[axis][part]:
@@ -316,6 +323,28 @@ def compare_profiles(axis, ours, rig):
             yield f"{axis}.{which}.usable_time is {usable}"
 
 
+def compare_heat(batch, path, ours, rig, drives):
+    """The motors' heat over the task's moves, from the traces of both steps; a list of moves is set aside."""
+    with tempfile.TemporaryDirectory() as folder:
+        if "duty" in rig:
+            rig = {key: part for key, part in rig.items() if key != "duty"}
+            path = pathlib.Path(folder) / path.name
+            path.write_text(text.write(rig))
+            ours = json.loads(run(batch, "figures", path, "--json"))["figures"]
+        settles = {axis: ours[f"{axis}.step.settle_time"] for axis in drives}
+        masses, traces = Masses(rig), {}
+        for axis in drives:
+            rows = run(batch, "trace", path, "--axis", axis, "--for", f"{horizon(settles[axis])} s").split()[1:]
+            traces[axis] = np.array([[float(x) for x in row.split(",")] for row in rows])
+        for axis, d in drives.items():
+            for key, theirs in heat_figures(rig, masses, axis, d, traces, settles).items():
+                mine, kind = ours[f"{axis}.heat.{key}"], f"heat.{key}"
+                size = 1e-5 * d.largest_A if key == "hold_current" else 0
+                absolute = 1e-3 * (ours[f"{axis}.heat.rms_current"] or 0)**2 * d.phase_resistance if key == "gear_loss" else 0
+                if not is_close(mine, theirs, TOLERANCES.get(kind, CLOSED_FORM), size, absolute):
+                    yield f"{axis}.{kind} is {mine}, should be {theirs}"
+
+
 def poses_left(rig, ours):
     """Ends of pan and tilt; where a collision ends the tilt, our own (compared elsewhere)."""
     ends = []
@@ -368,6 +397,7 @@ def compare(batch, path):
         bad.extend(compare_step(batch, path, axis, ours, rig, masses, per_rad, d))
         bad.extend(compare_profiles(axis, ours, rig))
     bad.extend(compare_coupling(batch, path, ours, rig, per_rad))
+    bad.extend(compare_heat(batch, path, ours, rig, drives))
     known = set(theirs) | {"both.settle_time", "both.peak_bus_current"} | {
         f"{a}.coupling.{s}" for a in ("pan", "tilt") for s in ("disturbance", "disturbance_px")}
     known |= {f"{a}.step.{s}" for a in ("pan", "tilt") for s in (
@@ -381,6 +411,7 @@ def compare(batch, path):
         if not is_close(ours[key], wanted, CLOSED_FORM, 0):
             bad.append(f"{key} is {ours[key]}, should be {wanted}")
     known |= {f"{a}.limits.{name}" for a in ("pan", "tilt") for name in LIMITS}
+    known |= {f"{a}.heat.{key}" for a in ("pan", "tilt") for key in HEAT}
     known |= {f"{a}.gap.limit_cycle_{k}" for a in ("pan", "tilt")
               for k in ("amplitude", "frequency", "px")}
     known |= {f"{a}.advice.{k}" for a in ("pan", "tilt")

@@ -1,0 +1,91 @@
+#include <gtest/gtest.h>
+
+#include <cmath>
+
+#include "core/heat/copper.h"
+#include "core/heat/duty_types.h"
+#include "core/heat/limits.h"
+#include "core/heat/thermal_model.h"
+#include "tests/support/tol.h"
+
+/// Copper's resistance, thermal classes and duty types against printed examples.
+namespace gazewright {
+namespace {
+
+double at_K(double celsius) { return 273.15 + celsius; }
+
+TEST(PublishedHeat, CopperGrowsByItsCoefficientAtZero) {
+  // Source: Bird, Electrical and Electronic Principles and Technology, ch. 3, problem 8, p. 27:
+  // 100 Ω at 0 °C, 0.0043/°C, at 70 °C 130.1 Ω as printed.
+  EXPECT_NEAR(100 * resistance_ratio(at_K(0), at_K(70), 1 / 0.0043), 130.1, tol(0.05));
+}
+
+TEST(PublishedHeat, CopperGrowsByItsCoefficientAtTwenty) {
+  // Source: Bird, ch. 3, problem 11, p. 28: 10 Ω at 20 °C, 0.004/°C, at 100 °C 13.2 Ω.
+  EXPECT_NEAR(10 * resistance_ratio(at_K(20), at_K(100), 1 / 0.004 - 20), 13.2, tol(1e-12));
+}
+
+TEST(PublishedHeat, ATemperatureIsReadFromTheResistance) {
+  // Source: Bird, ch. 3, problem 12, p. 28: 200 Ω at 18 °C, 240 Ω warm, 0.0039/°C at 18 °C: 69.28
+  // °C.
+  EXPECT_NEAR(temperature_by_resistance_K(at_K(18), 240.0 / 200, 1 / 0.0039 - 18) - 273.15, 69.28,
+              tol(0.01));
+}
+
+TEST(PublishedHeat, CopperBetweenTwoTemperatures) {
+  // Source: Bird, ch. 3, problem 13, p. 29: 200 Ω at 20 °C, 0.004/°C at 0 °C, at 90 °C 252 Ω
+  // (251.85).
+  EXPECT_NEAR(200 * resistance_ratio(at_K(20), at_K(90), 1 / 0.004), 251.85, tol(0.01));
+}
+
+TEST(PublishedHeat, TheResistanceMethodOfTheStandard) {
+  // Source: IEC 60034-1, 8.6: (235 + θ2)/(235 + θ1) (from memory); 335/255 by hand.
+  EXPECT_NEAR(resistance_ratio(at_K(20), at_K(100)), 1.313725, tol(1e-6));
+  EXPECT_NEAR(1 + kCopper_perK * 80, 1.313725, tol(1e-6));
+}
+
+TEST(PublishedHeat, AClutchedLoadSwingsAboutItsTemperatures) {
+  // Source: Dubey, Fundamentals of Electrical Drives, ex. 4.1, p. 47: τ 60 s, clutched 10 s, free
+  // 20 s, least rise 40 K, steady rise free 15 K: greatest rise 49.9 K, steady rise clutched 104.4
+  // K. One kelvin per watt makes losses of the steady rises, all from 20 °C on.
+  const MotorThermal motor{.to_air_KpW = 1, .housing_time_s = 60, .air_K = at_K(20)};
+  const DutyPiece pieces[] = {{10, {104.4, 0}}, {20, {15, 0}}};
+  const auto duty = steady_duty(motor, pieces);
+  ASSERT_TRUE(duty);
+  EXPECT_NEAR(duty->hottest.winding_K - at_K(20), 49.9, tol(0.05));
+  EXPECT_NEAR(duty->start.winding_K - at_K(20), 40, tol(0.05));
+}
+
+TEST(PublishedHeat, ShortTimeDuty) {
+  // Source: Dubey, ex. 4.4 (i), p. 55: 20 kW, 10 min, τ 60 min: 51.0 kW.
+  EXPECT_NEAR(20 * short_time_factor(600, 3600), 51.0, tol(0.05));
+  // Ex. 4.5, p. 56: 100 kW for half an hour, τ 80 min, constant over copper loss 0.49: 48.37 kW.
+  EXPECT_NEAR(100 / short_time_factor(1800, 4800, 0.49), 48.37, tol(0.01));
+}
+
+TEST(PublishedHeat, IntermittentDuty) {
+  // Source: Dubey, ex. 4.4 (ii), p. 55: 10 min on at τ 60 min, 10 min off at τ 90 min: 25.14 kW.
+  EXPECT_NEAR(20 * intermittent_factor(600, 600, 3600, 5400), 25.14, tol(0.01));
+}
+
+TEST(PublishedHeat, ThermalClasses) {
+  // Source: IEC 60085 as public motor manuals print it.
+  const std::pair<const char*, double> rows[] = {
+      {"A", 105}, {"E", 120}, {"B", 130}, {"F", 155}, {"H", 180}};
+  for (const auto& [name, celsius] : rows)
+    EXPECT_EQ(insulation_limit_K(name), std::optional(at_K(celsius))) << name;
+  EXPECT_FALSE(insulation_limit_K("unstated"));
+}
+
+TEST(PublishedHeat, PrintedMaterialsSoftenWithinTheRangesOfPublicPages) {
+  // Glass transition: PLA 55 to 65 °C, PETG 71 to 85 °C (public pages of both materials).
+  const Rig rig;
+  EXPECT_GE(*softening_K(rig, "pla"), at_K(55));
+  EXPECT_LE(*softening_K(rig, "pla"), at_K(65));
+  EXPECT_GE(*softening_K(rig, "petg"), at_K(71));
+  EXPECT_LE(*softening_K(rig, "petg"), at_K(85));
+  EXPECT_FALSE(softening_K(rig, "chewing gum"));
+}
+
+}  // namespace
+}  // namespace gazewright
