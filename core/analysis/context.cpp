@@ -103,7 +103,7 @@ const std::optional<GapSwing>& Context::gap_swing(Axis axis) {
 }
 
 const GainAdvice& Context::advice(Axis axis) {
-  return kept(of(axis).advice, [&] { return gain_advice(*this, axis); });
+  return kept(of(axis).advice, [&] { return is_quick_ ? GainAdvice() : gain_advice(*this, axis); });
 }
 
 const std::optional<double>& Context::best_time_ratio(Axis axis) {
@@ -177,10 +177,12 @@ void Context::prepare() {
   std::array<Wanted, 2> there{};
   for (const Axis axis : kAxes) {
     model(axis);
-    there[static_cast<std::size_t>(axis)] = {.moves = missing(kRigidMove, axis).empty(),
-                                             .loops = missing(kLoops, axis).empty(),
-                                             .gap = missing(kGapSwing, axis).empty(),
-                                             .steps = missing(kStep, axis).empty()};
+    there[static_cast<std::size_t>(axis)] = {
+        .moves = missing(kRigidMove, axis).empty(),
+        .loops = missing(kLoops, axis).empty(),
+        .gap = missing(kGapSwing, axis).empty(),
+        .steps = missing(kStep, axis).empty(),
+        .blow = missing(kSprungBlow, axis).empty() && missing_of_bumper(*this, axis).empty()};
   }
   const auto run = [&](Axis axis) { prepare(axis, there[static_cast<std::size_t>(axis)]); };
   const std::jthread tilt([&] { run(Axis::tilt); });
@@ -197,6 +199,7 @@ void Context::prepare(Axis axis, const Wanted& wanted) {
 
 double Context::move_rad(Axis axis) const {
   return (axis == Axis::pan ? rig_.task.pan_move_rad : rig_.task.tilt_move_rad).value();
+  if (wanted.blow) sprung_blow(axis);
 }
 
 double Context::pixels_per_radian() const {

@@ -34,7 +34,7 @@ namespace gazewright {
 class Context {
  public:
   /// @param rig  as the user wrote it; defaults are filled in here.
-  /// @param is_quick  without planned moves and both axes at once, see AnalyseOptions
+  /// @param is_quick  without planned moves, both axes at once and advice, see AnalyseOptions
   explicit Context(const Rig& rig, std::stop_token stop = {}, bool is_quick = false);
 
   bool is_quick() const { return is_quick_; }
@@ -52,7 +52,7 @@ class Context {
   /// Empty too where the loops are unstable, where weight and cable hold the teeth together, and
   /// where the encoder does not see it.
   const std::optional<GapSwing>& gap_swing(Axis axis);
-  const GainAdvice& advice(Axis axis);
+  const GainAdvice& advice(Axis axis);  ///< empty in a quick analysis
   const std::optional<double>& best_time_ratio(Axis axis);
   /// Up to its settling; of the whole trace where it never settles.
   const std::vector<MoveLimit>& step_limits(Axis axis);
@@ -107,7 +107,7 @@ class Context {
     std::unordered_map<std::string_view, std::vector<std::string>> missing;  ///< by input
   };
   struct Wanted {
-    bool moves = false, loops = false, gap = false, steps = false;
+    bool moves = false, loops = false, gap = false, steps = false, blow = false;
   };
   void prepare(Axis axis, const Wanted& wanted);
   PerAxis& of(Axis axis) { return axis_[static_cast<std::size_t>(axis)]; }

@@ -229,3 +229,5 @@ TrackingRuns tracking_of(Context& context) { return tracking_of(context, true); 
 TrackingRuns first_detector_of(Context& context) { return tracking_of(context, false); }
 
 }  // namespace gazewright
+  all.rms_unfed_rad = all.rms_fed_rad = {std::nan(""), std::nan("")};
+  if (context.is_quick()) return all;

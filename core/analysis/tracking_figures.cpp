@@ -1,5 +1,6 @@
 #include "core/analysis/figures.h"
 #include "core/analysis/inputs.h"
+#include "core/analysis/left_out.h"
 #include "core/analysis/tracking.h"
 #include "core/tracking/eye.h"
 #include "core/tracking/outer_loop.h"
@@ -30,6 +31,12 @@ Answer of_runs(Context& c, Of of) {
 template <class Of>
 Answer of_first(Context& c, Of of) {
   return of_runs(c, [&](const TrackingRuns& runs) { return of(runs.detectors.front()); });
+}
+
+/// Of the runs with none and all of the speed fed forward.
+template <class Of>
+Answer of_fed(Context& c, Of of) {
+  return c.is_quick() ? left_out_of_drag() : of_runs(c, of);
 }
 
 Answer ramp_lag(Context& c, Axis a) {
@@ -98,13 +105,13 @@ const FigureRow kRows[] = {
       "the same with feed-forward 0", kRunSource, kTracking},
      Axes::both,
      [](Context& c, Axis a) {
-       return of_runs(c, [a](const TrackingRuns& r) { return r.rms_unfed_rad[index(a)]; });
+       return of_fed(c, [a](const TrackingRuns& r) { return r.rms_unfed_rad[index(a)]; });
      }},
     {{"<axis>.tracking.error_rms_fed", "Tracking error, all speed fed forward", "rad", "deg",
       "the same with feed-forward 1", kRunSource, kTracking},
      Axes::both,
      [](Context& c, Axis a) {
-       return of_runs(c, [a](const TrackingRuns& r) { return r.rms_fed_rad[index(a)]; });
+       return of_fed(c, [a](const TrackingRuns& r) { return r.rms_fed_rad[index(a)]; });
      }},
     {{"<axis>.tracking.error_px", "Largest tracking error in the picture", "1", "px",
       "pixels_per_radian · tan(error), pan's error times cos tilt, first detector", kRunSource,
