@@ -13,14 +13,14 @@
 #include "app/plots/text.h"
 #include "app/plots/travel_dial.h"
 #include "core/rig/fields.h"
+#include "core/units/angle.h"
 
 namespace gazewright {
 namespace {
 
-constexpr double kPi = std::numbers::pi, kDegree_rad = kPi / 180;
+constexpr double kPi = std::numbers::pi;
 constexpr double kDragStep_rad = 0.5 * kDegree_rad;
 
-double on_grid(double angle_rad, double step_rad) {
 bool is_same_but_for_hand(const DialPicture& a, const DialPicture& b) {
   const auto limits = [](const Travel& t) {
     return std::tie(t.centre_rad, t.stops_rad, t.cable_rad, t.soft_rad, t.usable_rad);
@@ -28,6 +28,7 @@ bool is_same_but_for_hand(const DialPicture& a, const DialPicture& b) {
   return a.axis == b.axis && limits(a.travel) == limits(b.travel) && a.marks == b.marks;
 }
 
+double on_grid(double angle_rad, double step_rad) {
   return std::round(angle_rad / step_rad) * step_rad;
 }
 
@@ -44,8 +45,8 @@ TravelDial::TravelDial(Axis axis, QWidget* parent)
 }
 
 void TravelDial::setPicture(const DialPicture& picture) {
-  const double hand = picture_.angle_rad;
   if (is_same_but_for_hand(picture, picture_)) return;
+  const double hand = picture_.angle_rad;
   picture_ = picture;
   picture_.angle_rad = hand;
   if (chosen_ && !picture_.mark(*chosen_)) chosen_.reset();
@@ -217,14 +218,14 @@ void TravelDial::keyPressEvent(QKeyEvent* event) {
 
 void TravelDial::focusInEvent(QFocusEvent* event) {
   if (!chosen_ && event->reason() != Qt::MouseFocusReason) chooseNext(1);
-  QWidget::focusInEvent(event);
   kept_.forget();
+  QWidget::focusInEvent(event);
 }
 
 void TravelDial::focusOutEvent(QFocusEvent* event) {
   key_run_ = false;
-  describe();
   kept_.forget();
+  describe();
   QWidget::focusOutEvent(event);
 }
 
@@ -241,12 +242,12 @@ bool TravelDial::event(QEvent* event) {
   return QWidget::event(event);
 }
 
-void TravelDial::paintEvent(QPaintEvent*) {
 void TravelDial::paintAgain() {
   kept_.forget();
   update();
 }
 
+void TravelDial::paintEvent(QPaintEvent*) {
   QPainter painter(this);
   painter.drawPixmap(0, 0, kept_.of(*this, theme_.card, [this](QPainter& picture) {
     DialPicture shown = picture_;

@@ -80,6 +80,11 @@ const std::optional<SlowLimits>& Context::slow_limits(Axis axis) {
               [&] { return gazewright::slow_limits(model(axis), slow_parts(rig_, axis)); });
 }
 
+const WorstRipple& Context::worst_cogging(Axis axis) {
+  return kept(of(axis).worst_cogging,
+              [&] { return gazewright::worst_cogging(model(axis), slow_parts(rig_, axis)); });
+}
+
 const std::optional<FastestMove>& Context::fastest(Axis axis) {
   return kept(of(axis).fastest, [&] { return fastest_move(model(axis), move_rad(axis)); });
 }
@@ -194,12 +199,12 @@ void Context::prepare(Axis axis, const Wanted& wanted) {
   if (wanted.moves) fastest(axis), best_time_ratio(axis), fastest_limit_shares(axis);
   if (wanted.loops) loops(axis);
   if (wanted.gap) gap_swing(axis);
+  if (wanted.blow) sprung_blow(axis);
   advice(axis);
 }
 
 double Context::move_rad(Axis axis) const {
   return (axis == Axis::pan ? rig_.task.pan_move_rad : rig_.task.tilt_move_rad).value();
-  if (wanted.blow) sprung_blow(axis);
 }
 
 double Context::pixels_per_radian() const {

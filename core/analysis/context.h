@@ -69,6 +69,7 @@ class Context {
   /// @pre the step's inputs are there. Without runs in a quick analysis.
   const AxisProfiles& profiles(Axis axis);
   const std::optional<SlowLimits>& slow_limits(Axis axis);
+  const WorstRipple& worst_cogging(Axis axis);
   const TrackingRuns& tracking();
 
   /// Works out the slow values of both axes at the same time, each on a thread of its own, as far
@@ -104,6 +105,7 @@ class Context {
     std::optional<std::optional<LimitShares>> step_limit_shares, fastest_limit_shares;
     std::optional<AxisProfiles> profiles;
     std::optional<std::optional<SlowLimits>> slow_limits;
+    std::optional<WorstRipple> worst_cogging;
     std::unordered_map<std::string_view, std::vector<std::string>> missing;  ///< by input
   };
   struct Wanted {

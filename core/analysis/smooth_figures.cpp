@@ -55,10 +55,10 @@ double cogging_frequency(Context& c, Axis a) {
   return slow_parts(c.rig(), a).cogging_per_turn * c.model(a).gear.ratio * lowest(c, a);
 }
 double worst_speed(Context& c, Axis a) {
-  return worst_cogging(c.model(a), slow_parts(c.rig(), a)).speed_radps;
+  return c.worst_cogging(a).speed_radps;
 }
 double worst_px(Context& c, Axis a) {
-  return worst_cogging(c.model(a), slow_parts(c.rig(), a)).ripple_rad * c.pixels_per_radian();
+  return c.worst_cogging(a).ripple_rad * c.pixels_per_radian();
 }
 double jump_px(Context& c, Axis a) {
   return stick_slip_jump_rad(c.model(a), slow_parts(c.rig(), a)) * c.pixels_per_radian();
