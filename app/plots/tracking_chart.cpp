@@ -38,6 +38,13 @@ void add_run(Chart& chart, const PlotInput& input, const DetectorRun& run, Line 
 
 /// The inner third where its edge is in sight; else everything is inside it.
 void add_middle(Chart& chart, const PlotInput& input) {
+  for (const Axis axis : kAxes) {
+    const double held = run.at_limit[static_cast<std::size_t>(axis)];
+    if (held > 0 && shows(input, axis))
+      chart.readings << Plots::tr("%1: %2 stands at the end of its travel for %3 of the time")
+                            .arg(QString::fromStdString(run.name), axis_word(axis),
+                                 format_value(held, "1", "%"));
+  }
   const TrackingRuns& runs = input.now->tracking;
   for (const Axis axis : kAxes) {
     const auto is_of_axis = [axis](const Series& series) { return series.axis == axis; };

@@ -47,6 +47,12 @@ Answer ramp_lag(Context& c, Axis a) {
   return runs.detectors.front().loop[index(a)].ramp_lag_rad;
 }
 
+Answer at_limit(Context& c, Axis a) {
+  const Travel& travel = c.travel(a);
+  if (!travel.soft_rad && !travel.stops_rad) return Answer::none(for_axis("needs <axis>.stops", a));
+  return of_first(c, [a](const DetectorRun& d) { return d.at_limit[index(a)]; });
+}
+
 Answer best_detector(Context& c, Axis) {
   const TrackingRuns& runs = c.tracking();
   if (!runs.because.empty()) return Answer::none(runs.because);
@@ -120,6 +126,11 @@ const FigureRow kRows[] = {
      [](Context& c, Axis a) {
        return of_first(c, [a](const DetectorRun& d) { return d.most_px[index(a)]; });
      }},
+    {{"<axis>.tracking.at_limit", "Held at the end of its travel", "1", "%",
+      "part of the time at the soft limit, where none is known at the hard stop, first detector",
+      kRunSource, kTracking},
+     Axes::both,
+     at_limit},
     {{"tracking.in_middle", "Time in the middle of the picture", "1", "%",
       "part of the time within the inner third of width and height, first detector", kRunSource,
       kPicture},

@@ -250,5 +250,6 @@ def all_figures(rig):
                 d, usable, value(rig["pan"]["loop"]["speed_limit"]), d.cable_centre)
         f.update({f"{axis}.{key}": v for key, v in parts.items()})
     f.update(collision_figures(rig))
-    f.update(tracking_figures(rig, both, f))
+    limits = {a: tuple(d.cable_centre + side * travel(rig[a])[1] / 2 for side in (-1, 1)) for a, d in both.items()}
+    f.update(tracking_figures(rig, both, limits, f))
     return f, both, per_rad
