@@ -15,8 +15,9 @@ after it; -- ends them, for a file whose name begins with -.
 Verbs
   figures RIG [--json | --csv] [--strict]
       Every figure and finding of the rig: a table to read, JSON or CSV in SI units.
-  trace RIG --axis pan|tilt [--for TIME]
-      The step response of one axis as CSV, a row for each control sample.
+  trace RIG --axis pan|tilt [--profile NAME] [--for TIME]
+      The step response of one axis, or its move along a profile, as CSV, a row for each control
+      sample.
   trace RIG --both [--hold pan|tilt] [--for TIME]
       The same of both axes at once, which push each other and share the supply.
   sweep RIG --axis pan|tilt --ratio FROM:TO:STEP
@@ -76,19 +77,21 @@ Examples
 )";
 
 constexpr const char* kTrace =
-    R"(gazewright-batch trace RIG --axis pan|tilt [--for TIME]
+    R"(gazewright-batch trace RIG --axis pan|tilt [--profile NAME] [--for TIME]
 gazewright-batch trace RIG --both [--hold pan|tilt] [--for TIME]
 
 Prints the answer of one axis to a step by its task move, from rest, as CSV. There is one row for
 each control sample, the first at time 0.
 
-  --axis  the axis, pan or tilt; the other one is taken to stand still and to draw nothing
-  --both  both axes make their moves at once: they push each other, and share the supply
-  --hold  with --both: this axis holds its place while the other one moves
-  --for   how long: seconds, or a number with a unit; up to 60 s, 0.6 s where not given
+  --axis     the axis, pan or tilt; the other one is taken to stand still and to draw nothing
+  --profile  with --axis: the planned move it follows instead of the step: trapezoid, jerk-limited,
+             minimum-jerk or minimum-time; step is what it does without
+  --both     both axes make their moves at once: they push each other, and share the supply
+  --hold     with --both: this axis holds its place while the other one moves
+  --for      how long: seconds, or a number with a unit; up to 60 s, 0.6 s where not given
 
 Columns
-  time_s           time since the step
+  time_s           time since the step, or since the planned move began
   angle_rad        angle of the output, from where the step began
   speed_rad_s      speed of the output
   motor_angle_rad  angle of the motor; over the ratio it leads or lags the output by up to half
@@ -106,6 +109,7 @@ status is 3.
 Examples
   gazewright-batch trace owl.rig.yaml --axis pan > pan.csv
   gazewright-batch trace owl.rig.yaml --axis tilt --for "250 ms" > tilt.csv
+  gazewright-batch trace owl.rig.yaml --axis pan --profile jerk-limited > smooth.csv
   gazewright-batch trace owl.rig.yaml --both > both.csv
 )";
 

@@ -21,6 +21,17 @@ Problem set_axis(std::optional<Axis>& place, std::string_view option, std::strin
   return UsageProblem{"there is no axis " + quoted(text),
                       "write " + name + " pan or " + name + " tilt"};
 }
+Problem set_profile(Command& command, std::string_view text) {
+  std::string words;
+  for (const ProfileKind kind : kProfiles) {
+    if (text == word_of(kind)) {
+      command.profile = kind;
+      return {};
+    }
+    words += (words.empty() ? "" : ", ") + std::string(word_of(kind));
+  }
+  return UsageProblem{"there is no profile " + quoted(text), "the profiles are " + words};
+}
 Problem set_duration(Command& command, std::string_view text) {
   const auto read = read_duration(text);
   if (const auto* problem = std::get_if<UsageProblem>(&read)) return *problem;
@@ -81,6 +92,7 @@ const OptionRow kOptions[] = {
      }},
     {"--hold", "pan|tilt", kTrace,
      [](Command& c, std::string_view text) { return set_axis(c.hold, "--hold", text); }},
+    {"--profile", "NAME", kTrace, set_profile},
     {"--for", "TIME", kTrace, set_duration},
     {"--ratio", "FROM:TO:STEP", kSweep, set_ratios},
     {"--step", "ANGLE", kTravel, set_step},

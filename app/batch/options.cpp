@@ -74,6 +74,9 @@ Problem missing_part(const Command& command) {
   const std::string verb = name_of(command.verb);
   if (command.verb == Verb::trace && command.both && command.axis)
     return UsageProblem{"--axis and --both exclude each other", "give one of the two"};
+  if (command.both && command.profile != ProfileKind::step)
+    return UsageProblem{"--profile belongs to a trace of one axis",
+                        "give --axis instead of --both"};
   if (command.hold && !command.both)
     return UsageProblem{"--hold belongs to a trace of both axes", "add --both"};
   if (command.verb == Verb::trace && !command.axis && !command.both)

@@ -10,6 +10,7 @@
 
 #include "app/sheet/write_sheet.h"
 #include "core/analysis/reach.h"
+#include "core/motion/profile.h"
 #include "core/rig/rig.h"
 
 /// The command line of gazewright-batch: `VERB [options] RIG`, options before or after the rig.
@@ -29,8 +30,9 @@ struct Command {
   std::optional<Form> form;
   bool strict = false;
   std::optional<Axis> axis;
-  bool both = false;         ///< of a trace: both axes at once
-  std::optional<Axis> hold;  ///< of a trace of both: the axis that holds its place
+  bool both = false;                        ///< of a trace: both axes at once
+  std::optional<Axis> hold;                 ///< of a trace of both: the axis that holds its place
+  ProfileKind profile = ProfileKind::step;  ///< of a trace of one axis
   double duration_s = 0.6;
   std::vector<double> ratios;        ///< of a sweep
   double step_rad = kReachStep_rad;  ///< of travel

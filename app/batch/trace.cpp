@@ -1,6 +1,7 @@
 #include "app/batch/output.h"
 #include "app/batch/verbs.h"
 #include "core/motion/coupled.h"
+#include "core/motion/planned_trace.h"
 #include "core/rig/fields.h"
 
 namespace gazewright::batch {
@@ -68,8 +69,14 @@ int run_trace(const Rig& rig, const Command& command) {
   const Axis axis = command.axis.value_or(Axis::pan);
   if (const auto status = lacks_step(analysis, axis)) return *status;
   const Rig filled = with_defaults(rig);
-  const Trace trace = simulate_step(axis_model(filled, rig_bodies(filled), axis),
-                                    analysis.of(axis).move_rad, command.duration_s);
+  const AxisModel model = axis_model(filled, rig_bodies(filled), axis);
+  const auto profile = plan(command.profile, model, analysis.of(axis).move_rad);
+  if (!profile)
+    return complain(std::string(name_of(axis)) + " has no " +
+                        std::string(word_of(command.profile)) +
+                        " move: torque below friction, gravity and cable",
+                    "leave --profile out to see its answer to a step", kBadRig);
+  const Trace trace = simulate_planned(model, *profile, command.duration_s);
   return write_trace(rows_of(trace), trace, name_of(axis), command.duration_s);
 }
 

@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include "app/batch/options.h"
+#include "core/units/angle.h"
 #include "core/units/units.h"
 
 /// Values of options that are more than a word.
@@ -73,7 +74,6 @@ std::variant<double, UsageProblem> read_duration(std::string_view text) {
 }
 
 std::variant<double, UsageProblem> read_step(std::string_view text) {
-  constexpr double kDegree_rad = 3.14159265358979323846 / 180;
   static constexpr FieldInfo info = [] {
     FieldInfo step{};
     step.key = "step";

@@ -64,6 +64,7 @@ ChartCanvas::ChartCanvas(QWidget* parent) : QCustomPlot(parent) {
   setFocusPolicy(Qt::NoFocus);
   setNoAntialiasingOnDrag(true);
   setPlottingHint(QCP::phCacheLabels, true);
+  setPlottingHint(QCP::phImmediateRefresh, false);  // with the rest of the window, once
   (new BandsItem(this, chart_, style_))->setLayer(QStringLiteral("background"));
   (new StretchesItem(this, chart_, style_))->setLayer(QStringLiteral("legend"));
   (new MarksItem(this, chart_, style_))->setLayer(QStringLiteral("legend"));

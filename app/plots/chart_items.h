@@ -41,7 +41,11 @@ class BandsItem : public ChartItem {
   void draw(QCPPainter* painter) override;
 };
 
-/// The strips of stretches at the bottom of the plot.
+/// Which hatching means what: one stretch for each text, in the order of the strips.
+QVector<Stretch> hatching_key(const Chart& chart);
+
+/// The strips of stretches at the bottom of the plot, and the key to their hatchings in the line of
+/// the x title.
 class StretchesItem : public ChartItem {
  public:
   using ChartItem::ChartItem;
@@ -51,7 +55,9 @@ class StretchesItem : public ChartItem {
   void draw(QCPPainter* painter) override;
 
  private:
-  void drawStretch(QCPPainter* painter, const Stretch& stretch, QRectF box) const;
+  /// @returns whether its text found room
+  bool drawStretch(QCPPainter* painter, const Stretch& stretch, QRectF box) const;
+  void drawKey(QCPPainter* painter, const QStringList& written) const;
 };
 
 class MarksItem : public ChartItem {

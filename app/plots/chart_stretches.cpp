@@ -8,6 +8,7 @@ namespace gazewright {
 namespace {
 
 constexpr double kSpacing = 7;  // of hatching lines
+constexpr double kSwatch = 24;  // of the key, wide
 
 QVector<Axis> rows_of(const Chart& chart) {
   QVector<Axis> rows;
@@ -75,6 +76,15 @@ void hatch(QCPPainter* painter, const QRectF& box, Hatching hatching) {
 
 }  // namespace
 
+QVector<Stretch> hatching_key(const Chart& chart) {
+  QVector<Stretch> key;
+  for (const Stretch& stretch : chart.stretches) {
+    const auto is_same = [&](const Stretch& known) { return known.text == stretch.text; };
+    if (std::ranges::none_of(key, is_same)) key.append(stretch);
+  }
+  return key;
+}
+
 double StretchesItem::height(const Chart& chart, const QFont& font) {
   return double(rows_of(chart).size()) * QFontMetricsF(font).height();
 }
@@ -89,17 +99,48 @@ void StretchesItem::draw(QCPPainter* painter) {
   painter->setFont(style_.font);
   painter->setAntialiasing(false);
   painter->setClipRect(inside, Qt::IntersectClip);
+  QStringList written;
   for (const Stretch& stretch : chart_.stretches) {
     const double from = std::max(inside.left(), pixel(stretch.range.lo, 0).x());
     const double to = std::min(inside.right(), pixel(stretch.range.hi, 0).x());
     const double y = top + double(rows.indexOf(stretch.axis)) * row_height;
-    if (to > from) drawStretch(painter, stretch, QRectF(from, y + 1, to - from, row_height - 2));
+    if (to > from && drawStretch(painter, stretch, {from, y + 1, to - from, row_height - 2}))
+      written << stretch.text;
   }
+  painter->setClipping(false);
+  drawKey(painter, written);
   painter->restore();
 }
 
+/// As many as find room before the x title, what no strip says first.
+void StretchesItem::drawKey(QCPPainter* painter, const QStringList& written) const {
+  const QFontMetricsF metrics(style_.font);
+  QVector<Stretch> key = hatching_key(chart_);
+  std::ranges::stable_partition(
+      key, [&](const Stretch& entry) { return !written.contains(entry.text); });
+  const QRectF line(6, parentPlot()->viewport().bottom() - metrics.height() - 2,
+                    area().right() - 24 - metrics.horizontalAdvance(chart_.x_title),
+                    metrics.height() + 2);
+  double x = line.left();
+  for (const Stretch& entry : key) {
+    const QRectF swatch(x, line.top() + 3, kSwatch, line.height() - 6);
+    const double right = swatch.right() + 4 + metrics.horizontalAdvance(entry.text);
+    if (right > line.right()) return;
+    painter->setPen(QPen(style_.theme.quiet, 1));
+    painter->save();
+    painter->setClipRect(swatch);
+    hatch(painter, swatch, entry.hatching);
+    painter->restore();
+    painter->setBrush(Qt::NoBrush);
+    painter->drawRect(swatch);
+    painter->setPen(style_.theme.text);
+    painter->drawText(QPointF(swatch.right() + 4, line.top() + metrics.ascent() + 1), entry.text);
+    x = right + 12;
+  }
+}
+
 /// Ground, hatching, edges, and the word where it finds room.
-void StretchesItem::drawStretch(QCPPainter* painter, const Stretch& stretch, QRectF box) const {
+bool StretchesItem::drawStretch(QCPPainter* painter, const Stretch& stretch, QRectF box) const {
   const QColor line = colour(stretch.axis);
   painter->fillRect(box, style_.theme.card);
   painter->save();
@@ -111,12 +152,13 @@ void StretchesItem::drawStretch(QCPPainter* painter, const Stretch& stretch, QRe
   painter->setBrush(Qt::NoBrush);
   painter->drawRect(box);
   const double width = QFontMetricsF(style_.font).horizontalAdvance(stretch.text) + 4;
-  if (width > box.width() - 4) return;
+  if (width > box.width() - 4) return false;
   QRectF label(0, 0, width, box.height() - 2);
   label.moveCenter(box.center());
   painter->fillRect(label, style_.theme.card);
   painter->setPen(textColour(stretch.axis));
   painter->drawText(label, Qt::AlignCenter | Qt::TextDontClip, stretch.text);
+  return true;
 }
 
 }  // namespace gazewright

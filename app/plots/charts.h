@@ -3,6 +3,7 @@
 #include <array>
 
 #include "app/plots/chart.h"
+#include "core/units/angle.h"
 
 /// The charts of an Analysis. Pure; units are converted here and nothing is computed.
 namespace gazewright {
@@ -38,7 +39,7 @@ const QVector<double>& stock_ratios();
 QString reason_text(const std::string& because);
 
 namespace chart_parts {
-inline constexpr double kDegPerRad = 180 / 3.14159265358979323846;
+using gazewright::kDegPerRad;
 inline constexpr double kMsPerS = 1000;
 
 /// An empty chart over time, which starts the linked cursor.

@@ -8,16 +8,25 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <tuple>
 
 #include "app/plots/text.h"
 #include "app/plots/travel_dial.h"
 #include "core/rig/fields.h"
+#include "core/units/angle.h"
 
 namespace gazewright {
 namespace {
 
-constexpr double kPi = std::numbers::pi, kDegree_rad = kPi / 180;
+constexpr double kPi = std::numbers::pi;
 constexpr double kDragStep_rad = 0.5 * kDegree_rad;
+
+bool is_same_but_for_hand(const DialPicture& a, const DialPicture& b) {
+  const auto limits = [](const Travel& t) {
+    return std::tie(t.centre_rad, t.stops_rad, t.cable_rad, t.soft_rad, t.usable_rad);
+  };
+  return a.axis == b.axis && limits(a.travel) == limits(b.travel) && a.marks == b.marks;
+}
 
 double on_grid(double angle_rad, double step_rad) {
   return std::round(angle_rad / step_rad) * step_rad;
@@ -36,23 +45,24 @@ TravelDial::TravelDial(Axis axis, QWidget* parent)
 }
 
 void TravelDial::setPicture(const DialPicture& picture) {
+  if (is_same_but_for_hand(picture, picture_)) return;
   const double hand = picture_.angle_rad;
   picture_ = picture;
   picture_.angle_rad = hand;
   if (chosen_ && !picture_.mark(*chosen_)) chosen_.reset();
   if (hovered_ && !picture_.mark(*hovered_)) hovered_.reset();
   describe();
-  update();
+  paintAgain();
 }
 
 void TravelDial::setHand(double angle_rad) {
   picture_.angle_rad = angle_rad;
-  update();
+  paintAgain();
 }
 
 void TravelDial::setTheme(const Theme& theme) {
   theme_ = theme;
-  update();
+  paintAgain();
 }
 
 DialLayout TravelDial::dialLayout() const {
@@ -95,7 +105,7 @@ void TravelDial::choose(const std::optional<TravelMark>& mark) {
   chosen_ = mark;
   key_run_ = false;
   describe();
-  update();
+  paintAgain();
 }
 
 void TravelDial::chooseNext(int by) {
@@ -140,7 +150,7 @@ void TravelDial::endDrag() {
   if (!drag_) return;
   drag_.reset();
   setCursor(hovered_ ? Qt::OpenHandCursor : Qt::ArrowCursor);
-  update();
+  paintAgain();
   emit dragEnded();
 }
 
@@ -156,7 +166,7 @@ void TravelDial::hover(QPointF point) {
   hovered_ = mark;
   setCursor(!mark ? Qt::ArrowCursor : mark->moves ? Qt::OpenHandCursor : Qt::PointingHandCursor);
   describe();
-  update();
+  paintAgain();
 }
 
 void TravelDial::leaveEvent(QEvent*) {
@@ -164,7 +174,7 @@ void TravelDial::leaveEvent(QEvent*) {
   hovered_.reset();
   unsetCursor();
   describe();
-  update();
+  paintAgain();
 }
 
 void TravelDial::step(double by_rad) {
@@ -208,11 +218,13 @@ void TravelDial::keyPressEvent(QKeyEvent* event) {
 
 void TravelDial::focusInEvent(QFocusEvent* event) {
   if (!chosen_ && event->reason() != Qt::MouseFocusReason) chooseNext(1);
+  kept_.forget();
   QWidget::focusInEvent(event);
 }
 
 void TravelDial::focusOutEvent(QFocusEvent* event) {
   key_run_ = false;
+  kept_.forget();
   describe();
   QWidget::focusOutEvent(event);
 }
@@ -230,12 +242,18 @@ bool TravelDial::event(QEvent* event) {
   return QWidget::event(event);
 }
 
+void TravelDial::paintAgain() {
+  kept_.forget();
+  update();
+}
+
 void TravelDial::paintEvent(QPaintEvent*) {
   QPainter painter(this);
-  painter.setFont(font());
-  DialPicture shown = picture_;
-  if (const TravelMark* active = activeMark()) shown.active = *active;
-  paint_travel_dial(painter, rect(), shown, theme_);
+  painter.drawPixmap(0, 0, kept_.of(*this, theme_.card, [this](QPainter& picture) {
+    DialPicture shown = picture_;
+    if (const TravelMark* active = activeMark()) shown.active = *active;
+    paint_travel_dial(picture, rect(), shown, theme_);
+  }));
   if (hasFocus()) {
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setPen(QPen(theme_.focus, 2));

@@ -3,6 +3,7 @@
 #include <QWidget>
 
 #include "app/plots/dial_layout.h"
+#include "app/plots/kept_picture.h"
 
 namespace gazewright {
 
@@ -64,6 +65,7 @@ class TravelDial : public QWidget {
   void step(double by_rad);
   void endDrag();
   void describe();
+  void paintAgain();
   const TravelMark* activeMark() const;
 
   DialPicture picture_;
@@ -71,6 +73,7 @@ class TravelDial : public QWidget {
   std::optional<TravelMark> hovered_, chosen_;
   std::optional<Drag> drag_;
   bool key_run_ = false;
+  KeptPicture kept_;
 };
 
 }  // namespace gazewright

@@ -20,28 +20,27 @@ void slim_pen(QCPPainter* painter, qsizetype points) {
 
 bool is_gap(const QPointF& p) { return !std::isfinite(p.x()) || !std::isfinite(p.y()); }
 
-double angle_between(double from, double to) { return std::remainder(to - from, 2 * M_PI); }
+/// Positive where `b` lies counter-clockwise of `a`, less than half a turn away.
+double cross(const QPointF& a, const QPointF& b) { return a.x() * b.y() - a.y() * b.x(); }
 
 /// Directions from the last kept point that pass all points left out since, within the tolerance.
 struct Cone {
-  double middle = 0, least = -M_PI, most = M_PI;  ///< least and most are relative to middle
-  double reach = 0;                               ///< of the farthest point so far
+  QPointF least, most;  ///< its edges; never more than half a turn apart
+  double reach = 0;     ///< of the farthest point so far
   bool is_open = true;
 
   /// Whether a line to an offset from the last kept point may stand for all since; if so, narrows.
   bool take(const QPointF& offset, double tolerance) {
-    const double distance = std::hypot(offset.x(), offset.y());
+    const double distance = std::sqrt(offset.x() * offset.x() + offset.y() * offset.y());
     if (distance <= tolerance) return reach <= tolerance;
-    const double direction = std::atan2(offset.y(), offset.x());
-    if (is_open) {
-      middle = direction;
-      is_open = false;
-    }
-    const double at = angle_between(middle, direction);
-    if (at < least || at > most || distance < reach) return false;
-    const double half = std::asin(std::min(1.0, tolerance / distance));
-    least = std::max(least, at - half);
-    most = std::min(most, at + half);
+    if (!is_open && (cross(least, offset) < 0 || cross(offset, most) < 0 || distance < reach))
+      return false;
+    const double sine = tolerance / distance, cosine = std::sqrt(1 - sine * sine);
+    const QPointF aside(-offset.y() * sine, offset.x() * sine);
+    const QPointF low = offset * cosine - aside, high = offset * cosine + aside;
+    if (is_open || cross(least, low) > 0) least = low;
+    if (is_open || cross(high, most) > 0) most = high;
+    is_open = false;
     reach = distance;
     return true;
   }

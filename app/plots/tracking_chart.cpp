@@ -4,6 +4,7 @@
 #include "app/plots/charts.h"
 #include "app/plots/format.h"
 #include "app/plots/text.h"
+#include "core/files/rig_file.h"
 
 /// Where the target stands in the picture while the rig follows it, detectors compared.
 namespace gazewright {
@@ -11,7 +12,10 @@ namespace {
 
 using namespace chart_parts;
 
-constexpr std::array kLines{Line::strong, Line::dashed, Line::fine};
+// One for each detector that a rig may have.
+constexpr std::array kLines{Line::strong, Line::dashed, Line::fine, Line::dotted,
+                            Line::dash_dotted};
+static_assert(kLines.size() == kMostDetectors);
 
 bool moves(const std::vector<double>& angle_rad) {
   const auto [least, most] = std::ranges::minmax_element(angle_rad);
@@ -34,6 +38,13 @@ void add_run(Chart& chart, const PlotInput& input, const DetectorRun& run, Line 
   chart.readings << Plots::tr("%1: %2 from the centre on average, %3 of the time in the middle")
                         .arg(QString::fromStdString(run.name), format_value(run.rms_px, "1", "px"),
                              format_value(run.in_middle, "1", "%"));
+  for (const Axis axis : kAxes) {
+    const double held = run.at_limit[static_cast<std::size_t>(axis)];
+    if (held > 0 && shows(input, axis))
+      chart.readings << Plots::tr("%1: %2 stands at the end of its travel for %3 of the time")
+                            .arg(QString::fromStdString(run.name), axis_word(axis),
+                                 format_value(held, "1", "%"));
+  }
 }
 
 /// The inner third where its edge is in sight; else everything is inside it.
@@ -61,10 +72,8 @@ Chart tracking_chart(const PlotInput& input) {
     chart.message = reason_text(runs.because);
     return chart;
   }
-  for (std::size_t i = 0; i < std::min(runs.detectors.size(), kLines.size()); ++i)
+  for (std::size_t i = 0; i < runs.detectors.size(); ++i)
     add_run(chart, input, runs.detectors[i], kLines[i]);
-  if (runs.detectors.size() > kLines.size())
-    chart.notes << Plots::tr("Only the first three detectors are drawn");
   if (chart.series.isEmpty()) {
     chart.message = Plots::tr("The target does not move this axis.");
     return chart;
@@ -73,7 +82,7 @@ Chart tracking_chart(const PlotInput& input) {
   chart.y = y_range(chart, chart.x);
   add_middle(chart, input);
   add_axis_legend(chart, input);
-  for (std::size_t i = 0; i < std::min(runs.detectors.size(), kLines.size()); ++i)
+  for (std::size_t i = 0; i < runs.detectors.size(); ++i)
     chart.legend.append({QString::fromStdString(runs.detectors[i].name), {}, kLines[i]});
   return chart;
 }

@@ -6,6 +6,7 @@
 #include <numbers>
 
 #include "app/plots/text.h"
+#include "core/units/angle.h"
 
 namespace gazewright {
 namespace {
@@ -44,8 +45,8 @@ struct Dial {
   QPainterPath sector(double centre_rad, double span_rad, double r) const {
     QPainterPath path(layout.centre);
     const QRectF ring(layout.centre.x() - r, layout.centre.y() - r, 2 * r, 2 * r);
-    const double deg = 180 / kPi;
-    path.arcTo(ring, layout.page_rad(centre_rad - span_rad / 2) * deg, span_rad * deg);
+    path.arcTo(ring, layout.page_rad(centre_rad - span_rad / 2) * kDegPerRad,
+               span_rad * kDegPerRad);
     path.closeSubpath();
     return path;
   }

@@ -29,11 +29,12 @@ AdviceRow::AdviceRow(Document& document, Axis axis, QWidget* parent)
 
 void AdviceRow::showCost(const Analysis& analysis) {
   const GainAdvice& advice = analysis.advice[static_cast<std::size_t>(axis_)];
+  use_->setEnabled(!advice.values.empty());
+  if (advice.sentences.empty()) return;  // left out in a drag: what stands there comes back
   QStringList lines;
   for (const std::string& sentence : advice.sentences) lines << reason_text(sentence);
   reasons_->setText(lines.join('\n'));
   values_ = advice.values;
-  use_->setEnabled(!values_.empty());
 }
 
 QString AdviceRow::text() const { return reasons_->text(); }

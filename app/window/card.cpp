@@ -18,6 +18,7 @@
 #include "app/window/limits_row.h"
 #include "app/window/material_rows.h"
 #include "app/window/parts.h"
+#include "app/window/path_rows.h"
 #include "app/window/plan_row.h"
 #include "app/window/quantity_field.h"
 #include "app/window/tracking_row.h"
@@ -143,7 +144,10 @@ void Card::rebuild() {
   if (part_ == "stand") addRow(rows, new MaterialAdd(document_));
   if (part_ == "task") addRow(rows, new DutyAdd(document_));
   if (part_.ends_with(".drive")) addRow(rows, new AdviceRow(document_, *axis_of_part(part_)));
-  if (part_ == "tracking") addRow(rows, new TrackingRow(document_));
+  if (part_ == "tracking") {
+    addRow(rows, new TrackingRow(document_));
+    addRow(rows, new PathRows(document_));
+  }
   if (part_.ends_with(".stops")) addRow(rows, new PlanRow(*axis_of_part(part_)));
   if (part_.ends_with(".motor")) {
     auto* limits = new LimitsRow(*axis_of_part(part_));

@@ -14,7 +14,14 @@
 namespace gazewright {
 namespace {
 constexpr View kViews[] = {View::side, View::front, View::top};
+
+/// Whether two rigs give the same drawing.
+bool look_alike(const Rig& a, const Rig& b) {
+  return a.on_pan == b.on_pan && a.on_tilt == b.on_tilt && a.tilt_axis_at_m == b.tilt_axis_at_m &&
+         a.stand == b.stand && a.camera == b.camera;
 }
+
+}  // namespace
 
 DrawingPanel::DrawingPanel(QWidget* parent) : QFrame(parent) {
   setKind(this, "card");
@@ -43,27 +50,29 @@ DrawingPanel::DrawingPanel(QWidget* parent) : QFrame(parent) {
 }
 
 void DrawingPanel::setRig(const Rig& rig) {
+  if (look_alike(canvas_->rig, rig)) return;
   canvas_->rig = rig;
-  canvas_->update();
+  canvas_->paintAgain();
 }
 
 void DrawingPanel::setPose(const Pose& pose) {
   canvas_->pose = pose;
   for (Axis axis : kAxes) canvas_->dial(axis)->setHand(pose.of(axis));
-  canvas_->update();
+  canvas_->paintAgain();
 }
 
 void DrawingPanel::setSelected(const std::string& part) {
   const auto place = body_place(canvas_->rig, part);
-  canvas_->selected.reset();
-  if (place) canvas_->selected = BodyRef{place->on_tilt, place->index};
-  canvas_->update();
+  const auto selected = place ? std::optional(BodyRef{place->on_tilt, place->index}) : std::nullopt;
+  if (canvas_->selected == selected) return;
+  canvas_->selected = selected;
+  canvas_->paintAgain();
 }
 
 void DrawingPanel::setTheme(const Theme& theme) {
   canvas_->theme = theme;
   for (Axis axis : kAxes) canvas_->dial(axis)->setTheme(theme);
-  canvas_->update();
+  canvas_->paintAgain();
 }
 
 View DrawingPanel::view() const { return canvas_->view; }
@@ -71,7 +80,7 @@ View DrawingPanel::view() const { return canvas_->view; }
 void DrawingPanel::setView(View view) {
   canvas_->view = view;
   for (std::size_t i = 0; i < 3; ++i) views_[i]->setChecked(kViews[i] == view);
-  canvas_->update();
+  canvas_->paintAgain();
 }
 
 DrawingCanvas::DrawingCanvas()
@@ -92,10 +101,14 @@ QRectF DrawingCanvas::drawingRect() const {
 }
 
 void DrawingCanvas::paintEvent(QPaintEvent*) {
-  QPainter painter(this);
-  painter.setRenderHint(QPainter::Antialiasing);
-  painter.setFont(font());
-  paint_drawing(painter, drawingRect(), rig, view, pose.pan_rad, pose.tilt_rad, theme, selected);
+  QPainter(this).drawPixmap(0, 0, picture_.of(*this, theme.card, [this](QPainter& painter) {
+    paint_drawing(painter, drawingRect(), rig, view, pose.pan_rad, pose.tilt_rad, theme, selected);
+  }));
+}
+
+void DrawingCanvas::paintAgain() {
+  picture_.forget();
+  update();
 }
 
 void DrawingCanvas::resizeEvent(QResizeEvent*) {

@@ -3,6 +3,7 @@
 #include <QFrame>
 
 #include "app/plots/drawing.h"
+#include "app/plots/kept_picture.h"
 #include "app/window/pose.h"
 
 class QToolButton;
@@ -51,6 +52,7 @@ class DrawingCanvas : public QWidget {
   QRectF drawingRect() const;
   QRectF dialRect(Axis axis) const;
   TravelDial* dial(Axis axis) const { return dials_[static_cast<std::size_t>(axis)]; }
+  void paintAgain();  ///< after a change of what is drawn
 
  signals:
   void bodyPressed(const QString& part);
@@ -62,6 +64,7 @@ class DrawingCanvas : public QWidget {
 
  private:
   std::array<TravelDial*, 2> dials_;
+  KeptPicture picture_;
 };
 
 }  // namespace gazewright

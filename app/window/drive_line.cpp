@@ -59,6 +59,7 @@ DriveLine::DriveLine(Axis axis, QWidget* parent)
   }
   headline_->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Expanding);
   setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+  setAttribute(Qt::WA_OpaquePaintEvent);
 }
 
 void DriveLine::setResults(const Rig& rig, const Analysis& analysis) {
@@ -70,7 +71,9 @@ void DriveLine::setResults(const Rig& rig, const Analysis& analysis) {
   const std::string name = name_of(axis_);
   const double out_Nm = analysis.value(name + ".output.torque_stall").value_or(0);
   const double ratio = rig.axis(axis_).gearbox.ratio.si.value_or(1);
-  torque_Nm_ = {out_Nm / ratio, out_Nm};
+  const std::array torque_Nm{out_Nm / ratio, out_Nm};
+  if (torque_Nm == torque_Nm_) return;
+  torque_Nm_ = torque_Nm;
   update();
 }
 
@@ -92,6 +95,7 @@ void DriveLine::setTheme(const Theme& theme) {
   headline_->setTheme(theme);
   for (Tile* tile : tiles_) tile->setTheme(theme);
   gearbox_->scale()->setTheme(theme);
+  ground_.forget();
   update();
 }
 
@@ -111,10 +115,13 @@ Tile* DriveLine::tile(const QString& part) const {
 
 void DriveLine::paintEvent(QPaintEvent*) {
   QPainter painter(this);
+  painter.drawPixmap(0, 0, ground_.of(*this, theme_.surface, [this](QPainter& ground) {
+    ground.setRenderHint(QPainter::Antialiasing);
+    ground.setPen(QPen(theme_.border, 1));
+    ground.setBrush(theme_.card);
+    ground.drawRoundedRect(QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5), 6, 6);
+  }));
   painter.setRenderHint(QPainter::Antialiasing);
-  painter.setPen(QPen(theme_.border, 1));
-  painter.setBrush(theme_.card);
-  painter.drawRoundedRect(QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5), 6, 6);
   const QColor colour = axis_colour(theme_, axis_);
   for (std::size_t i = 0; i + 1 < tiles_.size(); ++i) {
     const QRect left = tiles_[i]->geometry(), right = tiles_[i + 1]->geometry();

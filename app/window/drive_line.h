@@ -4,6 +4,7 @@
 #include <array>
 #include <vector>
 
+#include "app/plots/kept_picture.h"
 #include "app/plots/theme.h"
 #include "core/analysis/analysis.h"
 #include "core/analysis/sweep.h"
@@ -45,6 +46,7 @@ class DriveLine : public QWidget {
   GearboxTile* gearbox_;
   std::vector<Tile*> tiles_;           ///< supply to load
   std::array<double, 2> torque_Nm_{};  ///< on the motor's shaft, at the output
+  KeptPicture ground_;
 };
 
 }  // namespace gazewright

@@ -12,6 +12,7 @@ struct Headline {
   QString time;   ///< "148 ms"
   QString about;  ///< "move and settle"
   QString gap;    ///< "16 px gap"
+  bool operator==(const Headline&) const = default;
 };
 Headline headline(const Analysis& analysis, Axis axis);
 

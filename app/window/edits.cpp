@@ -1,13 +1,16 @@
 #include "app/window/edits.h"
 
 #include <algorithm>
+#include <array>
 #include <charconv>
 #include <cmath>
-#include <numbers>
+#include <numeric>
 #include <utility>
 
 #include "core/analysis/counterweight.h"
 #include "core/data/materials.h"
+#include "core/files/path_csv.h"
+#include "core/units/angle.h"
 #include "core/units/units.h"
 
 namespace gazewright {
@@ -25,6 +28,15 @@ Quantity guessed_deg(double degrees) {
   Quantity made = si_quantity(to_si(degrees, "rad", "deg"), Source::estimate);
   made.written = written_quantity(*made.si, keep_out_pan_info(), "deg");
   return made;
+}
+
+PathPoint path_point(double time_s, double pan_rad, double tilt_rad) {
+  std::array<Quantity, 3> values{si_quantity(time_s), si_quantity(pan_rad), si_quantity(tilt_rad)};
+  for (std::size_t i = 0; i < values.size(); ++i) {
+    const FieldInfo& info = *path_point_infos()[i];
+    values[i].written = written_quantity(*values[i].si, info, info.unit);
+  }
+  return {values[0], values[1], values[2]};
 }
 
 /// The member behind "pan.stops" or "tilt.cable", or null.
@@ -238,7 +250,6 @@ Rig with_detector_removed(Rig rig, std::size_t index) {
 Rig with_new_duty_move(Rig rig) {
   const double side = rig.duty.size() % 2 == 0 ? 0.5 : -0.5;
   const auto end = [&](const Quantity& move_rad) {
-    constexpr double kDegPerRad = 180 / std::numbers::pi;
     return guessed_deg(std::round(side * move_rad.si.value_or(0) * kDegPerRad));
   };
   DutyMove move{end(rig.task.pan_move_rad), end(rig.task.tilt_move_rad), {}};
@@ -250,6 +261,37 @@ Rig with_new_duty_move(Rig rig) {
 Rig with_duty_move_removed(Rig rig, std::size_t index) {
   if (index < rig.duty.size())
     rig.duty.erase(rig.duty.begin() + static_cast<std::ptrdiff_t>(index));
+  return rig;
+}
+
+Rig with_new_path_point(Rig rig, std::size_t place) {
+  std::vector<PathPoint>& path = rig.tracking.path;
+  if (path.empty()) {
+    return with_path(std::move(rig), {path_point(0, 0, 0), path_point(1, 0, 0)});
+  }
+  const auto before = path[place > 0 ? place - 1 : 0],
+             after = path[std::min(place, path.size() - 1)];
+  const auto middle = [&](Quantity PathPoint::*at) {
+    return std::midpoint((before.*at).value(), (after.*at).value());
+  };
+  PathPoint point = path_point(middle(&PathPoint::time_s), middle(&PathPoint::pan_rad),
+                               middle(&PathPoint::tilt_rad));
+  if (place == path.size()) {
+    const double step_s = before.time_s.value() - path[path.size() - 2].time_s.value();
+    point = {path_point(before.time_s.value() + step_s, 0, 0).time_s, before.pan_rad,
+             before.tilt_rad};
+  }
+  path.insert(path.begin() + static_cast<std::ptrdiff_t>(place), std::move(point));
+  return rig;
+}
+
+Rig with_path_point_removed(Rig rig, std::size_t index) {
+  std::vector<PathPoint>& path = rig.tracking.path;
+  if (path.size() <= 2) {
+    path.clear();
+  } else if (index < path.size()) {
+    path.erase(path.begin() + static_cast<std::ptrdiff_t>(index));
+  }
   return rig;
 }
 

@@ -63,6 +63,12 @@ Rig with_material_removed(Rig rig, std::size_t index);
 /// A move of the duty to start from, at the end of the list: to and fro by the task's move.
 Rig with_new_duty_move(Rig rig);
 Rig with_duty_move_removed(Rig rig, std::size_t index);
+/// A path of two points to start from, which the target then follows; else one more point at this
+/// place: half way between its neighbours, at the end a step further where the last one stands.
+/// @pre place is at most the number of points.
+Rig with_new_path_point(Rig rig, std::size_t place);
+/// Of two points both go: one alone is no path.
+Rig with_path_point_removed(Rig rig, std::size_t index);
 
 /// A rig to begin with: everything that has no usual value is missing.
 Rig blank_rig();

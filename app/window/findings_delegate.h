@@ -34,6 +34,8 @@ class FindingsDelegate : public QStyledItemDelegate {
   void remedyPressed(int row, int remedy);  ///< remedy −1: ask which
 
  private:
+  void paintText(QPainter& painter, const QStyleOptionViewItem& option,
+                 const QModelIndex& index) const;
   void paintBar(QPainter& painter, const QRect& cell, const QModelIndex& index) const;
   void paintPills(QPainter& painter, const QStyleOptionViewItem& option,
                   const QModelIndex& index) const;

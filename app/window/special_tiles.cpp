@@ -12,6 +12,7 @@ HeadlineTile::HeadlineTile(Axis axis, QWidget* parent)
 }
 
 void HeadlineTile::setHeadline(const Headline& words) {
+  if (words == words_) return;
   words_ = words;
   setAccessibleName(axis_word(axis_));
   setAccessibleDescription(words.time + QStringLiteral(" ") + words.about + QStringLiteral(", ") +
@@ -19,7 +20,7 @@ void HeadlineTile::setHeadline(const Headline& words) {
   setToolTip(
       tr("From the command until the picture stays within the settle band, and how far the "
          "backlash lets the picture rock. The task's card says what is wanted."));
-  update();
+  paintAgain();
 }
 
 QSize HeadlineTile::sizeHint() const {
@@ -27,8 +28,7 @@ QSize HeadlineTile::sizeHint() const {
           Tile::sizeHint().height() + 8};
 }
 
-void HeadlineTile::paintEvent(QPaintEvent*) {
-  QPainter painter(this);
+void HeadlineTile::paintTile(QPainter& painter) {
   if (hasFocus() || isChecked()) paintFrame(painter);
   QFont big = font();
   big.setPointSizeF(font().pointSizeF() * 1.4);
@@ -66,12 +66,11 @@ void GearboxTile::resizeEvent(QResizeEvent*) {
   scale_->setGeometry(4, this->height() - height - 4, width() - 8, height);
 }
 
-void GearboxTile::paintEvent(QPaintEvent* event) {
+void GearboxTile::paintTile(QPainter& painter) {
   const TileText whole = text_;
   text_.lines.clear();
-  Tile::paintEvent(event);
+  Tile::paintTile(painter);
   text_ = whole;
-  QPainter painter(this);
   painter.setFont(smallFont());
   painter.setPen(theme_.quiet);
   const QRect row(8, 6 + QFontMetrics(smallFont()).lineSpacing(), width() - 16,

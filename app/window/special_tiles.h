@@ -16,7 +16,7 @@ class HeadlineTile : public Tile {
   QSize sizeHint() const override;
 
  protected:
-  void paintEvent(QPaintEvent* event) override;
+  void paintTile(QPainter& painter) override;
 
  private:
   Headline words_;
@@ -31,7 +31,7 @@ class GearboxTile : public Tile {
   QSize sizeHint() const override;
 
  protected:
-  void paintEvent(QPaintEvent* event) override;
+  void paintTile(QPainter& painter) override;
   void resizeEvent(QResizeEvent* event) override;
 
  private:

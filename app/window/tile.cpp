@@ -25,18 +25,18 @@ void Tile::setTileText(const TileText& text) {
   if (text.worst) all << verdict_word(*text.worst);
   setAccessibleDescription(all.join(QStringLiteral(", ")));
   setToolTip(text.tip);
-  update();
+  paintAgain();
 }
 
 void Tile::setTheme(const Theme& theme) {
   theme_ = theme;
-  update();
+  paintAgain();
 }
 
 void Tile::setDimmed(bool dimmed) {
   if (dimmed == dimmed_) return;
   dimmed_ = dimmed;
-  update();
+  paintAgain();
 }
 
 QFont Tile::smallFont() const {
@@ -71,8 +71,25 @@ void Tile::paintFrame(QPainter& painter) {
   }
 }
 
+void Tile::paintAgain() {
+  picture_.forget();
+  update();
+}
+
 void Tile::paintEvent(QPaintEvent*) {
   QPainter painter(this);
+  if (isChecked() || hasFocus()) {
+    painter.setFont(font());
+    return paintTile(painter);
+  }
+  // The outermost columns stay the drive line's: its shaft ends there.
+  const QPixmap& picture =
+      picture_.of(*this, theme_.card, [this](QPainter& kept) { paintTile(kept); });
+  painter.setClipRect(rect().adjusted(1, 0, -1, 0));
+  painter.drawPixmap(0, 0, picture);
+}
+
+void Tile::paintTile(QPainter& painter) {
   paintFrame(painter);
   const QRect inside = rect().adjusted(kPadding, kPadding - 3, -kPadding, -kPadding + 3);
   const auto line = [&](int y, const QFont& font, const QColor& colour, const QString& text) {

@@ -4,6 +4,7 @@
 #include <QStringList>
 #include <optional>
 
+#include "app/plots/kept_picture.h"
 #include "app/plots/theme.h"
 
 namespace gazewright {
@@ -35,7 +36,9 @@ class Tile : public QAbstractButton {
 
  protected:
   void paintEvent(QPaintEvent* event) override;
+  virtual void paintTile(QPainter& painter);
   void paintFrame(QPainter& painter);
+  void paintAgain();  ///< after a change of what it says
   QFont smallFont() const;
   QFont figureFont() const;
 
@@ -46,6 +49,7 @@ class Tile : public QAbstractButton {
 
  private:
   QString part_;
+  KeptPicture picture_;  ///< neither chosen nor focused
 };
 
 }  // namespace gazewright

@@ -132,7 +132,8 @@ struct AnalyseOptions {
   /// Remedies, swap, what easing a limit gains and the eye's benchmark: simulate many rigs or
   /// moves.
   bool remedies = true;
-  /// As on every frame of a drag: without these, without planned moves and both axes at once.
+  /// As on every frame of a drag: without these, without planned moves, both axes at once, gain
+  /// advice and the gain of feeding the target's speed forward.
   bool quick = false;
 };
 /// The one flow: pure, no I/O, thread-safe. A stop request ends it early with what there is.

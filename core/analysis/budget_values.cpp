@@ -140,7 +140,7 @@ struct Terms {
     if (const auto missing = c.missing(kSlow, a); !missing.empty())
       return leave(BudgetId::ripple, say_needs(missing));
     if (const auto why = why_not_slow(c, a)) return leave(BudgetId::ripple, *why);
-    put(BudgetId::ripple, worst_ripple(c, a).ripple_rad);
+    put(BudgetId::ripple, c.worst_cogging(a).ripple_rad);
   }
 
   void outside() {

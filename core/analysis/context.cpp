@@ -80,6 +80,11 @@ const std::optional<SlowLimits>& Context::slow_limits(Axis axis) {
               [&] { return gazewright::slow_limits(model(axis), slow_parts(rig_, axis)); });
 }
 
+const WorstRipple& Context::worst_cogging(Axis axis) {
+  return made(of(axis).worst_cogging,
+              [&] { return gazewright::worst_cogging(model(axis), slow_parts(rig_, axis)); });
+}
+
 const std::optional<FastestMove>& Context::fastest(Axis axis) {
   return made(of(axis).fastest, [&] { return fastest_move(model(axis), move_rad(axis)); });
 }
@@ -103,7 +108,7 @@ const std::optional<GapSwing>& Context::gap_swing(Axis axis) {
 }
 
 const GainAdvice& Context::advice(Axis axis) {
-  return made(of(axis).advice, [&] { return gain_advice(*this, axis); });
+  return made(of(axis).advice, [&] { return is_quick_ ? GainAdvice() : gain_advice(*this, axis); });
 }
 
 const std::optional<double>& Context::best_time_ratio(Axis axis) {
@@ -177,10 +182,12 @@ void Context::prepare() {
   std::array<Wanted, 2> there{};
   for (const Axis axis : kAxes) {
     model(axis);
-    there[static_cast<std::size_t>(axis)] = {.moves = missing(kRigidMove, axis).empty(),
-                                             .loops = missing(kLoops, axis).empty(),
-                                             .gap = missing(kGapSwing, axis).empty(),
-                                             .steps = missing(kStep, axis).empty()};
+    there[static_cast<std::size_t>(axis)] = {
+        .moves = missing(kRigidMove, axis).empty(),
+        .loops = missing(kLoops, axis).empty(),
+        .gap = missing(kGapSwing, axis).empty(),
+        .steps = missing(kStep, axis).empty(),
+        .blow = missing(kSprungBlow, axis).empty() && missing_of_bumper(*this, axis).empty()};
   }
   const auto run = [&](Axis axis) { prepare(axis, there[static_cast<std::size_t>(axis)]); };
   const std::jthread tilt([&] { run(Axis::tilt); });
@@ -192,6 +199,7 @@ void Context::prepare(Axis axis, const Wanted& wanted) {
   if (wanted.moves) fastest(axis), best_time_ratio(axis), fastest_limit_shares(axis);
   if (wanted.loops) loops(axis);
   if (wanted.gap) gap_swing(axis);
+  if (wanted.blow) sprung_blow(axis);
   advice(axis);
 }
 

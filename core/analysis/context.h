@@ -36,7 +36,7 @@ namespace gazewright {
 class Context {
  public:
   /// @param rig  as the user wrote it; defaults are filled in here.
-  /// @param is_quick  without planned moves and both axes at once, see AnalyseOptions
+  /// @param is_quick  without planned moves, both axes at once and advice, see AnalyseOptions
   explicit Context(const Rig& rig, std::stop_token stop = {}, bool is_quick = false);
 
   bool is_quick() const { return is_quick_; }
@@ -54,7 +54,7 @@ class Context {
   /// Empty too where the loops are unstable, where weight and cable hold the teeth together, and
   /// where the encoder does not see it.
   const std::optional<GapSwing>& gap_swing(Axis axis);
-  const GainAdvice& advice(Axis axis);
+  const GainAdvice& advice(Axis axis);  ///< empty in a quick analysis
   const std::optional<double>& best_time_ratio(Axis axis);
   /// Up to its settling; of the whole trace where it never settles.
   const std::vector<MoveLimit>& step_limits(Axis axis);
@@ -71,6 +71,7 @@ class Context {
   /// @pre the step's inputs are there. Without runs in a quick analysis.
   const AxisProfiles& profiles(Axis axis);
   const std::optional<SlowLimits>& slow_limits(Axis axis);
+  const WorstRipple& worst_cogging(Axis axis);
   const TrackingRuns& tracking();
 
   /// A working value of a subject of its own, by its type: made when it is first asked for, then
@@ -117,11 +118,12 @@ class Context {
     std::optional<std::optional<LimitShares>> step_limit_shares, fastest_limit_shares;
     std::optional<AxisProfiles> profiles;
     std::optional<std::optional<SlowLimits>> slow_limits;
+    std::optional<WorstRipple> worst_cogging;
     std::unordered_map<std::string_view, std::vector<std::string>> missing;  ///< by input
     std::unordered_map<std::type_index, std::any> others;
   };
   struct Wanted {
-    bool moves = false, loops = false, gap = false, steps = false;
+    bool moves = false, loops = false, gap = false, steps = false, blow = false;
   };
   void prepare(Axis axis, const Wanted& wanted);
   PerAxis& of(Axis axis) { return axis_[static_cast<std::size_t>(axis)]; }

@@ -18,9 +18,7 @@ constexpr Lever kLevers[] = {{"<axis>.loop.speed_gain", Way::up, 6},
                              {"<axis>.gearbox.backlash", Way::down, 20}};
 
 Compared hold_still(Context& c, Axis a) {
-  const Coupling* coupling = c.coupling();
-  if (coupling == nullptr) return {std::nullopt, c.band_rad(), "left out of a quick analysis"};
-  const Coupling::Held& held = coupling->holding(a);
+  const Coupling::Held& held = c.coupling()->holding(a);  // not asked in a quick analysis
   if (held.trace.ran_away)
     return {std::nullopt, c.band_rad(), "runs away: a loop is unstable",
             Compared::Outcome::impossible};

@@ -1,18 +1,18 @@
 #include "core/analysis/figures.h"
 #include "core/analysis/inputs.h"
+#include "core/analysis/left_out.h"
 #include "core/analysis/say.h"
 
 namespace gazewright {
 namespace {
 
 constexpr const char* kSource = "simulation of both axes at once; handbook: motion";
-constexpr const char* kLeftOut = "left out of a quick analysis";
 constexpr auto kInPixels = joined(kBothSteps, kScale);
 constexpr auto kBothSettle = joined(kBothSteps, kPixels);
 
 Answer disturbance(Context& c, Axis a, double scale) {
   const Coupling* coupling = c.coupling();
-  if (coupling == nullptr) return Answer::none(kLeftOut);
+  if (coupling == nullptr) return left_out_of_drag();
   const Coupling::Held& held = coupling->holding(a);
   if (held.trace.ran_away) return Answer::none("runs away: a loop is unstable");
   return held.largest_rad * scale;
@@ -20,7 +20,7 @@ Answer disturbance(Context& c, Axis a, double scale) {
 
 Answer settle_time(Context& c, Axis) {
   const Coupling* coupling = c.coupling();
-  if (coupling == nullptr) return Answer::none(kLeftOut);
+  if (coupling == nullptr) return left_out_of_drag();
   if (coupling->settle_time_s) return *coupling->settle_time_s;
   if (coupling->both.ran_away) return Answer::none("runs away: a loop is unstable");
   std::string who;
@@ -34,7 +34,7 @@ Answer settle_time(Context& c, Axis) {
 
 Answer peak_bus_current(Context& c, Axis) {
   const Coupling* coupling = c.coupling();
-  return coupling == nullptr ? Answer::none(kLeftOut) : Answer(coupling->peak_bus_A);
+  return coupling == nullptr ? left_out_of_drag() : Answer(coupling->peak_bus_A);
 }
 
 const FigureRow kRows[] = {

@@ -1,10 +1,10 @@
 #include "core/analysis/eye_benchmark.h"
 
-#include <numbers>
 #include <thread>
 
 #include "core/analysis/context.h"
 #include "core/analysis/inputs.h"
+#include "core/units/angle.h"
 
 namespace gazewright {
 namespace {
@@ -45,8 +45,7 @@ EyeBenchmark eye_benchmark(Context& context, const std::stop_token& stop) {
   const auto run = [&](std::size_t axis) {
     for (const double size_deg : kSizes_deg) {
       if (models[axis] == nullptr || stop.stop_requested()) return;
-      moves[axis].push_back(
-          eye_move(*models[axis], size_deg * std::numbers::pi / 180, band_rad, stop));
+      moves[axis].push_back(eye_move(*models[axis], size_deg * kDegree_rad, band_rad, stop));
     }
   };
   const std::jthread tilt([&] { run(1); });

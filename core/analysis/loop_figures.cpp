@@ -2,6 +2,7 @@
 
 #include "core/analysis/figures.h"
 #include "core/analysis/inputs.h"
+#include "core/analysis/left_out.h"
 
 /// Closed loops, the swing in the gap and the advised gains. Method: resources/handbook/loops.md.
 namespace gazewright {
@@ -31,6 +32,7 @@ Answer swing(Context& c, Axis a, double GapSwing::*value, double factor = 1) {
 
 Answer advised(Context& c, Axis a, double LoopGains::*gain) {
   const GainAdvice& advice = c.advice(a);
+  if (c.is_quick()) return left_out_of_drag();
   if (!advice.tuning) return Answer::none(advice.sentences.front());
   return advice.tuning->gains.*gain;
 }
@@ -95,6 +97,7 @@ const FigureRow kRows[] = {
      Axes::both,
      [](Context& c, Axis a) -> Answer {
        const GainAdvice& advice = c.advice(a);
+       if (c.is_quick()) return left_out_of_drag();
        if (!advice.tuning) return Answer::none(advice.sentences.front());
        return advice.tuning->crossover_radps;
      }},

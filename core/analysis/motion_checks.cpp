@@ -7,13 +7,14 @@
 #include "core/analysis/figures.h"
 #include "core/analysis/inputs.h"
 #include "core/analysis/say.h"
+#include "core/units/angle.h"
 
 namespace gazewright {
 namespace {
 
 using Way = Lever::Way;
 // Wanted margins of the loops: common practice, no source (control texts give 30°-60° and 6 dB).
-constexpr double kWantedPhase_rad = 45 * M_PI / 180;
+constexpr double kWantedPhase_rad = 45 * kDegree_rad;
 constexpr double kWantedGain = 2;
 
 constexpr auto kMoveTime = joined(kSettle, std::array<InputPath, 1>{"task.within"});

@@ -6,6 +6,7 @@
 
 #include "core/analysis/figures.h"
 #include "core/analysis/inputs.h"
+#include "core/analysis/left_out.h"
 
 namespace gazewright {
 namespace {
@@ -54,7 +55,7 @@ Answer usable(Context&, const ProfileRun& run) {
 template <ProfileKind K, Pick P>
 Answer of_run(Context& c, Axis a) {
   const ProfileRun* run = c.profiles(a).run(K);
-  if (run == nullptr) return Answer::aside("worked out when nothing is dragged");
+  if (run == nullptr) return left_out_of_drag();
   if (!run->because.empty()) return Answer::none(run->because);
   return P(c, *run);
 }

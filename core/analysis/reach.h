@@ -8,6 +8,7 @@
 #include "core/rig/rig.h"
 #include "core/travel/collide.h"
 #include "core/travel/pose_windows.h"
+#include "core/units/angle.h"
 
 namespace gazewright {
 
@@ -44,7 +45,7 @@ struct ReachMap {
     return limit[tilt * pan_rad.size() + pan];
   }
 };
-inline constexpr double kReachStep_rad = 2 * 3.14159265358979323846 / 180;
+inline constexpr double kReachStep_rad = 2 * kDegree_rad;
 
 /// The parts of a rig that its map depends on: stops and cables, bodies, stand, tilt axis and
 /// keep-outs. Rigs with equal inputs have equal maps.

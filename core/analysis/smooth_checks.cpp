@@ -20,7 +20,7 @@ Compared ripple(Context& c, Axis a) {
   const SlowParts parts = slow_parts(c.rig(), a);
   const SlowLimits& limits = *c.slow_limits(a);
   const double per_rad = c.pixels_per_radian();
-  const WorstRipple& worst = worst_ripple(c, a);
+  const WorstRipple& worst = c.worst_cogging(a);
   const bool sticks = limits.friction_radps > 0;
   const double jump_px = sticks ? stick_slip_jump_rad(c.model(a), parts) * per_rad : 0;
   const double cogging_px = worst.ripple_rad * per_rad;

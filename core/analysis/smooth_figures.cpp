@@ -15,9 +15,6 @@ std::optional<std::string> why_not_slow(Context& c, Axis a) {
 
 bool has_cogging(Context& c, Axis a) { return slow_parts(c.rig(), a).cogging_Nm > 0; }
 bool has_falling_friction(Context& c, Axis a) { return slow_parts(c.rig(), a).falling_Nm > 0; }
-const WorstRipple& worst_ripple(Context& c, Axis a) {
-  return c.kept<WorstRipple>(a, [&] { return worst_cogging(c.model(a), slow_parts(c.rig(), a)); });
-}
 
 namespace {
 
@@ -57,9 +54,9 @@ double ripple_px(Context& c, Axis a) {
 double cogging_frequency(Context& c, Axis a) {
   return slow_parts(c.rig(), a).cogging_per_turn * c.model(a).gear.ratio * lowest(c, a);
 }
-double worst_speed(Context& c, Axis a) { return worst_ripple(c, a).speed_radps; }
+double worst_speed(Context& c, Axis a) { return c.worst_cogging(a).speed_radps; }
 double worst_px(Context& c, Axis a) {
-  return worst_ripple(c, a).ripple_rad * c.pixels_per_radian();
+  return c.worst_cogging(a).ripple_rad * c.pixels_per_radian();
 }
 double jump_px(Context& c, Axis a) {
   return stick_slip_jump_rad(c.model(a), slow_parts(c.rig(), a)) * c.pixels_per_radian();

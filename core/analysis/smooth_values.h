@@ -18,7 +18,5 @@ inline constexpr auto kSlow =
 std::optional<std::string> why_not_slow(Context& context, Axis axis);
 bool has_cogging(Context& context, Axis axis);
 bool has_falling_friction(Context& context, Axis axis);
-/// Worked out once. @pre the inputs of kSlow are there, and a reason not to is not
-const WorstRipple& worst_ripple(Context& context, Axis axis);
 
 }  // namespace gazewright

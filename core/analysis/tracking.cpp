@@ -105,6 +105,12 @@ CameraPicture picture_of(Context& context) {
           .exposure_s = camera.exposure_s.value()};
 }
 
+/// Between the soft limits, where none are known between the hard stops; empty: free to turn.
+std::optional<double> held_span_rad(const Travel& travel) {
+  const auto& span_rad = travel.soft_rad ? travel.soft_rad : travel.stops_rad;
+  return span_rad && std::isfinite(*span_rad) ? span_rad : std::nullopt;
+}
+
 Following following_of(Context& context, const DetectorRun& run) {
   const Tracking& tracking = context.rig().tracking;
   Following following{.acts_on_angle = tracking.acts_on.value == "angle",
@@ -116,6 +122,11 @@ Following following_of(Context& context, const DetectorRun& run) {
                          .lag_s = 1 / *context.speed_margins(axis).crossover_radps,
                          .speed_limit_radps = fastest_asked_radps(model),
                          .acceleration_limit_radps2 = peak_acceleration_radps2(model)};
+    const Travel& travel = context.travel(axis);
+    if (const auto span_rad = held_span_rad(travel)) {
+      following.axis[i].least_rad = end_angle_rad(travel, *span_rad, End::least);
+      following.axis[i].most_rad = end_angle_rad(travel, *span_rad, End::most);
+    }
   }
   return following;
 }
@@ -145,6 +156,13 @@ void judge_rows(DetectorRun& run, const TrackingRuns& all, const CameraPicture& 
   run.rms_px = std::sqrt(squares / rows);
   run.in_middle = static_cast<double>(in_middle) / rows;
   for (std::size_t i = 0; i < 2; ++i) run.rms_rad[i] = rms(all.target_rad[i], run.angle_rad[i]);
+}
+
+/// Part of the rows in which an axis stands at the end of its travel.
+double part_held(const std::vector<double>& angle_rad, const FollowedAxis& axis) {
+  const auto held =
+      std::ranges::count_if(angle_rad, [&](double angle) { return axis.is_held(angle); });
+  return static_cast<double>(held) / static_cast<double>(angle_rad.size());
 }
 
 /// What the pictures look like.
@@ -177,8 +195,11 @@ DetectorRun run_of(Context& context, const Eyes& eyes, const Target& target,
     run.loop[i] = outer_loop(context, axis, eyes.vision, all.peak_speed_radps[i]);
   }
   const CameraPicture picture = picture_of(context);
-  FollowTrace trace = follow(target, eyes.vision, following_of(context, run), picture);
+  const Following following = following_of(context, run);
+  FollowTrace trace = follow(target, eyes.vision, following, picture);
   run.angle_rad = std::move(trace.angle_rad);
+  for (std::size_t i = 0; i < 2; ++i)
+    run.at_limit[i] = part_held(run.angle_rad[i], following.axis[i]);
   judge_rows(run, all, picture);
   judge_frames(run, trace, target, picture, context.rig().camera.readout_s.value());
   return run;
@@ -218,6 +239,8 @@ TrackingRuns tracking_of(Context& context, bool all_detectors) {
   }
   const auto best = std::ranges::min_element(all.detectors, {}, &DetectorRun::rms_px);
   all.best = static_cast<std::size_t>(best - all.detectors.begin());
+  all.rms_unfed_rad = all.rms_fed_rad = {std::nan(""), std::nan("")};
+  if (context.is_quick()) return all;
   all.rms_unfed_rad = rms_fed_rad(context, eyes.front(), target, all, 0);
   all.rms_fed_rad = rms_fed_rad(context, eyes.front(), target, all, 1);
   return all;

@@ -29,6 +29,7 @@ struct DetectorRun {
   std::array<std::vector<double>, 2> angle_rad;  ///< of the axes, a value per row
   std::array<std::vector<double>, 2> place_px;   ///< of the target, from the picture's centre
   PerAxis rms_rad{}, most_px{};
+  PerAxis at_limit{};    ///< part of the time that the axis is held at the end of its travel
   double rms_px = 0;     ///< of the distance from the centre
   double in_middle = 0;  ///< part of the time within the inner third of width and height
   double blur_px = 0;    ///< over the exposure; 95 % of the pictures have less

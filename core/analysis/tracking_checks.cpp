@@ -19,9 +19,12 @@ Compared in_picture_of(Context& c, Axis a, const TrackingRuns& runs) {
   const auto i = static_cast<std::size_t>(a);
   if (run.most_px[i] == 0) return moot("the target does not move this axis");
   const double half_px = (a == Axis::pan ? camera.columns.value() : camera.rows.value()) / 2;
-  return {run.most_px[i], half_px,
-          "with " + run.name + " the target is off by " + say(run.rms_rad[i], "rad", "deg") +
-              " on average (root mean square)"};
+  std::string because = "with " + run.name + " the target is off by " +
+                        say(run.rms_rad[i], "rad", "deg") + " on average (root mean square)";
+  if (run.at_limit[i] > 0)
+    because += "; it leads beyond the travel, which holds the axis for " +
+               say(run.at_limit[i], "1", "%") + " of the time";
+  return {run.most_px[i], half_px, because};
 }
 
 Compared in_picture(Context& c, Axis a) { return in_picture_of(c, a, c.tracking()); }

@@ -1,5 +1,6 @@
 #include "core/analysis/figures.h"
 #include "core/analysis/inputs.h"
+#include "core/analysis/left_out.h"
 #include "core/analysis/tracking.h"
 #include "core/tracking/eye.h"
 #include "core/tracking/outer_loop.h"
@@ -32,12 +33,24 @@ Answer of_first(Context& c, Of of) {
   return of_runs(c, [&](const TrackingRuns& runs) { return of(runs.detectors.front()); });
 }
 
+/// Of the runs with none and all of the speed fed forward.
+template <class Of>
+Answer of_fed(Context& c, Of of) {
+  return c.is_quick() ? left_out_of_drag() : of_runs(c, of);
+}
+
 Answer ramp_lag(Context& c, Axis a) {
   const TrackingRuns& runs = c.tracking();
   if (!runs.because.empty()) return Answer::none(runs.because);
   if (c.rig().tracking.target.value == "jump")
     return Answer::aside("a target that jumps has no speed");
   return runs.detectors.front().loop[index(a)].ramp_lag_rad;
+}
+
+Answer at_limit(Context& c, Axis a) {
+  const Travel& travel = c.travel(a);
+  if (!travel.soft_rad && !travel.stops_rad) return Answer::none(for_axis("needs <axis>.stops", a));
+  return of_first(c, [a](const DetectorRun& d) { return d.at_limit[index(a)]; });
 }
 
 Answer best_detector(Context& c, Axis) {
@@ -98,13 +111,13 @@ const FigureRow kRows[] = {
       "the same with feed-forward 0", kRunSource, kTracking},
      Axes::both,
      [](Context& c, Axis a) {
-       return of_runs(c, [a](const TrackingRuns& r) { return r.rms_unfed_rad[index(a)]; });
+       return of_fed(c, [a](const TrackingRuns& r) { return r.rms_unfed_rad[index(a)]; });
      }},
     {{"<axis>.tracking.error_rms_fed", "Tracking error, all speed fed forward", "rad", "deg",
       "the same with feed-forward 1", kRunSource, kTracking},
      Axes::both,
      [](Context& c, Axis a) {
-       return of_runs(c, [a](const TrackingRuns& r) { return r.rms_fed_rad[index(a)]; });
+       return of_fed(c, [a](const TrackingRuns& r) { return r.rms_fed_rad[index(a)]; });
      }},
     {{"<axis>.tracking.error_px", "Largest tracking error in the picture", "1", "px",
       "pixels_per_radian · tan(error), pan's error times cos tilt, first detector", kRunSource,
@@ -113,6 +126,11 @@ const FigureRow kRows[] = {
      [](Context& c, Axis a) {
        return of_first(c, [a](const DetectorRun& d) { return d.most_px[index(a)]; });
      }},
+    {{"<axis>.tracking.at_limit", "Held at the end of its travel", "1", "%",
+      "part of the time at the soft limit, where none is known at the hard stop, first detector",
+      kRunSource, kTracking},
+     Axes::both,
+     at_limit},
     {{"tracking.in_middle", "Time in the middle of the picture", "1", "%",
       "part of the time within the inner third of width and height, first detector", kRunSource,
       kPicture},

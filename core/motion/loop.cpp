@@ -5,6 +5,7 @@
 #include <numbers>
 
 #include "core/motion/loop_value.h"
+#include "core/motion/search.h"
 
 // Derivation: resources/handbook/loops.md.
 namespace gazewright {
@@ -16,27 +17,12 @@ constexpr double kPi = std::numbers::pi;
 constexpr int kMostHalvings = 50;
 constexpr double kNarrow_rad = 0.6;  // a closed loop with less margin has a peak that is narrow
 
-/// Where f changes its sign between two frequencies: false position on the logarithm (Illinois).
+/// Where f changes its sign between two frequencies, searched on the logarithm.
 template <class Function>
-double zero_between(Function&& f, double low, double high) {
-  double from = std::log(low), to = std::log(high), f_from = f(low), f_to = f(high);
-  const bool down = f_from > 0;
-  for (int i = 0, side = 0; i < 80 && to - from > 1e-14 * std::abs(to); ++i) {
-    double at = to - f_to * (to - from) / (f_to - f_from);
-    if (!(at > from && at < to) || i % 8 == 7) at = (from + to) / 2;
-    const double value = f(std::exp(at));
-    if (value == 0) return std::exp(at);
-    if ((value > 0) == down) {
-      from = at, f_from = value;
-      if (side == 1) f_to /= 2;
-      side = 1;
-    } else {
-      to = at, f_to = value;
-      if (side == -1) f_from /= 2;
-      side = -1;
-    }
-  }
-  return std::exp((from + to) / 2);
+double zero_between(const Function& f, double low, double high) {
+  const double sign = f(low) > 0 ? -1 : 1, from = std::log(low), to = std::log(high);
+  return std::exp(where_zero([&](double x) { return sign * f(std::exp(x)); }, from, to,
+                             1e-14 * std::max(1.0, std::abs(to))));
 }
 
 bool keep_least(std::optional<double>& least, double value) {

@@ -3,11 +3,11 @@
 #include <numbers>
 
 #include "core/rig/fields.h"
+#include "core/units/angle.h"
 
 /// How the rows of the field tables are written. Used by the tables only.
 namespace gazewright::rows {
 
-inline constexpr double kDegree_rad = std::numbers::pi / 180;
 inline constexpr double kRpm_radps = std::numbers::pi / 30;
 inline constexpr double kZeroCelsius_K = 273.15;
 

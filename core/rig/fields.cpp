@@ -16,27 +16,53 @@ constexpr TextInfo kNotes{"notes", "Notes", "Anything to remember about the rig.
 constexpr TextInfo kBodyName{"name", "Name", "What you call the body."};
 constexpr TextInfo kKeepOutName{"name", "Name", "What stands there."};
 
-using Fields = std::vector<FieldRef>;
+/// Fields of a rig that are on the way to `wanted` or begin with it; all where it is empty. Making
+/// the paths of all takes longer than all the rest of a search.
+struct Fields {
+  std::string_view wanted;
+  bool with_paths = true;
+  std::vector<FieldRef> found{};
+
+  bool may_hold(std::string_view at) const {
+    const auto length = std::min(at.size(), wanted.size());
+    return at.substr(0, length) == wanted.substr(0, length);
+  }
+  bool may_hold(std::string_view part, std::string_view key) const {
+    if (!may_hold(part)) return false;
+    const auto rest = wanted.substr(std::min(part.size(), wanted.size()));
+    const auto length = std::min(key.size(), rest.size());
+    return key.substr(0, length) == rest.substr(0, length);
+  }
+  template <class Ref, class Info, class Value>
+  void add(const std::string& part, std::string_view key, const Info& info, Value& value) {
+    if (may_hold(part, key))
+      found.push_back(Ref{with_paths ? part + std::string(key) : std::string(), &info, &value});
+  }
+};
 
 template <class Part>
 void add_part(Fields& fields, const std::string& at, Part& part) {
+  if (!fields.may_hold(at)) return;
   const PartTable<Part>& table = table_of<Part>();
+  const std::string dotted = at + ".";
   for (const auto& row : table.texts)
-    fields.push_back(TextRef{at + "." + std::string(row.info.key), &row.info, &(part.*row.at)});
+    fields.add<TextRef>(dotted, row.info.key, row.info, part.*row.at);
   for (const auto& row : table.choices)
-    fields.push_back(ChoiceRef{at + "." + std::string(row.info.key), &row.info, &(part.*row.at)});
+    fields.add<ChoiceRef>(dotted, row.info.key, row.info, part.*row.at);
   for (const auto& row : table.quantities)
-    fields.push_back(QuantityRef{at + "." + std::string(row.info.key), &row.info, &(part.*row.at)});
+    fields.add<QuantityRef>(dotted, row.info.key, row.info, part.*row.at);
 }
 
 template <std::size_t count>
 void add_list(Fields& fields, const std::string& at, const FieldInfo& info,
               std::array<Quantity, count>& list) {
+  if (!fields.may_hold(at)) return;
   for (std::size_t i = 0; i < count; ++i)
-    fields.push_back(QuantityRef{at + "[" + std::to_string(i) + "]", &info, &list[i]});
+    fields.add<QuantityRef>(at, "[" + std::to_string(i) + "]", info, list[i]);
 }
 
 void add_axis(Fields& fields, const std::string& at, AxisParts& axis) {
+  if (!fields.may_hold(at)) return;
   add_part(fields, at + ".motor", axis.motor);
   add_part(fields, at + ".drive", axis.drive);
   add_part(fields, at + ".gearbox", axis.gearbox);
@@ -69,17 +95,18 @@ struct ShapeFields {
   void operator()(Point&) const {}
   void operator()(Tensor& tensor) const {
     for (std::size_t i = 0; i < tensor.element_kgm2.size(); ++i)
-      fields.push_back(QuantityRef{at + ".inertia[" + std::to_string(i) + "]",
-                                   i < 3 ? &tensor_diagonal_info() : &tensor_product_info(),
-                                   &tensor.element_kgm2[i]});
+      fields.add<QuantityRef>(at, ".inertia[" + std::to_string(i) + "]",
+                              i < 3 ? tensor_diagonal_info() : tensor_product_info(),
+                              tensor.element_kgm2[i]);
   }
 };
 
 void add_bodies(Fields& fields, const std::string& at, std::vector<Body>& bodies) {
   for (std::size_t i = 0; i < bodies.size(); ++i) {
     const std::string body = at + "[" + std::to_string(i) + "]";
-    fields.push_back(TextRef{body + ".name", &kBodyName, &bodies[i].name});
-    fields.push_back(QuantityRef{body + ".mass", &body_mass_info(), &bodies[i].mass_kg});
+    if (!fields.may_hold(body)) continue;
+    fields.add<TextRef>(body, ".name", kBodyName, bodies[i].name);
+    fields.add<QuantityRef>(body, ".mass", body_mass_info(), bodies[i].mass_kg);
     add_list(fields, body + ".centre", body_centre_info(), bodies[i].centre_m);
     std::visit(ShapeFields{fields, body + ".shape"}, bodies[i].shape);
   }
@@ -88,7 +115,7 @@ void add_bodies(Fields& fields, const std::string& at, std::vector<Body>& bodies
 void add_keep_outs(Fields& fields, std::vector<KeepOut>& keep_outs) {
   for (std::size_t i = 0; i < keep_outs.size(); ++i) {
     const std::string at = "keep_outs[" + std::to_string(i) + "]";
-    fields.push_back(TextRef{at + ".name", &kKeepOutName, &keep_outs[i].name});
+    fields.add<TextRef>(at, ".name", kKeepOutName, keep_outs[i].name);
     add_list(fields, at + ".pan", keep_out_pan_info(), keep_outs[i].pan_rad);
     add_list(fields, at + ".tilt", keep_out_tilt_info(), keep_outs[i].tilt_rad);
   }
@@ -186,11 +213,12 @@ void fill_following(Rig& rig) {
 
 }  // namespace
 
-std::vector<FieldRef> all_fields(Rig& rig) {
-  Fields fields;
-  fields.reserve(260);
-  fields.push_back(TextRef{"title", &kTitle, &rig.title});
-  fields.push_back(TextRef{"notes", &kNotes, &rig.notes});
+namespace {
+
+void add_all(Fields& fields, Rig& rig) {
+  if (fields.wanted.empty()) fields.found.reserve(500);
+  fields.add<TextRef>({}, "title", kTitle, rig.title);
+  fields.add<TextRef>({}, "notes", kNotes, rig.notes);
   add_part(fields, "supply", rig.supply);
   add_part(fields, "surroundings", rig.surroundings);
   add_part(fields, "stand", rig.stand);
@@ -208,13 +236,22 @@ std::vector<FieldRef> all_fields(Rig& rig) {
   add_part(fields, "pointing", rig.pointing);
   add_parts(fields, "duty", rig.duty);
   add_parts(fields, "materials", rig.materials);
-  return fields;
+}
+
+}  // namespace
+
+std::vector<FieldRef> all_fields(Rig& rig) {
+  Fields fields;
+  add_all(fields, rig);
+  return std::move(fields.found);
 }
 
 std::vector<FieldRef> fields_under(Rig& rig, std::string_view prefix) {
-  Fields fields = all_fields(rig);
-  std::erase_if(fields, [&](const FieldRef& field) { return !is_under(path_of(field), prefix); });
-  return fields;
+  Fields fields{prefix};
+  add_all(fields, rig);
+  std::erase_if(fields.found,
+                [&](const FieldRef& field) { return !is_under(path_of(field), prefix); });
+  return std::move(fields.found);
 }
 
 const std::string& path_of(const FieldRef& field) {
@@ -222,7 +259,7 @@ const std::string& path_of(const FieldRef& field) {
 }
 
 Quantity* find_quantity(Rig& rig, std::string_view path) {
-  for (const FieldRef& field : all_fields(rig)) {
+  for (const FieldRef& field : fields_under(rig, path)) {
     const auto* quantity = std::get_if<QuantityRef>(&field);
     if (quantity != nullptr && quantity->path == path) return quantity->quantity;
   }
@@ -230,7 +267,7 @@ Quantity* find_quantity(Rig& rig, std::string_view path) {
 }
 
 const Quantity* find_quantity(const Rig& rig, std::string_view path) {
-  return find_quantity(const_cast<Rig&>(rig), path);  // all_fields writes nothing
+  return find_quantity(const_cast<Rig&>(rig), path);  // writes nothing
 }
 
 const FieldInfo* find_info(std::string_view path) {
@@ -241,7 +278,9 @@ const FieldInfo* find_info(std::string_view path) {
 
 Rig with_defaults(const Rig& rig) {
   Rig filled = rig;
-  for (const FieldRef& field : all_fields(filled)) fill_default(field);
+  Fields fields{{}, false};
+  add_all(fields, filled);
+  for (const FieldRef& field : fields.found) fill_default(field);
   for (Axis axis : kAxes) fill_following(filled.axis(axis));
   fill_following(filled);
   return filled;

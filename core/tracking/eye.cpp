@@ -1,14 +1,9 @@
 #include "core/tracking/eye.h"
 
 #include <cmath>
-#include <numbers>
 
 namespace gazewright {
-namespace {
-
-constexpr double kDegree_rad = std::numbers::pi / 180;
-
-}  // namespace
+namespace {}  // namespace
 
 double saccade_time_s(double move_rad) { return 2.2e-3 * (move_rad / kDegree_rad) + 21e-3; }
 

@@ -1,6 +1,6 @@
 #pragma once
 
-#include <numbers>
+#include "core/units/angle.h"
 
 /// What a human eye does: a benchmark, not a limit.
 namespace gazewright {
@@ -17,7 +17,7 @@ double saccade_peak_radps(double move_rad);
 
 /// Up to here an eye follows smoothly: comfortably, and at the most. [rad/s]
 /// Lecture notes: about 30 and 100°/s, orders of magnitude.
-inline constexpr double kComfortablePursuit_radps = 30 * std::numbers::pi / 180;
-inline constexpr double kPursuitLimit_radps = 100 * std::numbers::pi / 180;
+inline constexpr double kComfortablePursuit_radps = 30 * kDegree_rad;
+inline constexpr double kPursuitLimit_radps = 100 * kDegree_rad;
 
 }  // namespace gazewright

@@ -37,6 +37,9 @@ struct FollowedAxis {
   double gain_1ps = 0;
   double lag_s = 0;
   double speed_limit_radps = 0, acceleration_limit_radps2 = 0;
+  double least_rad = -kInfinity, most_rad = kInfinity;  ///< where it is held
+
+  bool is_held(double angle_rad) const { return angle_rad <= least_rad || angle_rad >= most_rad; }
 };
 struct Following {
   std::array<FollowedAxis, 2> axis{};
@@ -53,7 +56,8 @@ struct FollowTrace {
 };
 
 /// Follows the target from where it is first, at rest. Exact between pictures where the loop acts
-/// on the error; where it acts on the angle the command is held for a fiftieth of 1/gain.
+/// on the error; where it acts on the angle the command is held for a fiftieth of 1/gain. At the
+/// end of its travel an axis stops dead and waits for a command that leads back.
 FollowTrace follow(const Target& target, const Vision& vision, const Following& following,
                    const CameraPicture& picture);
 /// Times of the rows of a run: every 1 to 100 ms in round numbers, at most 2001 rows. [s]

@@ -1,5 +1,7 @@
 #pragma once
 
+#include <optional>
+
 #include "core/tracking/follow.h"
 
 namespace gazewright {
@@ -9,19 +11,27 @@ namespace gazewright {
 class FollowedMotion {
  public:
   FollowedMotion() = default;
-  FollowedMotion(const FollowedAxis& axis, double angle_rad) : axis_(axis), angle_rad_(angle_rad) {}
+  /// Begins at that angle, or at the end of the travel before it.
+  FollowedMotion(const FollowedAxis& axis, double angle_rad);
 
-  /// Runs with the command held: in closed form.
+  /// Runs with the command held: in closed form, up to where the travel ends.
   void take_speed(double command_radps, double for_s);
   /// Runs towards a place that moves: command = gain·(place − angle) + speed.
   void take_place(double place_rad, double speed_radps, double for_s);
 
-  double angle_rad() const { return angle_rad_; }
-  double speed_radps() const { return speed_radps_; }
+  double angle_rad() const { return state_.angle_rad; }
+  double speed_radps() const { return state_.speed_radps; }
 
  private:
+  struct State {
+    double angle_rad = 0, speed_radps = 0;
+  };
+  bool is_past(const State& state) const;
+  State free_after(const State& from, double wanted_radps, double for_s) const;
+  std::optional<double> end_of_travel_s(double wanted_radps, double for_s) const;
+
   FollowedAxis axis_;
-  double angle_rad_ = 0, speed_radps_ = 0;
+  State state_;
 };
 
 }  // namespace gazewright

@@ -6,12 +6,13 @@
 #include <numbers>
 
 #include "core/travel/solid.h"
+#include "core/units/angle.h"
 
 namespace gazewright {
 namespace {
 
 using Eigen::Vector3d;
-constexpr double kLeastStep_rad = 0.05 * std::numbers::pi / 180;
+constexpr double kLeastStep_rad = 0.05 * kDegree_rad;
 constexpr double kEndless_m = 100;
 
 struct Named {

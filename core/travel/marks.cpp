@@ -4,10 +4,12 @@
 #include <cmath>
 #include <numbers>
 
+#include "core/units/angle.h"
+
 namespace gazewright {
 namespace {
 
-constexpr double kPi = std::numbers::pi, kDegree_rad = kPi / 180;
+constexpr double kPi = std::numbers::pi;
 constexpr double kLength_m = 1e-5;                    // the step of lengths that are set
 constexpr double kLeastTravel_rad = 2 * kDegree_rad;  // so that there are stops left to drag
 

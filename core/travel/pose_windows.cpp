@@ -85,7 +85,9 @@ double covered_rad(const std::vector<Span>& spans) {
 class Picture {
  public:
   Picture(double horizontal_rad, double vertical_rad)
-      : across_(std::tan(horizontal_rad / 2)), half_vertical_rad_(vertical_rad / 2 + kHair_rad) {
+      : across_(std::tan(horizontal_rad / 2)),
+        half_vertical_rad_(vertical_rad / 2 + kHair_rad),
+        least_cosine_(half_vertical_rad_ < kPi ? std::cos(half_vertical_rad_) - kHair_rad : -2) {
     for (int i = 0; i <= kSteps; ++i) steps_[static_cast<std::size_t>(i)] = Turn::of(i * kStep_rad);
   }
 
@@ -102,8 +104,12 @@ class Picture {
       if (sideways > across_ * flat + kHair_rad) return false;  // at the best tilt already
       // Looked at right on where it lies between both ends of the tilt, which are half a turn apart
       // at most.
-      return (up * least.c >= ahead * least.s && ahead * most.s >= up * most.c) ||
-             is_beside(window, ahead, up, sideways);
+      if (up * least.c >= ahead * least.s && ahead * most.s >= up * most.c) return true;
+      // Cheaper than an angle: farther from either end than the picture is high.
+      if (std::max(ahead * least.c + up * least.s, ahead * most.c + up * most.s) <
+          least_cosine_ * flat)
+        return false;
+      return is_beside(window, ahead, up, sideways);
     };
     const auto at = [&](int step) { return in_picture(steps_[static_cast<std::size_t>(step)]); };
     int first = 0;
@@ -139,7 +145,7 @@ class Picture {
     return inside;
   }
 
-  double across_, half_vertical_rad_;
+  double across_, half_vertical_rad_, least_cosine_;
   std::array<Turn, kSteps + 1> steps_{};
 };
 

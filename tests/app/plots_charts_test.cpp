@@ -1,7 +1,12 @@
 #include <gtest/gtest.h>
 
+#include <QImage>
+#include <QPainter>
+#include <algorithm>
 #include <cmath>
 
+#include "app/plots/chart_canvas.h"
+#include "app/plots/chart_items.h"
 #include "app/plots/charts.h"
 #include "app/plots/inertia_shares.h"
 #include "core/rig/fields.h"
@@ -95,6 +100,37 @@ TEST(StepChart, GivesEachLimitAWordAndAHatchingOfItsOwn) {
       EXPECT_NE(chart.stretches[i].hatching, chart.stretches[k].hatching);
     }
   }
+}
+
+TEST(StepChart, HasAKeyThatNamesEachHatchingOnceAndFindsRoomBesideTheTitleOfX) {
+  const Chart chart = step_chart(the_owl().input());
+  const QVector<Stretch> key = hatching_key(chart);
+  QStringList words;
+  for (const Stretch& entry : key) {
+    EXPECT_FALSE(words.contains(entry.text));
+    words << entry.text;
+  }
+  for (const Stretch& stretch : chart.stretches) {
+    const auto at = std::ranges::find(key, stretch.text, &Stretch::text);
+    ASSERT_NE(at, key.end());
+    EXPECT_EQ(at->hatching, stretch.hatching);
+  }
+  // The same plot without its strips has nothing at the left of the title of x.
+  const auto key_ink = [](const Chart& shown) {
+    QImage image(480, 300, QImage::Format_RGB32);
+    image.fill(Qt::white);
+    QPainter painter(&image);
+    paint_chart(painter, image.rect(), shown, theme_for(ThemeKind::print), QFont());
+    painter.end();
+    int ink = 0;
+    for (int y = image.height() - 14; y < image.height(); ++y)
+      for (int x = 0; x < 200; ++x) ink += image.pixel(x, y) != qRgb(255, 255, 255);
+    return ink;
+  };
+  Chart bare = chart;
+  bare.stretches.clear();
+  EXPECT_EQ(key_ink(bare), 0);
+  EXPECT_GT(key_ink(chart), 100);
 }
 
 TEST(StepChart, SaysWhatIsMissingInsteadOfAnEmptyPlot) {

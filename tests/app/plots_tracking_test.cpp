@@ -37,6 +37,22 @@ TEST(TrackingChart, DrawsEachDetectorsErrorInPixelsAndLeavesOutAnAxisThatRests) 
   EXPECT_TRUE(chart.bands.isEmpty());  // all of it is inside the inner third
 }
 
+TEST(TrackingChart, DrawsAllFiveDetectorsThatARigMayHaveEachInALineOfItsOwn) {
+  const Rig rig = tests::rig_of(
+      std::string(tests::kOwl) +
+      "detectors: [{name: a, delay: 120 ms}, {name: b, delay: 90 ms}, {name: c, delay: 60 ms}, "
+      "{name: d, delay: 40 ms}, {name: e, delay: 20 ms}]\n");
+  const Analysis analysis = analyse(rig, {.remedies = false});
+  PlotInput input;
+  input.rig = &rig;
+  input.now = &analysis;
+  const Chart chart = tracking_chart(input);
+  ASSERT_EQ(chart.series.size(), 5);
+  for (qsizetype i = 0; i < 5; ++i)
+    for (qsizetype k = 0; k < i; ++k) EXPECT_NE(chart.series[i].line, chart.series[k].line);
+  EXPECT_TRUE(chart.notes.isEmpty());
+}
+
 TEST(TrackingChart, ShowsTheInnerThirdWhereTheTargetLeavesIt) {
   const Rig rig =
       tests::rig_of(std::string(tests::kOwl) + "tracking: {target: jump, jump: 14 deg}\n");

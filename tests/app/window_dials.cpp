@@ -4,7 +4,6 @@
 #include <QMouseEvent>
 #include <QPainter>
 #include <QToolButton>
-#include <numbers>
 
 #include "app/plots/dial_view.h"
 #include "app/plots/travel_dial.h"
@@ -13,13 +12,13 @@
 #include "app/window/drive_line.h"
 #include "app/window/plots_panel.h"
 #include "app/window/tile.h"
+#include "core/units/angle.h"
 #include "tests/app/window_support.h"
 
 namespace gazewright {
 namespace {
 
 using testing::OwlWindow;
-constexpr double kDegree_rad = std::numbers::pi / 180;
 
 /// The owl with a bumper, a home and a park place of its own, so that every mark is there.
 struct DialOwl : OwlWindow {

@@ -4,7 +4,6 @@
 #include <QMouseEvent>
 #include <QTableView>
 #include <QToolButton>
-#include <numbers>
 
 #include "app/plots/reach_plot.h"
 #include "app/window/findings_model.h"
@@ -12,13 +11,13 @@
 #include "app/window/keep_out_rows.h"
 #include "app/window/parts.h"
 #include "app/window/plots_panel.h"
+#include "core/units/angle.h"
 #include "tests/app/window_support.h"
 
 namespace gazewright {
 namespace {
 
 using testing::OwlWindow;
-constexpr double kDegree_rad = std::numbers::pi / 180;
 
 struct KeepOutOwl : OwlWindow {
   KeepOutOwl() {

@@ -82,6 +82,56 @@ TEST(BatchTrace, TakesTheTimeAsSecondsOrWithItsUnit) {
   EXPECT_EQ(run_batch({"trace", kNewt, "--axis", "tilt", "--for", "5e-2 s"}).out, seconds);
 }
 
+TEST(BatchTrace, FollowsAPlannedMoveAndAgreesWithTheFiguresOfItsProfile) {
+  const std::string step = run_batch({"trace", kNewt, "--axis", "pan"}).out;
+  EXPECT_EQ(run_batch({"trace", kNewt, "--axis", "pan", "--profile", "step"}).out, step);
+  for (const std::string word : {"trapezoid", "jerk-limited", "minimum-jerk", "minimum-time"}) {
+    const Ran ran = run_batch({"trace", kNewt, "--axis", "pan", "--profile", word});
+    ASSERT_EQ(ran.status, 0) << ran.err;
+    const Rows rows = rows_of(ran.out);
+    ASSERT_EQ(rows.size(), 4801u) << word;
+    const double band = 4 / (640 / std::tan(35 * M_PI / 180));
+    double settled = 0, peak_current = 0;
+    for (const auto& row : rows) {
+      if (std::abs(row[1] - 40 * M_PI / 180) > band) settled = row[0];
+      peak_current = std::max(peak_current, std::abs(row[4]));
+    }
+    std::string id = "pan.profile." + word;
+    std::ranges::replace(id, '-', '_');
+    EXPECT_NEAR(figure(kNewt, id + ".settle_time"), settled, 1.01 / 8000) << word;
+    EXPECT_DOUBLE_EQ(figure(kNewt, id + ".peak_current"), peak_current) << word;
+    const std::string brief =
+        run_batch({"trace", kNewt, "--axis", "pan", "--profile", word, "--for", "20 ms"}).out;
+    EXPECT_EQ(lines_of(brief).size(), 162u) << word;
+    EXPECT_EQ(ran.out.substr(0, brief.size()), brief) << word << ": the same, cut off";
+    const auto longer = rows_of(
+        run_batch({"trace", kNewt, "--axis", "pan", "--profile", word, "--for", "1.5"}).out);
+    ASSERT_EQ(longer.size(), 12001u) << word;
+    EXPECT_NEAR(longer.back()[1], 40 * M_PI / 180, band) << word << ": held at the target";
+  }
+}
+
+TEST(BatchTrace, SaysWhichProfilesThereAreAndThatTheyAreForOneAxis) {
+  EXPECT_EQ(run_batch({"trace", kNewt, "--axis", "pan", "--profile", "quick"}).err,
+            "gazewright-batch: there is no profile \"quick\"\n  fix: the profiles are step, "
+            "trapezoid, jerk-limited, minimum-jerk, minimum-time\n");
+  const Ran both = run_batch({"trace", kNewt, "--both", "--profile", "trapezoid"});
+  EXPECT_EQ(both.status, 2);
+  EXPECT_EQ(
+      both.err,
+      "gazewright-batch: --profile belongs to a trace of one axis\n  fix: give --axis instead "
+      "of --both\n");
+}
+
+TEST(BatchTrace, AnAxisThatCannotMoveHasNoPlan) {
+  const std::string text =
+      sample_with("quick-newt", "friction: {coulomb: 18 mN.m", "friction: {coulomb: 50 N.m");
+  const Ran ran = run_batch({"trace", "-", "--axis", "pan", "--profile", "minimum-time"}, text);
+  EXPECT_EQ(ran.status, 3);
+  EXPECT_EQ(ran.out, "");
+  EXPECT_NE(ran.err.find("pan has no minimum-time move: torque below friction"), std::string::npos) << ran.err;
+}
+
 /// The columns of a trace by their names.
 std::map<std::string, std::vector<double>> columns_of(const std::string& csv) {
   std::map<std::string, std::vector<double>> columns;

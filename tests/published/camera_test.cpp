@@ -1,19 +1,16 @@
 #include <gtest/gtest.h>
 
-#include <numbers>
-
 #include "core/analysis/analysis.h"
+#include "core/units/angle.h"
 #include "tests/support/tol.h"
 
 namespace gazewright {
 namespace {
 
-constexpr double kRadPerDegree = std::numbers::pi / 180;
-
 Rig camera_rig(double columns, double view_deg) {
   Rig rig;
   rig.camera.columns = si_quantity(columns);
-  rig.camera.horizontal_view_rad = si_quantity(view_deg * kRadPerDegree);
+  rig.camera.horizontal_view_rad = si_quantity(view_deg * kDegree_rad);
   return rig;
 }
 
@@ -22,7 +19,7 @@ TEST(PictureScale, IsThePinholesFocalLength) {
   // chapter 6: f = (W/2)/tan(view/2).
   const double scale = analyse(camera_rig(1920, 60)).value("camera.pixels_per_radian").value();
   EXPECT_NEAR(scale, 1662.77, tol(0.005));
-  EXPECT_NEAR(scale * kRadPerDegree, 29.021, tol(5e-4));
+  EXPECT_NEAR(scale * kDegree_rad, 29.021, tol(5e-4));
 }
 
 TEST(PictureScale, FitsAPublishedCalibration) {
@@ -39,7 +36,7 @@ TEST(Blur, IsTheTurnDuringTheExposureInPixels) {
   rig.supply.voltage_V = si_quantity(24);
   rig.pan.motor.speed_constant_radpsV = si_quantity(40);
   rig.pan.gearbox.ratio = si_quantity(10);
-  rig.pan.drive.speed_limit_radps = si_quantity(100 * kRadPerDegree);
+  rig.pan.drive.speed_limit_radps = si_quantity(100 * kDegree_rad);
   EXPECT_NEAR(analyse(rig).value("camera.blur_px").value(), 29.02, tol(0.005));
 }
 

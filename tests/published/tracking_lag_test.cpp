@@ -5,12 +5,11 @@
 #include "core/tracking/eye.h"
 #include "core/tracking/followed_motion.h"
 #include "core/tracking/outer_loop.h"
+#include "core/units/angle.h"
 #include "tests/support/tol.h"
 
 namespace gazewright {
 namespace {
-
-constexpr double kDegree = M_PI / 180;
 
 TEST(RampLag, IsOneOverTheVelocityConstant) {
   // LAG-1: a type-1 loop with Kv = 2 stays 0.5 behind a unit ramp.
@@ -20,14 +19,14 @@ TEST(RampLag, IsOneOverTheVelocityConstant) {
 
 TEST(RampLag, AddsWhatTheTargetMovesInTheDelay) {
   // LAG-6: 30°/s, Kv = 20 1/s, 50 ms: 1.5° + 1.5° = 3.0° (derived).
-  EXPECT_NEAR(ramp_lag_rad(30 * kDegree, 20, 0, 0), 1.5 * kDegree, tol(1e-15));
-  EXPECT_NEAR(ramp_lag_rad(30 * kDegree, 20, 50e-3, 0), 3.0 * kDegree, tol(1e-15));
+  EXPECT_NEAR(ramp_lag_rad(30 * kDegree_rad, 20, 0, 0), 1.5 * kDegree_rad, tol(1e-15));
+  EXPECT_NEAR(ramp_lag_rad(30 * kDegree_rad, 20, 50e-3, 0), 3.0 * kDegree_rad, tol(1e-15));
 }
 
 TEST(GainCeiling, LeavesTheMarginThatTheDeadTimesPhaseDoes) {
   // LAG-5: 20 ms of dead time turn 10 Hz by 72°, so a loop that crosses there keeps 90° − 72° =
   // 18°.
-  EXPECT_NEAR(gain_ceiling_1ps(20e-3, 18 * kDegree), 2 * M_PI * 10, tol(1e-12));
+  EXPECT_NEAR(gain_ceiling_1ps(20e-3, 18 * kDegree_rad), 2 * M_PI * 10, tol(1e-12));
 }
 
 TEST(FollowedMotion, FollowsASineWithThePublishedLagOfFirstOrder) {
@@ -61,9 +60,9 @@ TEST(FollowedMotion, FollowsASineWithThePublishedLagOfFirstOrder) {
 TEST(Saccade, TakesCollewijnsLongerTimes) {
   // EYE-2: D = 2.7·A + 23 ms gives 50, 77 and 158 ms at 10, 20 and 50°.
   // Source: Collewijn, Erkelens & Steinman, Journal of Physiology 1988.
-  EXPECT_NEAR(longer_saccade_time_s(10 * kDegree), 50e-3, tol(1e-15));
-  EXPECT_NEAR(longer_saccade_time_s(20 * kDegree), 77e-3, tol(1e-15));
-  EXPECT_NEAR(longer_saccade_time_s(50 * kDegree), 158e-3, tol(1e-15));
+  EXPECT_NEAR(longer_saccade_time_s(10 * kDegree_rad), 50e-3, tol(1e-15));
+  EXPECT_NEAR(longer_saccade_time_s(20 * kDegree_rad), 77e-3, tol(1e-15));
+  EXPECT_NEAR(longer_saccade_time_s(50 * kDegree_rad), 158e-3, tol(1e-15));
 }
 
 TEST(Saccade, ReachesBalohsPeakSpeeds) {
@@ -71,7 +70,7 @@ TEST(Saccade, ReachesBalohsPeakSpeeds) {
   // Source: Baloh, Sills, Kumley & Honrubia, Neurology 25 (1975), coefficients from memory.
   constexpr double kRows[][2] = {{5, 165.5}, {10, 281.3}, {20, 418.9}, {40, 519.4}};
   for (const auto& [size_deg, peak_degps] : kRows)  // four digits: 0.05, and 0.4 % at 5° is theirs
-    EXPECT_NEAR(saccade_peak_radps(size_deg * kDegree) / kDegree, peak_degps,
+    EXPECT_NEAR(saccade_peak_radps(size_deg * kDegree_rad) / kDegree_rad, peak_degps,
                 tol(1e-3 * peak_degps));
 }
 

@@ -255,5 +255,6 @@ def all_figures(rig):
     f.update(structure_figures(rig, masses, both, [usable_range(rig[a]) for a in ("pan", "tilt")]))
     f.update(collision_figures(rig))
     f.update(load_figures(rig, masses, both, usable_range(rig["tilt"]), f))
-    f.update(tracking_figures(rig, both, f))
+    limits = {a: tuple(d.cable_centre + side * travel(rig[a])[1] / 2 for side in (-1, 1)) for a, d in both.items()}
+    f.update(tracking_figures(rig, both, limits, f))
     return f, both, per_rad

@@ -4,6 +4,7 @@ import math
 
 import numpy as np
 from scipy.integrate import solve_ivp
+from scipy.optimize import brentq
 
 from _rig_text import DEG, value
 
@@ -92,18 +93,50 @@ class Picture:
 
 
 class Follower:
-    def __init__(self, gain, lag, speed, acceleration):
-        self.gain, self.lag, self.speed, self.acceleration = gain, lag, speed, acceleration
+    def __init__(self, gain, lag, speed, acceleration, limits):
+        self.gain, self.lag, self.speed, self.acceleration, self.limits = gain, lag, speed, acceleration, limits
+
+    def begin(self, angle):
+        return np.array([min(max(angle, self.limits[0]), self.limits[1]), 0.0])
+
+    def leaves(self, command, begin, end):
+        """From when on a command leads back from the limit it stands at; it is linear in time."""
+        limit, out = self.held
+        back = lambda t: -out * command(t, limit)
+        if back(begin) > 0:
+            return begin
+        return min(brentq(back, begin, end, xtol=1e-12) + 1e-9, end) if back(end) > 0 else end
 
     def run(self, state, command, begin, end, rows):
-        """Integrates (angle, speed) with command(t, angle); states at `rows` and at the end."""
+        """Integrates (angle, speed) with command(t, angle); states at `rows` and at the end. At the end
+        of its travel the axis stops dead."""
         def slope(t, y):
             wanted = min(max(command(t, y[0]), -self.speed), self.speed)
             pull = (wanted - y[1]) / self.lag
             return y[1], min(max(pull, -self.acceleration), self.acceleration)
 
-        done = solve_ivp(slope, (begin, end), state, rtol=1e-8, atol=1e-11, t_eval=np.append(rows, end))
-        return done.y[:, -1], done.y[0, :-1]
+        ends = [lambda t, y, e=e: y[0] - e for e in self.limits]
+        for event, out in zip(ends, (-1, 1)):
+            event.terminal, event.direction = True, out
+        angles, rows, state = [], np.asarray(rows), np.array(state)
+        while begin < end:
+            for limit, out in zip(self.limits, (-1, 1)):
+                if out * (state[0] - limit) >= 0 and state[1] == 0.0:
+                    self.held, state = (limit, out), np.array([limit, 0.0])
+                    begin = self.leaves(command, begin, end)
+                    angles.extend([limit] * int((rows < begin).sum()))
+                    rows = rows[rows >= begin]
+            if begin >= end:
+                break
+            done = solve_ivp(slope, (begin, end), state, rtol=1e-8, atol=1e-11, dense_output=True, events=ends,
+                             max_step=(end - begin) / 4)
+            inside = rows < done.t[-1] if done.status == 1 else rows <= end
+            angles.extend(done.sol(rows[inside])[0])
+            rows, begin = rows[~inside], done.t[-1]
+            state = done.y[:, -1]
+            if done.status == 1:
+                state = np.array([self.limits[0 if len(done.t_events[0]) else 1], 0.0])
+        return state, angles
 
 
 def follow(target, chain, picture, axes, on_angle, fed):
@@ -114,7 +147,7 @@ def follow(target, chain, picture, axes, on_angle, fed):
     events = sorted([(t, 1, k) for k, t in enumerate(frames)] +
                     [(t + chain.delay, 0 if chain.delay > 0 else 2, k) for k, t in enumerate(frames)])
     events = [e for e in events if e[0] <= target.duration] + [(target.duration, 3, -1)]
-    states = [np.array([a, 0.0]) for a in target.at(0)]
+    states = [axis.begin(a) for axis, a in zip(axes, target.at(0))]
     angles, row = [[], []], 0
     speed, place, estimate = np.zeros(2), target.at(0), np.zeros(2)
     seen, last, answered, now, seen_speeds, slips = 0.0, None, 0.0, 0.0, [], []
@@ -170,15 +203,16 @@ def loops(rig, chain, crossovers):
         yield dead, value(t["gain"]) if "gain" in t else usual, late if on_angle else 0.0
 
 
-def run_figures(rig, chain, drives, f):
-    """Rows against the target for this detector: (root mean squares, places, blur, speeds)."""
+def run_figures(rig, chain, drives, limits, f):
+    """Rows against the target for this detector: (root mean squares, places, blur, speeds, parts of the
+    time at a limit). `limits`: least and most angle of each axis."""
     t, picture, target = rig.get("tracking", {}), Picture(rig["camera"]), Target(rig)
     crossovers = {a: f[f"{a}.loop.crossover"] for a in AXES}
     axes = []
     for axis, (_, gain, _) in zip(AXES, loops(rig, chain, crossovers)):
         d = drives[axis]
         speed = min(d.speed_top(), value(rig[axis]["loop"].get("speed_limit", "none")))
-        axes.append(Follower(gain, 1 / crossovers[axis], speed, d.peak_acceleration(d.ratio)))
+        axes.append(Follower(gain, 1 / crossovers[axis], speed, d.peak_acceleration(d.ratio), limits[axis]))
 
     def run(fed):
         rows, angles, speeds, slips = follow(target, chain, picture, axes,
@@ -186,7 +220,8 @@ def run_figures(rig, chain, drives, f):
         at = np.array([target.at(x) for x in rows])
         errors = at - angles
         places = np.array([picture.place(e, b) for e, b in zip(errors, at[:, 1])])
-        return np.sqrt((errors**2).mean(axis=0)), places, speeds, slips
+        held = [np.mean((a <= axis.limits[0]) | (a >= axis.limits[1])) for a, axis in zip(angles.T, axes)]
+        return np.sqrt((errors**2).mean(axis=0)), places, speeds, slips, held
 
     return run, picture
 
@@ -196,7 +231,7 @@ def cannot(rig, drives, f):
                or drives[a].peak_acceleration(drives[a].ratio) <= 0 for a in AXES)
 
 
-def tracking_figures(rig, drives, f):
+def tracking_figures(rig, drives, limits, f):
     t, out = rig.get("tracking", {}), {}
     for axis in AXES:
         top = min(drives[axis].speed_top(), value(rig[axis]["loop"].get("speed_limit", "none")))
@@ -205,7 +240,7 @@ def tracking_figures(rig, drives, f):
     top, pull = out["pan.eye.pursuit_ratio"] * 100 * DEG, pan.peak_acceleration(pan.ratio)
     nearest = target.v * max(1 / top, math.sqrt(3 * math.sqrt(3) / 8 / pull)) if pull > 0 else None
     out["pan.tracking.blind_cone"] = None if nearest is None else math.asin(min(nearest / target.d, 1))
-    of_axis = "target_speed dead_time gain gain_ceiling ramp_lag error_rms error_rms_unfed error_rms_fed error_px"
+    of_axis = "target_speed dead_time gain gain_ceiling ramp_lag error_rms error_rms_unfed error_rms_fed error_px at_limit"
     if cannot(rig, drives, f):
         out.update({f"{a}.tracking.{k}": None for a in AXES for k in of_axis.split()})
         out.update({f"tracking.{k}": None for k in "in_middle blur_px skew_px best_detector".split()})
@@ -215,8 +250,8 @@ def tracking_figures(rig, drives, f):
     crossovers = {a: f[f"{a}.loop.crossover"] for a in AXES}
     distance = []
     for chain in chains:
-        run, picture = run_figures(rig, chain, drives, f)
-        rms, places, speeds, slips = run(fed)
+        run, picture = run_figures(rig, chain, drives, limits, f)
+        rms, places, speeds, slips, held = run(fed)
         distance.append((places**2).sum(axis=1).mean())
         if chain is not chains[0]:
             continue
@@ -224,7 +259,7 @@ def tracking_figures(rig, drives, f):
         for i, (axis, (dead, gain, late)) in enumerate(zip(AXES, loops(rig, chain, crossovers))):
             lag = None if target.kind == "jump" else peaks[i] * (1 / gain + late) * (1 - fed)
             values = (peaks[i], dead, gain, math.pi / 4 / dead, lag, rms[i], unfed[i], all_fed[i],
-                      np.abs(places[:, i]).max())
+                      np.abs(places[:, i]).max(), held[i])
             out.update({f"{axis}.tracking.{k}": v for k, v in zip(of_axis.split(), values)})
         middle = (np.abs(places) <= picture.half / 3).all(axis=1)
         blur = np.sort(np.hypot(*slips.T)) * picture.scale * picture.exposure
@@ -252,6 +287,9 @@ def with_something_to_follow(rig, rng):
                      for k in range(5)]
         times = sorted(value(p[0]) for p in t["path"])
         t["path"] = [[f"{time!r} s", *p[1:]] for time, p in zip(times, t["path"])]
+    for axis in AXES:  # stops are about 160 deg off: some targets lead beyond the soft limits
+        if rng.random() < 0.25 and isinstance(rig[axis].get("stops"), dict):
+            rig[axis]["stops"]["soft_inset"] = f"{rng.uniform(130, 150)!r} deg"
     rig["tracking"] = t
     rig["camera"]["readout"] = f"{rng.uniform(0, 30)!r} ms"
     rig["detectors"] = [{"name": f"detector {i}", "frame_rate": f"{rng.uniform(10, 70)!r} Hz",

@@ -48,7 +48,7 @@ TEST(Coupling, OfABalancedRoundLoadHardlyPushesAndOfALopsidedOneFails) {
 TEST(Coupling, IsLeftOutOfAQuickAnalysisWithAReason) {
   const Analysis quick = analyse(tests::owl(), {.quick = true});
   EXPECT_TRUE(quick.coupling.both.bus_A.empty());
-  EXPECT_EQ(quick.figure("both.settle_time")->because, "left out of a quick analysis");
+  EXPECT_EQ(quick.figure("both.settle_time")->because, "worked out when nothing is dragged");
   EXPECT_EQ(finding(quick, "pan.coupling.disturbance"), nullptr);
 }
 

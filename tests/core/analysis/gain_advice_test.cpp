@@ -151,6 +151,23 @@ TEST(ControlRate, IsNoMatterForAResonanceAtWhichTheLoopDoesNothing) {
   EXPECT_NE(f->because.find("is too fast for the control rate, but"), std::string::npos);
 }
 
+TEST(GainAdvice, IsLeftOutOfAQuickAnalysisWithAReason) {
+  const Analysis quick = analyse(owl(), {.quick = true});
+  const Analysis whole = analyse(owl(), {.remedies = false});
+  EXPECT_TRUE(advice_of(quick, Axis::pan).sentences.empty());
+  for (const char* id : {"pan.advice.speed_gain", "tilt.advice.crossover"}) {
+    EXPECT_TRUE(quick.figure(id)->is_aside) << id;
+    EXPECT_EQ(quick.figure(id)->because, "worked out when nothing is dragged") << id;
+    EXPECT_TRUE(whole.value(id)) << id;
+  }
+  // What a drag does show is the same.
+  for (const Finding& shown : quick.findings) {
+    const Finding* same = finding(whole, shown.id.c_str());
+    ASSERT_NE(same, nullptr) << shown.id;
+    EXPECT_EQ(same->because, shown.because) << shown.id;
+  }
+}
+
 TEST(GapSwing, IsAFindingInPixelsAndBandWithTheEncoderAtTheOutput) {
   Rig rig = owl();
   rig.pan.encoder.at = {"output"};

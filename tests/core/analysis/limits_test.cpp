@@ -5,6 +5,7 @@
 #include <numbers>
 
 #include "core/analysis/analysis.h"
+#include "core/units/angle.h"
 #include "tests/support/owl_rig.h"
 #include "tests/support/tol.h"
 
@@ -13,7 +14,6 @@ namespace gazewright {
 namespace {
 
 using tests::owl;
-constexpr double kRadPerDeg = std::numbers::pi / 180;
 
 Analysis analysed(const Rig& rig) { return analyse(rig, {.remedies = false}); }
 
@@ -76,15 +76,15 @@ TEST(Limits, TheLeastInsetJustHoldsTheAxis) {
   const double least = analysed(rig).value("pan.travel.least_inset").value();
   const double braking = analysed(rig).value("pan.travel.braking_angle_limit").value();
   // Two samples at 8 kHz and 1/(2π·1 kHz) at 900°/s.
-  EXPECT_NEAR(least - braking, 900 * kRadPerDeg * (2 / 8e3 + 1 / (2 * std::numbers::pi * 1e3)),
+  EXPECT_NEAR(least - braking, 900 * kDegree_rad * (2 / 8e3 + 1 / (2 * std::numbers::pi * 1e3)),
               tol(1e-12));
   rig.pan.stops.soft_inset_rad = si_quantity(least * 1.0001);
   EXPECT_EQ(analysed(rig).value("pan.travel.speed_at_stop"), 0);
   EXPECT_EQ(finding(analysed(rig), "pan.travel.soft_inset").verdict, Verdict::tight);
   rig.pan.stops.soft_inset_rad = si_quantity(braking / 2);
   const double left = analysed(rig).value("pan.travel.speed_at_stop").value();
-  EXPECT_GT(left, 0.5 * 900 * kRadPerDeg);  // half the way takes half the energy, or near that
-  EXPECT_LT(left, 0.85 * 900 * kRadPerDeg);
+  EXPECT_GT(left, 0.5 * 900 * kDegree_rad);  // half the way takes half the energy, or near that
+  EXPECT_LT(left, 0.85 * 900 * kDegree_rad);
   EXPECT_EQ(finding(analysed(rig), "pan.travel.soft_inset").verdict, Verdict::fails);
 }
 
@@ -98,7 +98,8 @@ TEST(Limits, TheSpeedAllowedOverTheTravelAgreesWithTheLeastInset) {
       const double angle =
           end_angle_rad(curves.travel, *curves.travel.stops_rad, end) - sign_of(end) * need;
       // Gravity at its angle is never worse than the worst; the bound is drawn with 60 chords.
-      EXPECT_GT(bound_at_radps(curves.speed_over_travel.stop(end), angle), 0.97 * 900 * kRadPerDeg);
+      EXPECT_GT(bound_at_radps(curves.speed_over_travel.stop(end), angle),
+                0.97 * 900 * kDegree_rad);
     }
   }
 }
@@ -110,7 +111,7 @@ TEST(Limits, ACableShorterThanTheSoftLimitsIsOutOfOrder) {
   const Analysis analysis = analysed(rig);
   const Finding& order = finding(analysis, "pan.travel.order");
   EXPECT_EQ(order.verdict, Verdict::fails);
-  EXPECT_NEAR(*order.capacity, 216 * kRadPerDeg, tol(1e-9));
+  EXPECT_NEAR(*order.capacity, 216 * kDegree_rad, tol(1e-9));
   EXPECT_TRUE(order.because.starts_with("one way cable 108°, soft limit ")) << order.because;
   EXPECT_NE(order.because.find("the other way cable -108°, soft limit "), std::string::npos)
       << order.because;

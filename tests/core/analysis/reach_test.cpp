@@ -6,6 +6,7 @@
 
 #include "core/analysis/analysis.h"
 #include "core/analysis/context.h"
+#include "core/units/angle.h"
 #include "tests/support/finding.h"
 #include "tests/support/owl_rig.h"
 #include "tests/support/tol.h"
@@ -15,13 +16,11 @@ namespace {
 
 using tests::finding;
 
-constexpr double kDegree = M_PI / 180;
-
 KeepOut keep_out(const char* name, double pan_from, double pan_to, double tilt_from,
                  double tilt_to) {
   return {name,
-          {si_quantity(pan_from * kDegree), si_quantity(pan_to * kDegree)},
-          {si_quantity(tilt_from * kDegree), si_quantity(tilt_to * kDegree)}};
+          {si_quantity(pan_from * kDegree_rad), si_quantity(pan_to * kDegree_rad)},
+          {si_quantity(tilt_from * kDegree_rad), si_quantity(tilt_to * kDegree_rad)}};
 }
 
 TEST(Reach, WithPanAllRoundItPointsAtTheSineOfItsTilt) {
@@ -30,7 +29,7 @@ TEST(Reach, WithPanAllRoundItPointsAtTheSineOfItsTilt) {
   rig.pan.cable = {};
   rig.pan.stops.presence = rig.pan.cable.presence = Presence::none;
   rig.tilt.stops.centre_rad = si_quantity(0);
-  rig.tilt.stops.soft_inset_rad = si_quantity(50 * kDegree);
+  rig.tilt.stops.soft_inset_rad = si_quantity(50 * kDegree_rad);
   const Analysis analysis = analyse(rig, {.remedies = false});
   const double tilt = analysis.value("tilt.travel.usable").value() / 2;
   EXPECT_NEAR(analysis.value("reach.sphere_share").value(), std::sin(tilt), tol(1e-12));
@@ -77,10 +76,10 @@ TEST(Reach, TheMapComesFromItsInputsAloneAndEachOfThemCounts) {
 
 TEST(Reach, TheMirroredRigHasTheMirroredMap) {
   Rig rig = tests::owl();
-  rig.pan.stops.centre_rad = si_quantity(20 * kDegree);
+  rig.pan.stops.centre_rad = si_quantity(20 * kDegree_rad);
   rig.keep_outs = {keep_out("lamp", -20, 16, 30, 60), keep_out("wall", 100, 150, -40, 10)};
   Rig mirrored = rig;
-  mirrored.pan.stops.centre_rad = si_quantity(-20 * kDegree);
+  mirrored.pan.stops.centre_rad = si_quantity(-20 * kDegree_rad);
   mirrored.keep_outs = {keep_out("lamp", -16, 20, 30, 60), keep_out("wall", -150, -100, -40, 10)};
   for (auto* bodies : {&mirrored.on_pan, &mirrored.on_tilt})
     for (Body& body : *bodies) body.centre_m[1].si = -*body.centre_m[1].si;
@@ -169,13 +168,13 @@ TEST(KeepOutFinding, IsAskedOnlyWhereThereAreKeepOuts) {
   rig.keep_outs = {keep_out("lamp", -20, 15, 30, 60)};
   Analysis analysis = analyse(rig, {.remedies = false});
   EXPECT_EQ(finding(analysis, "pan.travel.keep_out")->because, "no keep-out lies across the move");
-  EXPECT_NEAR(finding(analysis, "tilt.travel.keep_out")->capacity.value(), 60 * kDegree,
+  EXPECT_NEAR(finding(analysis, "tilt.travel.keep_out")->capacity.value(), 60 * kDegree_rad,
               tol(1e-12));
   EXPECT_EQ(finding(analysis, "tilt.travel.keep_out")->verdict, Verdict::holds);
   rig.keep_outs = {keep_out("", 375, 380, -5, 5)};  // 15 to 20 deg, a turn further
   analysis = analyse(rig);
   const Finding* found = finding(analysis, "pan.travel.keep_out");
-  EXPECT_NEAR(found->capacity.value(), 30 * kDegree, tol(1e-9));
+  EXPECT_NEAR(found->capacity.value(), 30 * kDegree_rad, tol(1e-9));
   EXPECT_EQ(found->verdict, Verdict::fails);
   EXPECT_FALSE(found->remedies.empty());
   rig.keep_outs = {keep_out("window", -5, 5, -5, 5)};

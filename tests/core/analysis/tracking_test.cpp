@@ -6,6 +6,7 @@
 
 #include "core/analysis/analysis.h"
 #include "core/rig/fields.h"
+#include "core/units/angle.h"
 #include "tests/support/finding.h"
 #include "tests/support/owl_rig.h"
 #include "tests/support/random_bodies.h"
@@ -16,7 +17,6 @@ namespace {
 
 using tests::finding;
 
-constexpr double kDegree = M_PI / 180;
 constexpr AnalyseOptions kQuick{.remedies = false};
 
 Analysis of(const std::string& tracking) {
@@ -93,6 +93,32 @@ TEST(Tracking, LosesATargetThatJumpsOutOfThePicture) {
   EXPECT_TRUE(analysis.figure("pan.tracking.ramp_lag")->is_aside);
 }
 
+TEST(Tracking, StaysWithinTheSoftLimitsAndSaysForHowLongTheyHoldIt) {
+  Rig rig = tests::owl();
+  const Analysis wide = analyse(rig, kQuick);
+  EXPECT_EQ(value(wide, "pan.tracking.at_limit"), 0);
+  // The walk comes and goes at 60° of pan; the stops are at 160°, so this leaves 40° each way.
+  rig.pan.stops.soft_inset_rad = si_quantity(120 * kDegree_rad);
+  const Analysis narrow = analyse(rig, kQuick);
+  const double end = *narrow.of(Axis::pan).travel.soft_rad / 2;
+  const auto& angle = narrow.tracking.detectors.front().angle_rad[0];
+  EXPECT_EQ(std::ranges::max(angle), end);
+  EXPECT_EQ(std::ranges::min(angle), -end);
+  // Beyond it for 2·(tan 60° − tan(end))·d/v of the 2·tan 60°·d/v of the walk.
+  const double beyond = 1 - std::tan(end) / std::tan(60 * kDegree_rad);
+  EXPECT_NEAR(value(narrow, "pan.tracking.at_limit"), beyond, tol(0.04)) << "a lag late";
+  EXPECT_EQ(value(narrow, "tilt.tracking.at_limit"), 0);
+  EXPECT_NE(finding(narrow, "pan.tracking.in_picture")->because.find("holds the axis for"),
+            std::string::npos)
+      << finding(narrow, "pan.tracking.in_picture")->because;
+  rig.pan.stops.soft_inset_rad = {};  // the hard stops are wide enough
+  EXPECT_EQ(value(analyse(rig, kQuick), "pan.tracking.at_limit"), 0);
+  rig.pan.stops = {};
+  EXPECT_EQ(analyse(rig, kQuick).figure("pan.tracking.at_limit")->because, "needs pan.stops");
+  rig.pan.stops.presence = Presence::none;
+  EXPECT_EQ(value(analyse(rig, kQuick), "pan.tracking.at_limit"), 0);
+}
+
 TEST(Tracking, SaysWhatItNeeds) {
   Rig rig = tests::owl();
   rig.camera.delay_s = {};
@@ -109,7 +135,7 @@ TEST(Tracking, SaysWhatItNeeds) {
 
 TEST(Tracking, TheBlindConeGrowsWithSpeedAndNearness) {
   const Analysis analysis = of("tracking: {speed: 3 m/s, passing_distance: 1 m}\n");
-  const double most = std::min(value(analysis, "pan.output.speed_top"), 900 * kDegree);
+  const double most = std::min(value(analysis, "pan.output.speed_top"), 900 * kDegree_rad);
   const double most_radps2 = value(analysis, "pan.output.acceleration_peak");
   // Straight past at r: pan = atan(v·t/r); its peak acceleration found by looking.
   double steepest = 0;

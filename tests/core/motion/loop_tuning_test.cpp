@@ -8,6 +8,7 @@
 
 #include "core/motion/loop.h"
 #include "core/motion/step.h"
+#include "core/units/angle.h"
 #include "tests/core/motion/small_axis.h"
 #include "tests/support/random_bodies.h"
 #include "tests/support/tol.h"
@@ -17,7 +18,6 @@ namespace {
 
 using testing::Random;
 constexpr double kPi = std::numbers::pi;
-constexpr double kDegree = kPi / 180;
 
 /// From a microscope's stage to a searchlight: scales vary by decades, what makes a train
 /// reasonable is kept (some damping, a drive that can move it).
@@ -51,7 +51,7 @@ AxisModel random_axis(Random& random) {
 }
 
 TuningGoal goal_of(const AxisModel& axis) {
-  return {45 * kDegree, {}, 0.1 * stall_torque_Nm(axis)};
+  return {45 * kDegree_rad, {}, 0.1 * stall_torque_Nm(axis)};
 }
 
 TEST(LoopTuning, KeepsItsMarginsOnRandomAxes) {
@@ -65,9 +65,9 @@ TEST(LoopTuning, KeepsItsMarginsOnRandomAxes) {
     ++advised;
     const LoopStudy study = study_loops(with_gains(axis, tuning->gains), points);
     EXPECT_TRUE(study.is_stable) << i;
-    EXPECT_GE(study.speed.phase_margin_rad.value_or(9), 45 * kDegree) << i;
+    EXPECT_GE(study.speed.phase_margin_rad.value_or(9), 45 * kDegree_rad) << i;
     EXPECT_GE(study.speed.gain_margin.value_or(9), 2) << i;
-    EXPECT_GE(study.position.phase_margin_rad.value_or(9), 45 * kDegree) << i;
+    EXPECT_GE(study.position.phase_margin_rad.value_or(9), 45 * kDegree_rad) << i;
     EXPECT_GE(study.position.gain_margin.value_or(9), 2) << i;
     EXPECT_LE(study.peak.value_or(9), 1.06) << i;
   }
@@ -130,7 +130,7 @@ TEST(LoopTuning, GivesALargerMarginForLessCrossover) {
   double before = kInfinity;
   for (const double margin : {30.0, 45.0, 60.0, 70.0}) {
     TuningGoal goal = goal_of(axis);
-    goal.margin_rad = margin * kDegree;
+    goal.margin_rad = margin * kDegree_rad;
     const Tuning tuning = tuned(axis, points, goal).value();
     EXPECT_LE(tuning.crossover_radps, before * 1.001);
     before = tuning.crossover_radps;

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "core/units/angle.h"
 #include "tests/core/motion/small_axis.h"
 #include "tests/support/tol.h"
 
@@ -14,7 +15,6 @@ namespace {
 
 using tests::linear_axis;
 using tests::small_axis;
-constexpr double kRadPerDeg = std::numbers::pi / 180;
 
 /// Inertias alone under a motor torque that speed does not change.
 AxisModel inertia_axis(double load_kgm2, double rotor_kgm2, double motor_torque_Nm, double ratio) {
@@ -29,24 +29,24 @@ AxisModel inertia_axis(double load_kgm2, double rotor_kgm2, double motor_torque_
 // Source: Siciliano et al., Robotics: Modelling, Planning and Control, Springer 2009, 4.2.1
 // (t = 2·√(θ/α), from memory): 90° at 2000°/s² takes 0.424264 s, at most 424.264°/s.
 TEST(FastestMove, OfAPureInertiaIsATriangleOfSpeed) {
-  const double alpha = 2000 * kRadPerDeg;
-  const auto move = fastest_move(inertia_axis(1, 0.5, 1.5 * alpha, 1), 90 * kRadPerDeg);
+  const double alpha = 2000 * kDegree_rad;
+  const auto move = fastest_move(inertia_axis(1, 0.5, 1.5 * alpha, 1), 90 * kDegree_rad);
   ASSERT_TRUE(move);
   EXPECT_NEAR(move->time_s, 0.424264, tol(1e-6));
   EXPECT_NEAR(move->switch_time_s, 0.212132, tol(1e-6));
-  EXPECT_NEAR(move->peak_speed_radps / kRadPerDeg, 424.264, tol(1e-3));
+  EXPECT_NEAR(move->peak_speed_radps / kDegree_rad, 424.264, tol(1e-3));
 }
 
 // Same source: t = θ/ω + ω/α, 0.45 s for 90° at most 300°/s. Next to no resistance and no
 // inductance hold the torque until the back-EMF meets the bus, e = Kt·ω/1.5 = m·V/√3.
 TEST(FastestMove, WithASharpTopSpeedIsATrapezoid) {
-  const double alpha = 2000 * kRadPerDeg, top = 300 * kRadPerDeg;
+  const double alpha = 2000 * kDegree_rad, top = 300 * kDegree_rad;
   AxisModel axis = inertia_axis(1, 0.5, 1.5 * alpha, 1);
   axis.drive.phase_resistance_ohm = 1e-9;
   axis.drive.phase_inductance_H = 0;
   axis.drive.bus_voltage_V =
       axis.drive.torque_constant_NmpA * top / 1.5 * std::sqrt(3.0) / axis.drive.modulation_limit;
-  const auto move = fastest_move(axis, 90 * kRadPerDeg);
+  const auto move = fastest_move(axis, 90 * kDegree_rad);
   ASSERT_TRUE(move);
   EXPECT_NEAR(move->time_s, 0.45, tol(0.45 * 1e-4));
   EXPECT_NEAR(move->peak_speed_radps, top, tol(top * 1e-4));

@@ -2,26 +2,27 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <numeric>
 
 #include "core/tracking/chance.h"
 #include "core/tracking/followed_motion.h"
 #include "core/tracking/outer_loop.h"
+#include "core/units/angle.h"
 #include "tests/support/random_bodies.h"
 #include "tests/support/tol.h"
 
 namespace gazewright {
 namespace {
 
-constexpr double kDegree = M_PI / 180;
 constexpr CameraPicture kPicture{
     .pixels_per_radian = 1000, .half_width_px = 640, .half_height_px = 360, .exposure_s = 5e-3};
 
 /// 20°/s for 10 s, long enough to settle.
 Target ramp() {
   return {.kind = TargetKind::path,
-          .points = {{0, {0, 0}}, {10, {200 * kDegree, 20 * kDegree}}},
+          .points = {{0, {0, 0}}, {10, {200 * kDegree_rad, 20 * kDegree_rad}}},
           .duration_s = 10};
 }
 
@@ -42,43 +43,111 @@ TEST(Follow, StaysBehindARampByItsSpeedOverTheGainWhateverTheDelay) {
     const Vision vision{.interval_s = 1.0 / 30, .delay_s = delay_s};
     const FollowTrace trace = follow(ramp(), vision, following(4), kPicture);
     // 10 s are forty times 1/gain: what is left of the start is e^-40 of 5°.
-    EXPECT_NEAR(last_error_rad(ramp(), trace), ramp_lag_rad(20 * kDegree, 4, 0, 0), tol(1e-9))
+    EXPECT_NEAR(last_error_rad(ramp(), trace), ramp_lag_rad(20 * kDegree_rad, 4, 0, 0), tol(1e-9))
         << delay_s;
   }
+}
+
+TEST(Follow, StopsDeadAtTheEndOfItsTravelAndComesBackWithTheTarget) {
+  // Out to 40° and back, 20°/s; held at 25°.
+  const Target target{.kind = TargetKind::path,
+                      .points = {{0, {0, 0}}, {2, {40 * kDegree_rad, 0}}, {4, {0, 0}}},
+                      .duration_s = 4};
+  const double end = 25 * kDegree_rad;
+  for (const bool on_angle : {false, true}) {
+    for (const double fed : {0.0, 1.0}) {
+      Following bounded = following(on_angle ? 20 : 4, fed, on_angle);
+      bounded.axis[0].most_rad = end;
+      const Vision vision{.interval_s = 1.0 / 60, .delay_s = 0.02};
+      const FollowTrace trace = follow(target, vision, bounded, kPicture);
+      const FollowTrace free =
+          follow(target, vision, following(on_angle ? 20 : 4, fed, on_angle), kPicture);
+      const auto& angle = trace.angle_rad[0];
+      const auto times = follow_times_s(target.duration_s);
+      EXPECT_EQ(std::ranges::max(angle), end);
+      bool was_held = false;
+      for (std::size_t i = 0; i < angle.size(); ++i) {
+        was_held = was_held || angle[i] == end;
+        // Until then nothing tells it from the free one.
+        if (was_held) break;
+        EXPECT_DOUBLE_EQ(angle[i], free.angle_rad[0][i]) << times[i];
+      }
+      // It is there a lag after the target and leaves it a lag later than the target comes back.
+      const auto held = static_cast<double>(std::ranges::count(angle, end));
+      const double held_s = held * (times[1] - times[0]);
+      EXPECT_NEAR(held_s, 2 * 15.0 / 20, 0.35) << on_angle << fed;
+      EXPECT_LT(angle.back(), 12 * kDegree_rad);
+      for (std::size_t k = 0; k < trace.frame_s.size(); ++k) {
+        if (trace.frame_s[k] < 1.6 || trace.frame_s[k] > 2.4) continue;
+        EXPECT_EQ(trace.at_frame_radps[0][k], 0) << "no speed is left at the end";
+      }
+    }
+  }
+}
+
+TEST(Follow, BeginsAtTheEndOfTheTravelWhereTheTargetIsBeyondIt) {
+  const Target still{.kind = TargetKind::path,
+                     .points = {{0, {30 * kDegree_rad, 0}}, {1, {30 * kDegree_rad, 0}}},
+                     .duration_s = 1};
+  Following bounded = following(4);
+  bounded.axis[0].most_rad = 20 * kDegree_rad;
+  const FollowTrace trace = follow(still, {.interval_s = 1e-2}, bounded, kPicture);
+  for (const double angle : trace.angle_rad[0]) EXPECT_EQ(angle, 20 * kDegree_rad);
+}
+
+TEST(FollowedMotion, MeetsTheEndOfItsTravelOnItsWayOutThoughItTurnsBack) {
+  FollowedAxis axis{.gain_1ps = 1, .speed_limit_radps = 10, .acceleration_limit_radps2 = 2};
+  axis.most_rad = 0.5;
+  FollowedMotion motion(axis, 0);
+  motion.take_speed(1, 0.5);  // v = 1 after 0.5 s, at 0.25
+  EXPECT_DOUBLE_EQ(motion.angle_rad(), 0.25);
+  // Braked at 2 rad/s² from there on it would turn at 0.25 + 1/4 = 0.5: that just is within.
+  FollowedMotion turns = motion;
+  turns.take_speed(-1, 1);
+  EXPECT_NEAR(turns.angle_rad(), 0.25, tol(1e-9)) << "back where it was, 1 rad/s the other way";
+  axis.most_rad = 0.46;
+  FollowedMotion stopped(axis, 0);
+  stopped.take_speed(1, 0.5);
+  stopped.take_speed(-1, 1);
+  // Meets 0.46 after t with t − t² = 0.21: t = 0.3; dead there, then back from rest at 2 rad/s² for
+  // 0.5 s up to 1 rad/s and 0.2 s with that.
+  EXPECT_NEAR(stopped.angle_rad(), 0.46 - 0.25 - 0.2, tol(1e-9));
 }
 
 TEST(Follow, LosesThePartOfTheLagThatIsFedForward) {
   const Vision vision{.interval_s = 1.0 / 30, .delay_s = 0.05};
   for (const double part : {0.5, 1.0}) {
     const FollowTrace trace = follow(ramp(), vision, following(4, part), kPicture);
-    EXPECT_NEAR(last_error_rad(ramp(), trace), ramp_lag_rad(20 * kDegree, 4, 0, part), tol(1e-9));
+    EXPECT_NEAR(last_error_rad(ramp(), trace), ramp_lag_rad(20 * kDegree_rad, 4, 0, part),
+                tol(1e-9));
   }
 }
 
 TEST(Follow, ActingOnTheAngleStaysBehindByTheDelayAsWell) {
   const Vision vision{.interval_s = 1e-3, .delay_s = 0.05};
   const FollowTrace trace = follow(ramp(), vision, following(20, 0, true), kPicture);
-  const double lag_rad = ramp_lag_rad(20 * kDegree, 20, vision.delay_s + vision.mean_hold_s(), 0);
+  const double lag_rad =
+      ramp_lag_rad(20 * kDegree_rad, 20, vision.delay_s + vision.mean_hold_s(), 0);
   // The held angle is between 0 and 1 ms older than the delay: half of that is 0.01°.
-  EXPECT_NEAR(last_error_rad(ramp(), trace), lag_rad, tol(0.011 * kDegree));
+  EXPECT_NEAR(last_error_rad(ramp(), trace), lag_rad, tol(0.011 * kDegree_rad));
   const FollowTrace fed = follow(ramp(), vision, following(20, 1, true), kPicture);
   EXPECT_NEAR(last_error_rad(ramp(), fed), 0, tol(1e-6));
 }
 
 TEST(Follow, SwingsUpJustAboveTheGainThatLeavesNoPhaseMargin) {
   // Pictures without hold or lag are an integrator with dead time: K·T = π/2 is the limit.
-  Target jump{.kind = TargetKind::jump, .jump_rad = {5 * kDegree, 0}, .duration_s = 6};
+  Target jump{.kind = TargetKind::jump, .jump_rad = {5 * kDegree_rad, 0}, .duration_s = 6};
   const Vision vision{.interval_s = 1e-3, .delay_s = 0.1};
   const double limit = gain_ceiling_1ps(vision.delay_s + vision.mean_hold_s() + 5e-3, 0);
   const auto late_swing_rad = [&](double gain_1ps) {
     const FollowTrace trace = follow(jump, vision, following(gain_1ps), kPicture);
     double most = 0;
     for (std::size_t i = trace.angle_rad[0].size() * 3 / 4; i < trace.angle_rad[0].size(); ++i)
-      most = std::max(most, std::abs(trace.angle_rad[0][i] - 5 * kDegree));
+      most = std::max(most, std::abs(trace.angle_rad[0][i] - 5 * kDegree_rad));
     return most;
   };
-  EXPECT_LT(late_swing_rad(0.93 * limit), 3 * kDegree);
-  EXPECT_GT(late_swing_rad(1.07 * limit), 8 * kDegree);
+  EXPECT_LT(late_swing_rad(0.93 * limit), 3 * kDegree_rad);
+  EXPECT_GT(late_swing_rad(1.07 * limit), 8 * kDegree_rad);
 }
 
 TEST(Follow, GivesTheSameRunForTheSameSeedAndAnotherForAnother) {
@@ -95,7 +164,7 @@ TEST(Follow, GivesTheSameRunForTheSameSeedAndAnotherForAnother) {
 
 TEST(Follow, StopsWhenTheTargetHasLeftThePicture) {
   // A jump of 60° leaves a picture of ±32.6°: nothing is found any more, and the axis rests.
-  const Target jump{.kind = TargetKind::jump, .jump_rad = {60 * kDegree, 0}, .duration_s = 2};
+  const Target jump{.kind = TargetKind::jump, .jump_rad = {60 * kDegree_rad, 0}, .duration_s = 2};
   const FollowTrace trace =
       follow(jump, {.interval_s = 0.02, .delay_s = 0.02}, following(6), kPicture);
   EXPECT_EQ(trace.angle_rad[0].back(), 0);

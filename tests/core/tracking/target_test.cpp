@@ -5,14 +5,13 @@
 #include <cmath>
 
 #include "core/rig/fields.h"
+#include "core/units/angle.h"
 #include "tests/support/owl_rig.h"
 #include "tests/support/random_bodies.h"
 #include "tests/support/tol.h"
 
 namespace gazewright {
 namespace {
-
-constexpr double kDegree = M_PI / 180;
 
 Target target(const std::string& tracking) {
   return target_of(with_defaults(tests::rig_of(tests::kOwl + tracking)));
@@ -23,10 +22,10 @@ TEST(Target, WalksPastOnAStraightLineAtTheTasksDistance) {
   // From -60° to 60° of pan at 2.5 m: 2·2.5·√3/1.4 s.
   EXPECT_NEAR(walk.duration_s, 2 * 2.5 * std::sqrt(3) / 1.4, tol(1e-12));
   const double middle = walk.duration_s / 2;
-  EXPECT_NEAR(walk.angle_rad(0)[0], -60 * kDegree, tol(1e-12));
+  EXPECT_NEAR(walk.angle_rad(0)[0], -60 * kDegree_rad, tol(1e-12));
   EXPECT_NEAR(walk.angle_rad(middle)[0], 0, tol(1e-15));
   EXPECT_NEAR(walk.angle_rad(middle)[1], std::atan(0.5), tol(1e-15));
-  EXPECT_NEAR(walk.angle_rad(middle + 2.5 / 1.4)[0], 45 * kDegree, tol(1e-12));
+  EXPECT_NEAR(walk.angle_rad(middle + 2.5 / 1.4)[0], 45 * kDegree_rad, tol(1e-12));
   EXPECT_NEAR(walk.peak_speed_radps()[0], 1.4 / 2.5, tol(1e-15));
 }
 
@@ -53,26 +52,26 @@ TEST(Target, HasItsPeakSpeedWhereTheSlopeOfItsAngleIsSteepest) {
 
 TEST(Target, RunsASineOnBothAxes) {
   const Target sine = target("tracking: {target: sine, amplitude: 10 deg, frequency: 2 Hz}\n");
-  EXPECT_NEAR(sine.angle_rad(0.125)[1], 10 * kDegree, tol(1e-15));
-  EXPECT_NEAR(sine.peak_speed_radps()[0], 4 * M_PI * 10 * kDegree, tol(1e-14));
+  EXPECT_NEAR(sine.angle_rad(0.125)[1], 10 * kDegree_rad, tol(1e-15));
+  EXPECT_NEAR(sine.peak_speed_radps()[0], 4 * M_PI * 10 * kDegree_rad, tol(1e-14));
   EXPECT_DOUBLE_EQ(sine.duration_s, 2);
 }
 
 TEST(Target, JumpsByTheTasksMovesWhereNoJumpIsGiven) {
   const Target jump = target("tracking: {target: jump}\n");
   EXPECT_EQ(jump.angle_rad(0.05), PerAxis{});
-  EXPECT_DOUBLE_EQ(jump.angle_rad(0.2)[0], 40 * kDegree);
-  EXPECT_DOUBLE_EQ(jump.angle_rad(0.2)[1], 25 * kDegree);
+  EXPECT_DOUBLE_EQ(jump.angle_rad(0.2)[0], 40 * kDegree_rad);
+  EXPECT_DOUBLE_EQ(jump.angle_rad(0.2)[1], 25 * kDegree_rad);
 }
 
 TEST(Target, GoesStraightBetweenThePointsOfItsPath) {
   const Target path =
       target("tracking: {target: path, path: [[1 s, 10 deg, 0 deg], [3 s, 30 deg, -8 deg]]}\n");
-  EXPECT_NEAR(path.angle_rad(0)[0], 10 * kDegree, tol(1e-15));
-  EXPECT_NEAR(path.angle_rad(2)[0], 20 * kDegree, tol(1e-15));
-  EXPECT_NEAR(path.angle_rad(2)[1], -4 * kDegree, tol(1e-15));
-  EXPECT_NEAR(path.angle_rad(9)[0], 30 * kDegree, tol(1e-15));
-  EXPECT_NEAR(path.peak_speed_radps()[0], 10 * kDegree, tol(1e-15));
+  EXPECT_NEAR(path.angle_rad(0)[0], 10 * kDegree_rad, tol(1e-15));
+  EXPECT_NEAR(path.angle_rad(2)[0], 20 * kDegree_rad, tol(1e-15));
+  EXPECT_NEAR(path.angle_rad(2)[1], -4 * kDegree_rad, tol(1e-15));
+  EXPECT_NEAR(path.angle_rad(9)[0], 30 * kDegree_rad, tol(1e-15));
+  EXPECT_NEAR(path.peak_speed_radps()[0], 10 * kDegree_rad, tol(1e-15));
 }
 
 }  // namespace

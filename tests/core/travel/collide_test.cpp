@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "core/travel/solid.h"
+#include "core/units/angle.h"
 #include "tests/support/random_bodies.h"
 #include "tests/support/tol.h"
 
@@ -15,9 +16,8 @@ namespace {
 using Eigen::Vector3d;
 using testing::Random;
 
-constexpr double kDegree = M_PI / 180;
 // A contact is reported no later than one least step after it.
-constexpr double kStep_rad = 0.05 * kDegree;
+constexpr double kStep_rad = 0.05 * kDegree_rad;
 
 std::array<Quantity, 3> at(double x, double y, double z) {
   return {si_quantity(x), si_quantity(y), si_quantity(z)};

@@ -4,6 +4,7 @@
 
 #include <cmath>
 
+#include "core/units/angle.h"
 #include "tests/support/random_bodies.h"
 #include "tests/support/tol.h"
 
@@ -11,10 +12,10 @@ namespace gazewright {
 namespace {
 
 using testing::Random;
-constexpr double kDegree = M_PI / 180;
 
 PoseWindow degrees(double pan_least, double pan_most, double tilt_least, double tilt_most) {
-  return {pan_least * kDegree, pan_most * kDegree, tilt_least * kDegree, tilt_most * kDegree};
+  return {pan_least * kDegree_rad, pan_most * kDegree_rad, tilt_least * kDegree_rad,
+          tilt_most * kDegree_rad};
 }
 double share(const PoseWindow& window, const std::vector<PoseWindow>& keep_outs = {}) {
   return axis_share(looked_at(window, keep_outs));
@@ -23,14 +24,15 @@ double share(const PoseWindow& window, const std::vector<PoseWindow>& keep_outs 
 TEST(AxisShare, OfPanAllRoundAndTiltEachWayIsTheSineOfTheTilt) {
   // Source: Archimedes, On the Sphere and Cylinder: a zone is as large as the cylinder around it.
   for (const double tilt : {0.5, 17.0, 45.0, 89.0})
-    EXPECT_NEAR(share(degrees(-180, 180, -tilt, tilt)), std::sin(tilt * kDegree), tol(1e-12));
+    EXPECT_NEAR(share(degrees(-180, 180, -tilt, tilt)), std::sin(tilt * kDegree_rad), tol(1e-12));
   EXPECT_NEAR(share(degrees(-180, 180, -90, 90)), 1, tol(1e-12));
   EXPECT_NEAR(share(degrees(-400, 500, -90, 90)), 1, tol(1e-12)) << "more turns see no more";
 }
 
 TEST(AxisShare, OfASectorIsItsPartOfTheTurn) {
   EXPECT_NEAR(share(degrees(-60, 30, -20, 40)),
-              90 / 360.0 * (std::sin(40 * kDegree) + std::sin(20 * kDegree)) / 2, tol(1e-12));
+              90 / 360.0 * (std::sin(40 * kDegree_rad) + std::sin(20 * kDegree_rad)) / 2,
+              tol(1e-12));
   EXPECT_EQ(share(degrees(10, 10, -20, 40)), 0);
 }
 
@@ -44,7 +46,7 @@ TEST(AxisShare, HalfATurnOfPanSeesAllWhereTiltGoesOverTheTop) {
 TEST(AxisShare, LosesWhatKeepOutsTake) {
   const PoseWindow all = degrees(-180, 180, -90, 90);
   const PoseWindow lamp = degrees(-20, 15, 30, 60);
-  const double taken = 35 / 360.0 * (std::sin(60 * kDegree) - std::sin(30 * kDegree)) / 2;
+  const double taken = 35 / 360.0 * (std::sin(60 * kDegree_rad) - std::sin(30 * kDegree_rad)) / 2;
   EXPECT_NEAR(share(all, {lamp}), 1 - taken, tol(1e-12));
   EXPECT_NEAR(share(all, {lamp, lamp}), 1 - taken, tol(1e-12)) << "once, however often it is said";
   EXPECT_NEAR(share(all, {degrees(340, 375, 30, 60)}), 1 - taken, tol(1e-12)) << "a turn further";
@@ -87,18 +89,20 @@ TEST(ViewShare, OfOnePoseIsTheSolidAngleOfThePicture) {
   // Source: solid angle of a right rectangular pyramid, 4·asin(sin(h/2)·sin(v/2)).
   const PoseWindow pose = degrees(-0.001, 0.001, -0.001, 0.001);
   for (const double h : {20.0, 62.0, 100.0}) {
-    const double v = vertical_view_rad(h * kDegree, 1280, 720);
-    const double exact = std::asin(std::sin(h * kDegree / 2) * std::sin(v / 2)) / M_PI;
-    EXPECT_NEAR(view_share(looked_at(pose, {}), h * kDegree, v), exact, tol(0.003)) << h;
+    const double v = vertical_view_rad(h * kDegree_rad, 1280, 720);
+    const double exact = std::asin(std::sin(h * kDegree_rad / 2) * std::sin(v / 2)) / M_PI;
+    EXPECT_NEAR(view_share(looked_at(pose, {}), h * kDegree_rad, v), exact, tol(0.003)) << h;
   }
 }
 
 TEST(ViewShare, OfPanAllRoundReachesHalfAPictureFurther) {
   const auto windows = looked_at(degrees(-180, 180, -30, 30), {});
-  EXPECT_NEAR(view_share(windows, 60 * kDegree, 40 * kDegree), std::sin(50 * kDegree), tol(0.01));
-  EXPECT_NEAR(view_share(windows, 0.001 * kDegree, 0.001 * kDegree), 0.5, tol(0.02));
-  EXPECT_NEAR(view_share(looked_at(degrees(-180, 180, -80, 80), {}), 60 * kDegree, 40 * kDegree), 1,
-              tol(1e-9));
+  EXPECT_NEAR(view_share(windows, 60 * kDegree_rad, 40 * kDegree_rad), std::sin(50 * kDegree_rad),
+              tol(0.01));
+  EXPECT_NEAR(view_share(windows, 0.001 * kDegree_rad, 0.001 * kDegree_rad), 0.5, tol(0.02));
+  EXPECT_NEAR(
+      view_share(looked_at(degrees(-180, 180, -80, 80), {}), 60 * kDegree_rad, 40 * kDegree_rad), 1,
+      tol(1e-9));
 }
 
 TEST(ViewShare, IsTheShareOfRandomDirectionsInThePictureOfSomePose) {
@@ -106,7 +110,8 @@ TEST(ViewShare, IsTheShareOfRandomDirectionsInThePictureOfSomePose) {
   for (int number = 0; number < 12; ++number) {
     const double p = random.uniform(-100, 0), t = random.uniform(-80, 30);
     const PoseWindow whole = degrees(p, p + random.uniform(1, 200), t, t + random.uniform(1, 50));
-    const double h = random.uniform(10, 110) * kDegree, v = random.uniform(10, 90) * kDegree;
+    const double h = random.uniform(10, 110) * kDegree_rad,
+                 v = random.uniform(10, 90) * kDegree_rad;
     constexpr int kCount = 4000, kPoses = 40;
     int seen = 0;
     for (int i = 0; i < kCount; ++i) {
