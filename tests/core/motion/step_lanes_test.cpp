@@ -107,7 +107,7 @@ TEST(StepLanes, OfAnyScaleGoAsEachStepGoesAlone) {
     return value * std::pow(10, std::uniform_real_distribution(-decades, decades)(engine));
   };
   Compared all;
-  for (int i = 0; i < 40; ++i) {
+  for (int i = 0; i < 24; ++i) {
     AxisModel axis = small_axis();
     axis.gear.stiffness_Nmprad = spread(900, 3);
     axis.gear.damping_Nmsprad = spread(0.4, 3);
