@@ -9,10 +9,20 @@ struct AnalysisRequest {
   Rig rig;
   bool full = false;
 };
+enum class SweepKind { coarse, live, fine };  ///< times only; few ratios; all ratios
 struct SweepRequest {
   Rig rig;
-  bool fine = false;  ///< with settling times
+  SweepKind kind = SweepKind::coarse;
 };
+
+RatioSweep sweep_of(const SweepRequest& request, Axis axis, const std::stop_token& stop) {
+  const bool settle = request.kind != SweepKind::coarse;
+  const int ratios = request.kind == SweepKind::live   ? 40
+                     : request.kind == SweepKind::fine ? 100
+                                                       : 200;
+  return sweep_ratio(request.rig, axis, usual_ratios(ratios), {.settle = settle, .threads = 1},
+                     stop);
+}
 
 /// The rig less what an axis' sweep does not depend on.
 Rig sweep_key(const Rig& rig) {
@@ -64,11 +74,10 @@ struct Recompute::Jobs {
     return std::make_unique<SweepJob>(
         sweep_pool,
         [axis](const SweepRequest& request, const std::stop_token& stop) {
-          return sweep_ratio(request.rig, axis, usual_ratios(request.fine ? 100 : 200),
-                             {.settle = request.fine, .threads = 1}, stop);
+          return sweep_of(request, axis, stop);
         },
-        [&owner, axis](const SweepRequest& request, const RatioSweep& result, bool isLatest) {
-          owner.sweepDone(axis, request.rig, request.fine, result, isLatest);
+        [&owner, axis](const SweepRequest& request, const RatioSweep& result, bool) {
+          owner.sweepDone(axis, request.rig, request.kind == SweepKind::fine, result);
         });
   }
 
@@ -106,23 +115,19 @@ void Recompute::request(const Rig& rig) {
 
 void Recompute::setDragging(bool on) {
   dragging_ = on;
-  if (on) {
-    for (Axis axis : kAxes) {
-      const auto i = static_cast<std::size_t>(axis);
-      if (!sweep_fine_[i]) forgetSweep(axis);  // the processor is wanted for the drag
-    }
-    return;
-  }
-  if (behind_) return;
+  if (on || behind_) return;
   if (!full_) jobs_->analysis.request({wanted_, true});
   requestReach();
   requestSweeps();
 }
 
+/// What runs for another rig is dropped, less a live sweep during a drag: it shows the way.
 void Recompute::forgetSweep(Axis axis) {
   const auto i = static_cast<std::size_t>(axis);
-  jobs_->sweeps[i]->dropAll();
   swept_[i].reset();
+  Jobs::SweepJob& job = *jobs_->sweeps[i];
+  const SweepRequest* running = job.running();
+  if (!dragging_ || (running != nullptr && running->kind != SweepKind::live)) job.dropAll();
 }
 
 bool Recompute::isSettled() const {
@@ -139,12 +144,10 @@ void Recompute::analysisDone(const Rig& rig, bool full,
   behind_ = !isLatest;
   emit analysisReady();
   if (wasBehind != behind_) emit behindChanged();
+  if (isLatest || dragging_) requestSweeps();
   if (!isLatest) return;
   if (!full && !dragging_) jobs_->analysis.request({wanted_, true});
-  if (!dragging_) {
-    requestReach();
-    requestSweeps();
-  }
+  if (!dragging_) requestReach();
   tellWhenSettled();
 }
 
@@ -167,23 +170,25 @@ void Recompute::requestSweeps() {
   const Rig key = sweep_key(wanted_);
   for (Axis axis : kAxes) {
     const auto i = static_cast<std::size_t>(axis);
-    if (swept_[i] == key) continue;
-    swept_[i] = key;
-    sweep_fine_[i] = false;
-    jobs_->sweeps[i]->request({key, false});
+    if (swept_[i] != key) {
+      swept_[i] = key;
+      sweep_fine_[i] = false;
+      jobs_->sweeps[i]->request({key, dragging_ ? SweepKind::live : SweepKind::coarse});
+    } else if (!sweep_fine_[i] && !dragging_ && jobs_->sweeps[i]->isIdle()) {
+      jobs_->sweeps[i]->request({key, SweepKind::fine});
+    }
   }
 }
 
-void Recompute::sweepDone(Axis axis, const Rig& key, bool fine, const RatioSweep& sweep,
-                          bool isLatest) {
-  if (!isLatest) return;
+/// A sweep of an older rig is shown too, so that it follows a drag.
+void Recompute::sweepDone(Axis axis, const Rig& key, bool fine, const RatioSweep& sweep) {
   const auto i = static_cast<std::size_t>(axis);
   sweeps_[i] = sweep;
   shown_[i] = key;
-  sweep_behind_[i] = false;
-  sweep_fine_[i] = fine;
+  sweep_behind_[i] = key != sweep_key(wanted_);
+  sweep_fine_[i] = fine && !sweep_behind_[i];
   emit sweepReady(axis);
-  if (!fine && swept_[i]) jobs_->sweeps[i]->request({*swept_[i], true});
+  if (!fine && !dragging_ && swept_[i] == key) jobs_->sweeps[i]->request({key, SweepKind::fine});
   tellWhenSettled();
 }
 

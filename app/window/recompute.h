@@ -14,7 +14,8 @@ namespace gazewright {
 /// Keeps an Analysis, the reach map and the two ratio sweeps in step with a rig, off the GUI
 /// thread. Each change first gets a quick analysis (no remedies); when nothing newer waits, a full
 /// one follows. The map and an axis' sweep are worked out again only when something they depend on
-/// changed: the sweep not for either ratio, the map only for reach_inputs().
+/// changed: the sweep not for either ratio, the map only for reach_inputs(). During a drag the
+/// sweeps follow at fewer ratios, on a thread of their own.
 class Recompute : public QObject {
   Q_OBJECT
  public:
@@ -22,7 +23,7 @@ class Recompute : public QObject {
   ~Recompute() override;
 
   void request(const Rig& rig);
-  void setDragging(bool on);  ///< while it is on, full analyses, map and sweeps wait
+  void setDragging(bool on);  ///< while it is on, full analyses, map and fine sweeps wait
   bool isBehind() const { return behind_; }
   bool isFull() const { return full_; }  ///< remedies and swap are in
   bool isSettled() const;                ///< analysis full, map and both sweeps in
@@ -52,7 +53,7 @@ class Recompute : public QObject {
   void analysisDone(const Rig& rig, bool full, const std::shared_ptr<const Analysis>& analysis,
                     bool isLatest);
   void reachDone(const Rig& inputs, const std::shared_ptr<const ReachMap>& map, bool isLatest);
-  void sweepDone(Axis axis, const Rig& key, bool fine, const RatioSweep& sweep, bool isLatest);
+  void sweepDone(Axis axis, const Rig& key, bool fine, const RatioSweep& sweep);
   void tellWhenSettled();
 
   Rig wanted_, wanted_inputs_, analysed_;

@@ -1,24 +1,17 @@
 #include "core/analysis/sweep.h"
 
 #include <algorithm>
-#include <atomic>
 #include <cmath>
-#include <thread>
 
 #include "core/analysis/context.h"
 #include "core/analysis/inputs.h"
 #include "core/analysis/say.h"
+#include "core/motion/step_lanes.h"
 
 namespace gazewright {
 namespace {
 
 constexpr double kFlatBand = 1.05;
-
-struct SweepInputs {
-  AxisModel model;
-  double move_rad = 0, band_rad = 0, horizon_s = 0;
-  bool settle = false;
-};
 
 void resize(RatioSweep& sweep, const std::vector<double>& ratios) {
   sweep.ratio = ratios;
@@ -30,33 +23,26 @@ void resize(RatioSweep& sweep, const std::vector<double>& ratios) {
   sweep.peak_acceleration_radps2.resize(n);
 }
 
-void compute_point(const SweepInputs& inputs, RatioSweep& sweep, std::size_t i) {
-  AxisModel model = inputs.model;
-  model.gear.ratio = sweep.ratio[i];
-  sweep.peak_torque_Nm[i] = stall_torque_Nm(model);
-  sweep.top_speed_radps[i] = top_speed_radps(model);
-  sweep.peak_acceleration_radps2[i] = peak_acceleration_radps2(model);
-  if (const auto move = fastest_move(model, inputs.move_rad))
-    sweep.shortest_time_s[i] = move->time_s;
-  if (!inputs.settle) return;
-  const Trace trace = simulate_step(model, inputs.move_rad, inputs.horizon_s);
-  const auto settle = step_figures(trace, inputs.move_rad, inputs.band_rad).settle_time_s;
-  // Inside the band only in the last tenth of the horizon is not yet seen to have settled.
-  if (settle && *settle < 0.9 * inputs.horizon_s) sweep.settle_time_s[i] = settle;
+/// All but the settling times.
+void compute_points(AxisModel model, double move_rad, RatioSweep& sweep,
+                    const std::stop_token& stop) {
+  for (std::size_t i = 0; i < sweep.ratio.size() && !stop.stop_requested(); ++i) {
+    model.gear.ratio = sweep.ratio[i];
+    sweep.peak_torque_Nm[i] = stall_torque_Nm(model);
+    sweep.top_speed_radps[i] = top_speed_radps(model);
+    sweep.peak_acceleration_radps2[i] = peak_acceleration_radps2(model);
+    if (const auto move = fastest_move(model, move_rad)) sweep.shortest_time_s[i] = move->time_s;
+  }
 }
 
-void compute_points(const SweepInputs& inputs, RatioSweep& sweep, int threads,
-                    const std::stop_token& stop) {
-  std::atomic<std::size_t> next{0};
-  const auto work = [&] {
-    for (std::size_t i = next++; i < sweep.ratio.size() && !stop.stop_requested(); i = next++) {
-      compute_point(inputs, sweep, i);
-    }
-  };
-  const int wanted = threads > 0 ? threads : static_cast<int>(std::thread::hardware_concurrency());
-  std::vector<std::jthread> helpers;
-  for (int i = 1; i < wanted; ++i) helpers.emplace_back(work);
-  work();
+/// Inside the band only in the last tenth of the horizon is not yet seen to have settled.
+void compute_settling(const AxisModel& model, const LaneOptions& options, RatioSweep& sweep,
+                      const std::stop_token& stop) {
+  const LaneResults steps = step_lanes(model, sweep.ratio, options, stop);
+  for (std::size_t i = 0; i < sweep.ratio.size(); ++i) {
+    const auto& settle_s = steps.settle_time_s[i];
+    if (settle_s && *settle_s < 0.9 * options.horizon_s) sweep.settle_time_s[i] = settle_s;
+  }
 }
 
 std::vector<InputPath> without_ratio(std::span<const InputPath> inputs) {
@@ -115,9 +101,16 @@ RatioSweep sweep_ratio(const Rig& rig, Axis axis, const std::vector<double>& rat
   const bool can_settle = context.missing(without_ratio(kSettle), axis).empty();
   const double within = context.rig().task.within_s.si.value_or(0);
   resize(sweep, ratios);
-  compute_points({context.model(axis), context.move_rad(axis), context.band_rad(),
-                  std::max(options.horizon_s, 2 * within), options.settle && can_settle},
-                 sweep, options.threads, stop);
+  const AxisModel model = context.model(axis);
+  const double move_rad = context.move_rad(axis);
+  compute_points(model, move_rad, sweep, stop);
+  if (options.settle && can_settle)
+    compute_settling(model,
+                     {.move_rad = move_rad,
+                      .band_rad = context.band_rad(),
+                      .horizon_s = std::max(options.horizon_s, 2 * within),
+                      .threads = options.threads},
+                     sweep, stop);
   if (const auto best = least(sweep.shortest_time_s)) sweep.best_time_ratio = ratios[*best];
   if (const auto best = least(sweep.settle_time_s)) sweep.best_settle_ratio = ratios[*best];
   mark_flat_band(sweep);

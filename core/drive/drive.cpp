@@ -4,6 +4,8 @@
 #include <cmath>
 #include <numbers>
 
+#include "core/drive/current_limits.h"
+
 // Derivation of every formula here: resources/handbook/drive.md.
 namespace gazewright {
 namespace {
@@ -18,23 +20,9 @@ double reactance_ohm(const MotorDrive& drive, double motor_speed_radps) {
   return drive.pole_pairs * std::abs(motor_speed_radps) * drive.phase_inductance_H;
 }
 
-/// Largest i with (R·i + e)² + (X·i)² ≤ Vp²; the root is written without a difference of like
-/// numbers.
-double driving_bus_A(double R_ohm, double X_ohm, double e_V, double phase_V) {
-  if (e_V >= phase_V) return 0;
-  const double room_V2 = (phase_V - e_V) * (phase_V + e_V);
-  const double below_V2 =
-      R_ohm * e_V + std::sqrt(R_ohm * R_ohm * phase_V * phase_V + X_ohm * X_ohm * room_V2);
-  return below_V2 > 0 ? room_V2 / below_V2 : kInfinity;
-}
-
-/// Largest i with 1.5·i·(R·i + e) ≤ V·I_supply.
-double supply_A(const MotorDrive& drive, double e_V) {
-  if (std::isinf(drive.supply_current_limit_A)) return kInfinity;
-  const double room_W = drive.bus_voltage_V * drive.supply_current_limit_A / 1.5;
-  const double below_V = e_V + std::sqrt(e_V * e_V + 4 * drive.phase_resistance_ohm * room_W);
-  if (below_V > 0) return 2 * room_W / below_V;
-  return drive.phase_resistance_ohm > 0 ? 0 : kInfinity;  // no power to give, or none needed
+/// Power that the supply's current limit leaves, over 1.5. [W]
+double supply_room_W(const MotorDrive& drive) {
+  return drive.bus_voltage_V * drive.supply_current_limit_A / 1.5;
 }
 
 }  // namespace
@@ -56,7 +44,7 @@ LimitedCurrent driving_limit(const MotorDrive& drive, double motor_speed_radps) 
   const double bus_A =
       driving_bus_A(drive.phase_resistance_ohm, reactance_ohm(drive, motor_speed_radps), e_V,
                     drive.phase_voltage_V());
-  const double by_supply_A = supply_A(drive, e_V);
+  const double by_supply_A = supply_A(drive.phase_resistance_ohm, e_V, supply_room_W(drive));
   LimitedCurrent limit{drive.current_limit_A, CurrentLimit::current};
   if (bus_A < limit.current_A) limit = {bus_A, CurrentLimit::bus_voltage};
   if (by_supply_A < limit.current_A) limit = {by_supply_A, CurrentLimit::supply_current};
@@ -67,17 +55,10 @@ double driving_current_A(const MotorDrive& drive, double motor_speed_radps) {
   return driving_limit(drive, motor_speed_radps).current_A;
 }
 
-/// Larger root of (R·i − e)² + (X·i)² = Vp².
 double braking_current_A(const MotorDrive& drive, double motor_speed_radps) {
-  const double R_ohm = drive.phase_resistance_ohm;
-  const double X_ohm = reactance_ohm(drive, motor_speed_radps);
-  const double e_V = back_emf_V(drive, motor_speed_radps), phase_V = drive.phase_voltage_V();
-  const double room_V2 = (phase_V - e_V) * (phase_V + e_V);  // negative above the no-load speed
-  const double impedance_ohm2 = R_ohm * R_ohm + X_ohm * X_ohm;
-  if (impedance_ohm2 == 0) return room_V2 >= 0 ? drive.current_limit_A : 0;
-  const double under_root_V4 = R_ohm * R_ohm * phase_V * phase_V + X_ohm * X_ohm * room_V2;
-  if (under_root_V4 < 0) return 0;
-  return std::min((R_ohm * e_V + std::sqrt(under_root_V4)) / impedance_ohm2, drive.current_limit_A);
+  return braking_bus_A(drive.phase_resistance_ohm, reactance_ohm(drive, motor_speed_radps),
+                       back_emf_V(drive, motor_speed_radps), drive.phase_voltage_V(),
+                       drive.current_limit_A);
 }
 
 TorqueRange torque_range(const MotorDrive& drive, double motor_speed_radps) {

@@ -23,14 +23,14 @@ BothAxes CoupledDynamics::pull_Nm(BothAxes angle_rad) const {
 
 /// Stiff parts by their formulas, through M⁻¹. What the bodies add is smooth and is taken by
 /// differences, and so is the envelope, where each motor's speed may change the other's torque.
-AccelerationSlopes<4> CoupledDynamics::slopes(BothAxes torque_Nm, BothAxes torque_slope_Nmps,
-                                              Pair angle, Pair speed) const {
+CoupledDynamics::Slopes CoupledDynamics::slopes(BothAxes torque_Nm, BothAxes torque_slope_Nmps,
+                                                Pair angle, Pair speed) const {
   const TrainSlopes<BothAxes> train = train_.slopes(angle, speed);
   const BothAxes moving = train_.moving_Nm(train_.tooth_torque_Nm(angle, speed), speed.load);
   const BothAxes acting = acting_torque.at(torque_Nm, speed.motor);
   const BothAxes rest = load_radps2(moving, angle.load, speed.load);
   const BothAxes per_rotor = train_.per_rotor();
-  AccelerationSlopes<4> out;
+  Slopes out;
   out.by_position.setZero();
   out.by_speed.setZero();
   out.by_time.setZero();

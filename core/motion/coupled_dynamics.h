@@ -11,6 +11,7 @@ class CoupledDynamics {
  public:
   using Number = BothAxes;
   using Pair = MotorAndLoadOf<BothAxes>;
+  using Slopes = SlopesInRows<4>;
 
   /// Moves begin at φ = 0 and are centred on the rest pose.
   CoupledDynamics(const CoupledModel& model, PanTilt move_rad);
@@ -43,12 +44,14 @@ class CoupledDynamics {
   }
 
   unsigned region(BothAxes torque_Nm, Pair angle, Pair speed) const {
-    const BothMasks limited = acting_torque.at(torque_Nm, speed.motor) != torque_Nm;
-    return train_.region(angle, speed) << 2 | bits_of(limited);
+    unsigned bits = train_.region(angle, speed);
+    add_bit(bits, acting_torque.at(torque_Nm, speed.motor) != torque_Nm);
+    return bits;
   }
 
-  AccelerationSlopes<4> slopes(BothAxes torque_Nm, BothAxes torque_slope_Nmps, Pair angle,
-                               Pair speed) const;
+  Slopes slopes(BothAxes torque_Nm, BothAxes torque_slope_Nmps, Pair angle, Pair speed) const;
+
+  const DriveTrain<BothAxes>& train() const { return train_; }
 
   /// Torque of gravity and cables at these angles. [N·m]
   BothAxes pull_Nm(BothAxes angle_rad) const;

@@ -16,11 +16,18 @@ struct TrainSlopes {
   MotorAndLoadOf<Number> motor_by_angle, load_by_angle, motor_by_speed, load_by_speed;
 };
 
+/// Distances from the edges of a region: 1, N·m, rad/s, rad/s.
+template <class Number>
+struct TrainDistances {
+  Number twist, tooth, motor, load;
+};
+
 template <class Number>
 class DriveTrain {
  public:
   using Pair = MotorAndLoadOf<Number>;
 
+  DriveTrain() = default;
   explicit DriveTrain(const std::array<const AxisModel*, kLanes<Number>>& models) {
     for (int lane = 0; lane < kLanes<Number>; ++lane) {
       const GearTrain& gear = models[lane]->gear;
@@ -39,14 +46,28 @@ class DriveTrain {
     }
   }
 
+  /// Takes the constants of one axis into a lane.
+  void set(int lane, const DriveTrain<double>& one) {
+    set_lane(stiffness_Nmprad_, lane, one.stiffness_Nmprad_);
+    set_lane(damping_Nmsprad_, lane, one.damping_Nmsprad_);
+    set_lane(drag_Nm_, lane, one.drag_Nm_);
+    set_lane(viscous_Nmsprad_, lane, one.viscous_Nmsprad_);
+    set_lane(half_gap_rad_, lane, one.half_gap_rad_);
+    set_lane(per_ratio_, lane, one.per_ratio_);
+    set_lane(driving_loss_, lane, one.driving_loss_);
+    set_lane(back_driving_loss_, lane, one.back_driving_loss_);
+    set_lane(per_rotor_, lane, one.per_rotor_);
+    set_lane(coulomb_Nm_, lane, one.coulomb_Nm_);
+    set_lane(load_viscous_Nmsprad_, lane, one.load_viscous_Nmsprad_);
+  }
+
   /// Torque of the teeth on the load. They push and never pull. [N·m]
   Number tooth_torque_Nm(Pair angle, Pair speed) const {
-    const Number twist = angle.motor * per_ratio_ - angle.load;
+    const Number twist = twist_of(angle);
     const auto touches = magnitude(twist) > half_gap_rad_;
-    if (bits_of(touches) == 0) return Number{};
+    if (!any_of(touches)) return Number{};
     const Number windup = twist - with_sign(half_gap_rad_, twist);
-    const Number torque =
-        stiffness_Nmprad_ * windup + damping_Nmsprad_ * (speed.motor * per_ratio_ - speed.load);
+    const Number torque = stiffness_Nmprad_ * windup + damping_Nmsprad_ * twist_of(speed);
     return select(touches, select(torque * twist > 0, torque, Number{}), Number{});
   }
 
@@ -66,21 +87,54 @@ class DriveTrain {
            load_viscous_Nmsprad_ * load_radps;
   }
 
-  /// A number for the branch of each case distinction: gap, teeth in touch, friction, direction of
+  /// A bit for the branch of each case distinction: gap, teeth in touch, friction, direction of
   /// the motor. Between changes of it the torques are smooth.
-  static constexpr unsigned kRegionBits = 7 * kLanes<Number>;
-  unsigned region(Pair angle, Pair speed) const {
-    const Number twist = angle.motor * per_ratio_ - angle.load;
-    unsigned bits = 0;
-    const auto add = [&bits](auto is) { bits = bits << kLanes<Number> | bits_of(is); };
-    add(twist > half_gap_rad_);
-    add(twist < -half_gap_rad_);
-    add(tooth_torque_Nm(angle, speed) != 0);
-    add(speed.motor > 0);
-    add(magnitude(speed.motor) > kMotorSlope_radps);
-    add(speed.load > 0);
-    add(magnitude(speed.load) > kLoadSlope_radps);
+  RegionOf<Number> region(Pair angle, Pair speed) const {
+    const Number twist = twist_of(angle);
+    RegionOf<Number> bits{};
+    add_bit(bits, twist > half_gap_rad_);
+    add_bit(bits, twist < -half_gap_rad_);
+    add_bit(bits, tooth_torque_Nm(angle, speed) != 0);
+    add_bit(bits, speed.motor > 0);
+    add_bit(bits, magnitude(speed.motor) > kMotorSlope_radps);
+    add_bit(bits, speed.load > 0);
+    add_bit(bits, magnitude(speed.load) > kLoadSlope_radps);
     return bits;
+  }
+
+  /// What changes its sign where the region changes between two states: twist and speeds less the
+  /// limit that is met first, and the torque of teeth that touch as if they could pull. Linear in
+  /// the states.
+  struct Edges {
+    Number twist, motor, load, at_touch, stiffness_Nmprad, damping_Nmsprad;
+  };
+  Edges edges(Pair from_angle, Pair from_speed, Pair to_angle, Pair to_speed) const {
+    const Number twist = twist_of(from_angle), half = half_gap_rad_;
+    const auto unwinds = twist_of(to_angle) < twist;
+    Edges edges;
+    edges.twist =
+        select(unwinds, select(twist > half, half, -half), select(twist < -half, -half, half));
+    edges.motor = met_first(from_speed.motor, to_speed.motor, kMotorSlope_radps);
+    edges.load = met_first(from_speed.load, to_speed.load, kLoadSlope_radps);
+    const auto touches = magnitude(twist) > half;
+    edges.at_touch = with_sign(half, twist);
+    edges.stiffness_Nmprad = select(touches, stiffness_Nmprad_, Number{});
+    edges.damping_Nmsprad = select(touches, damping_Nmsprad_, Number{});
+    return edges;
+  }
+  TrainDistances<Number> distances(const Edges& edges, Pair angle, Pair speed) const {
+    const Number twist = twist_of(angle);
+    return {
+        twist - edges.twist,
+        edges.stiffness_Nmprad * (twist - edges.at_touch) + edges.damping_Nmsprad * twist_of(speed),
+        speed.motor - edges.motor, speed.load - edges.load};
+  }
+  /// How the distances grow. [1/s]
+  TrainDistances<Number> rates(const Edges& edges, Pair speed, Pair acceleration) const {
+    return {
+        twist_of(speed),
+        edges.stiffness_Nmprad * twist_of(speed) + edges.damping_Nmsprad * twist_of(acceleration),
+        acceleration.motor, acceleration.load};
   }
 
   TrainSlopes<Number> slopes(Pair angle, Pair speed) const {
@@ -108,6 +162,17 @@ class DriveTrain {
  private:
   static constexpr double kPerMotorSlope_sprad = 1 / kMotorSlope_radps,
                           kPerLoadSlope_sprad = 1 / kLoadSlope_radps;  // 2 and 100, exactly
+
+  template <class Other>
+  friend class DriveTrain;
+
+  Number twist_of(Pair pair) const { return pair.motor * per_ratio_ - pair.load; }
+  /// Of the limits −x, 0 and x of a speed the one that is met first.
+  static Number met_first(Number from, Number to, double x) {
+    const Number most = all<Number>(x), zero{};
+    return select(to < from, select(from > most, most, select(from > zero, zero, -most)),
+                  select(from <= -most, -most, select(from <= zero, zero, most)));
+  }
 
   Number stiffness_Nmprad_{}, damping_Nmsprad_{}, drag_Nm_{}, viscous_Nmsprad_{}, half_gap_rad_{},
       per_ratio_{}, driving_loss_{}, back_driving_loss_{}, per_rotor_{}, coulomb_Nm_{},

@@ -20,10 +20,10 @@ struct MotionStep {
 /// Step of order 5 with an embedded one of order 4, whose last stage is the next step's first.
 /// Source: Dormand & Prince, J. Comput. Appl. Math. 6 (1980) 19 (coefficients from memory; a wrong
 /// one would show in step_test.cpp and in the comparison with SciPy).
-template <class Number, class Acceleration>
+template <class Number, class Time, class Acceleration>
 [[gnu::always_inline]] inline MotionStep<Number> explicit_step(const Acceleration& acceleration,
                                                                const AxisStateOf<Number>& from,
-                                                               MotorAndLoadOf<Number> a1, double h,
+                                                               MotorAndLoadOf<Number> a1, Time h,
                                                                MotorAndLoadOf<Number>& last) {
   using Pair = MotorAndLoadOf<Number>;
   const Pair p = from.angle_rad, v1 = from.speed_radps;

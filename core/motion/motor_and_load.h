@@ -3,13 +3,13 @@
 #include <Eigen/Core>
 #include <cmath>
 
-#include "core/motion/both_axes.h"
+#include "core/motion/lanes.h"
 
 namespace gazewright {
 
-/// Angles, speeds or accelerations of motor and output, of one axis or of both side by side. Plain
-/// numbers, because this is the innermost arithmetic of a simulated step: matrix expressions cost
-/// the checked builds their time.
+/// Angles, speeds or accelerations of motor and output, of one axis or of several side by side.
+/// Plain numbers, because this is the innermost arithmetic of a simulated step: matrix expressions
+/// cost the checked builds their time.
 template <class Number>
 struct MotorAndLoadOf {
   static constexpr int kRows = 2 * kLanes<Number>;
@@ -33,6 +33,7 @@ struct MotorAndLoadOf {
     }
     return v;
   }
+  MotorAndLoadOf& operator+=(MotorAndLoadOf b) { return *this = *this + b; }
 };
 using MotorAndLoad = MotorAndLoadOf<double>;
 
@@ -44,13 +45,34 @@ template <class Number>
 MotorAndLoadOf<Number> operator-(MotorAndLoadOf<Number> a, MotorAndLoadOf<Number> b) {
   return {a.motor - b.motor, a.load - b.load};
 }
-template <class Number>
-MotorAndLoadOf<Number> operator*(double x, MotorAndLoadOf<Number> a) {
+/// @param x  a number, of each lane or of all
+template <class Factor, class Number>
+MotorAndLoadOf<Number> operator*(Factor x, MotorAndLoadOf<Number> a) {
   return {x * a.motor, x * a.load};
 }
-template <class Number>
-bool is_finite(MotorAndLoadOf<Number> a) {
-  return std::isfinite(sum_of(a.motor + a.load));
+template <class Mask, class Number>
+MotorAndLoadOf<Number> select(Mask is, MotorAndLoadOf<Number> yes, MotorAndLoadOf<Number> no) {
+  return {select(is, yes.motor, no.motor), select(is, yes.load, no.load)};
 }
+/// Whether both are finite, in all lanes that share a time.
+template <class Number>
+auto is_finite(MotorAndLoadOf<Number> a) {
+  const Number sum = a.motor + a.load;
+  if constexpr (kHasOwnTimes<Number>)
+    return is_finite<Number>(sum);
+  else
+    return is_finite<double>(sum_of(sum));
+}
+
+/// A matrix of two rows for motor and load.
+template <class Number>
+struct TwoByTwo {
+  MotorAndLoadOf<Number> motor, load;  ///< its rows
+
+  friend MotorAndLoadOf<Number> operator*(const TwoByTwo& m, MotorAndLoadOf<Number> v) {
+    return {m.motor.motor * v.motor + m.motor.load * v.load,
+            m.load.motor * v.motor + m.load.load * v.load};
+  }
+};
 
 }  // namespace gazewright

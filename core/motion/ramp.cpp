@@ -98,13 +98,13 @@ bool Ramp::extend() {
   };
   const double here = p.slope_radps2;
   const double da = 1e-7 * move_rad_, dv = 1e-7 * (p.speed_radps + 1e-3);
-  const AccelerationSlopes<1> slopes{
-      One((slope_radps2(p.angle_rad + da, p.speed_radps) - here) / da),
-      One((slope_radps2(p.angle_rad, p.speed_radps + dv) - here) / dv), One(0)};
+  const SlopesInRows<1> slopes{One((slope_radps2(p.angle_rad + da, p.speed_radps) - here) / da),
+                               One((slope_radps2(p.angle_rad, p.speed_radps + dv) - here) / dv),
+                               One(0)};
   for (; points_.size() < kMostSteps && step_s_ > 0; ++tries_) {
     if (tries_ > kMostSteps) return false;
     const double h = step_s_;
-    const auto to = rosenbrock_step<1>(slope, slopes, One(p.angle_rad), One(p.speed_radps), h);
+    const auto to = rosenbrock_step(slope, slopes, One(p.angle_rad), One(p.speed_radps), h);
     const double wanted_radps = std::max(p.speed_radps, usual_radps_);
     const double error = std::max(std::abs(to.position_error[0]) / move_rad_,
                                   std::abs(to.speed_error[0]) / wanted_radps) /

@@ -20,10 +20,21 @@ class SharedTorque {
     const BothAxes in_phase_V =
         resistance_ohm_ * current_A + emf_Vsprad_ * flipped(motor_radps, wanted_Nm);
     const BothAxes across_V = reactance_ohmsprad_ * motor_radps * current_A;
-    const BothMasks free =
+    const MaskOf<BothAxes> free =
         (current_A <= most_A_) & (in_phase_V * in_phase_V + across_V * across_V <= phase_V2_);
     const bool fits = sum_of(current_A * in_phase_V) <= supply_W_;
     return bits_of(free) == 3 && fits ? wanted_Nm : limited_Nm(wanted_Nm, motor_radps);
+  }
+
+  /// Above zero for each drive where the wanted torques may act, below where they are limited.
+  BothAxes room(BothAxes wanted_Nm, BothAxes motor_radps) const {
+    const BothAxes current_A = magnitude(wanted_Nm) * per_torque_constant_;
+    const BothAxes in_phase_V =
+        resistance_ohm_ * current_A + emf_Vsprad_ * flipped(motor_radps, wanted_Nm);
+    const BothAxes across_V = reactance_ohmsprad_ * motor_radps * current_A;
+    const BothAxes voltage = 1 - (in_phase_V * in_phase_V + across_V * across_V) / phase_V2_;
+    const double power = 1 - sum_of(current_A * in_phase_V) * (1 / supply_W_);
+    return least_of(least_of(1 - current_A / most_A_, voltage), all<BothAxes>(power));
   }
 
   /// Part of the wanted power that the drives get; 1: the supply has enough.

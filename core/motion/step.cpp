@@ -16,7 +16,7 @@ class StepRun {
   StepRun(const AxisModel& model, double move_rad)
       : drive_(model.drive),
         rate_Hz_(model.control.control_rate_Hz),
-        far_rad_(kRunaway * std::max(std::abs(move_rad), 1e-3)),
+        far_rad_(far_rad(move_rad)),
         control_(model, move_rad),
         advance_(AxisDynamics(model, move_rad), sample_scale(model, move_rad)) {
     trace_.sample_time_s = 1 / rate_Hz_;
@@ -27,7 +27,7 @@ class StepRun {
   void follow(const Profile& profile) { profile_ = &profile; }
 
   void run_to(double time_s, const std::stop_token& stop) {
-    const auto rows = static_cast<std::size_t>(std::floor(time_s * rate_Hz_ + 1e-6)) + 1;
+    const auto rows = step_rows(time_s, rate_Hz_);
     reserve(rows);
     while (!ended_ && trace_.time_s.size() < rows) {
       if (trace_.time_s.size() % 256 == 0 && stop.stop_requested()) return;
@@ -79,6 +79,12 @@ class StepRun {
 };
 
 }  // namespace
+
+double far_rad(double move_rad) { return kRunaway * std::max(std::abs(move_rad), 1e-3); }
+
+std::size_t step_rows(double duration_s, double rate_Hz) {
+  return static_cast<std::size_t>(std::floor(duration_s * rate_Hz + 1e-6)) + 1;
+}
 
 Trace simulate_step(const AxisModel& model, double move_rad, double duration_s,
                     const std::stop_token& stop) {

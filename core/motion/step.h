@@ -33,11 +33,21 @@ struct StepFigures {
   double peak_current_A = 0, peak_speed_radps = 0;
 };
 StepFigures step_figures(const Trace& trace, double move_rad, double band_rad);
+/// A step is taken as settled where the rest of the horizon shows it: 30 % of it inside the band.
+inline constexpr double kLatestSettling = 0.7;
+/// When the angle enters the band for good, between the last sample outside it and the next. [s]
+struct AngleAt {
+  double time_s, angle_rad;
+};
+double settling_s(AngleAt outside, AngleAt next, double move_rad, double band_rad);
 
 /// How long a move is simulated until it is seen to settle, one after the other. [s]
 inline constexpr std::array kSettleHorizons_s{0.6, 2.0, 6.0};
 /// How far a load that runs away goes before its simulation ends, of the move.
 inline constexpr double kRunaway = 1e6;
+double far_rad(double move_rad);
+/// Rows of a trace that lasts this long.
+std::size_t step_rows(double duration_s, double rate_Hz);
 
 /// Simulates as long as it takes to see it settle. The returned trace is the longest run.
 struct SettledStep {

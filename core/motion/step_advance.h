@@ -1,30 +1,14 @@
 #pragma once
 
-#include "core/motion/explicit_step.h"
-#include "core/motion/step_dynamics.h"
+#include "core/motion/step_parts.h"
 
 /// Carries motor and load over one control sample, with as many substeps as the rates ask for.
 namespace gazewright {
 
-/// T_e within a sample: the lag of first order in closed form.
-template <class Number>
-struct TorqueLag {
-  Number command_Nm, gap_Nm, rate_1ps;
-  Number at(double time_s) const { return command_Nm + gap_Nm * exp_of(-rate_1ps * time_s); }
-};
-
-/// What is left of the lag's gap at the stages of an explicit step, as parts of the gap at its
-/// start.
-template <class Number>
-struct LagParts {
-  Number stage[5];  ///< the last is the end of the step
-
-  LagParts(Number rate_1ps, double step_s) {
-    constexpr double kAt[5] = {1.0 / 5, 3.0 / 10, 4.0 / 5, 8.0 / 9, 1};
-    for (int i = 0; i < 5; ++i) stage[i] = exp_of(-rate_1ps * (step_s * kAt[i]));
-  }
-  Number end() const { return stage[4]; }
-};
+/// The most explicit steps in a sample.
+inline int most_explicit_steps(double sample_s) {
+  return static_cast<int>(std::clamp(3e6 * sample_s, 200.0, 4000.0));
+}
 
 /// What the steps and their tolerances follow from. Lanes where there are two axes.
 template <class Number>
@@ -64,9 +48,6 @@ class SampleAdvance {
     bool known = false;
   };
 
-  double error_of(const MotionStep<Number>& step, const State& from) const;
-  double cut_s(const State& from, const MotionStep<Number>& to, Pair last,
-               const TorqueLag<Number>& lag, double done_s, double step_s) const;
   bool explicit_sample(State& state, const TorqueLag<Number>& lag);
   void stiff_sample(State& state, const TorqueLag<Number>& lag);
   void settle_costs(Method used, double cost);
@@ -76,7 +57,7 @@ class SampleAdvance {
   Number lag_1ps_;
   LagParts<Number> whole_;
   int most_steps_;
-  Pair angle_tolerance_rad_, speed_tolerance_radps_;
+  StepTolerance<Number> tolerance_;
   Start start_;
   double step_s_[2];           ///< proposed next step of each method
   double cost_[2] = {0, 100};  ///< evaluations a sample takes, as last seen

@@ -5,76 +5,117 @@
 #include <numbers>
 
 #include "core/motion/axis_model.h"
+#include "core/motion/lanes.h"
 #include "core/motion/profile.h"
 
 /// The sampled controller of design section 5.
 namespace gazewright {
 
-class StepControl {
+/// Of one axis, or of several of the same encoder side by side.
+template <class Number>
+class StepControlOf {
  public:
-  StepControl(const AxisModel& model, double target_rad)
-      : control_(model.control),
+  using Mask = MaskOf<Number>;
+
+  StepControlOf() = default;
+  StepControlOf(const AxisModel& model, double target_rad) requires(kIsOne<Number>)
+      : at_output_(model.control.encoder_at_output),
+        position_gain_1ps_(model.control.position_gain_1ps),
+        speed_gain_Nmsprad_(model.control.speed_gain_Nmsprad),
+        integral_gain_Nmprad_(model.control.speed_integral_gain_Nmprad),
+        speed_limit_radps_(model.control.speed_limit_radps),
         target_rad_(target_rad),
         sample_s_(1 / model.control.control_rate_Hz),
         count_rad_(2 * std::numbers::pi / model.control.encoder_counts),
         ratio_(model.gear.ratio),
-        inertia_kgm2_(model.load.inertia_kgm2 + model.reflected_inertia_kgm2()),
         blend_(model.control.estimator_blend()),
         most_Nm_(model.gear.ratio *
                  std::min(model.drive.torque_constant_NmpA * model.drive.current_limit_A,
-                          model.gear_torque_limit_Nm())) {}
+                          model.gear_torque_limit_Nm())),
+        speed_ahead_(model.control.speed_feed_forward),
+        inertia_ahead_kgm2_(model.control.acceleration_feed_forward *
+                            (model.load.inertia_kgm2 + model.reflected_inertia_kgm2())) {}
+
+  /// Takes the loop of one axis, as it is at the start of a step, into a lane.
+  void set(int lane, const StepControlOf<double>& one) {
+    at_output_ = one.at_output_;
+    set_lane(position_gain_1ps_, lane, one.position_gain_1ps_);
+    set_lane(speed_gain_Nmsprad_, lane, one.speed_gain_Nmsprad_);
+    set_lane(integral_gain_Nmprad_, lane, one.integral_gain_Nmprad_);
+    set_lane(speed_limit_radps_, lane, one.speed_limit_radps_);
+    set_lane(target_rad_, lane, one.target_rad_);
+    set_lane(sample_s_, lane, one.sample_s_);
+    set_lane(count_rad_, lane, one.count_rad_);
+    set_lane(ratio_, lane, one.ratio_);
+    set_lane(blend_, lane, one.blend_);
+    set_lane(most_Nm_, lane, one.most_Nm_);
+    set_lane(last_rad_, lane, one.last_rad_);
+    set_lane(speed_radps_, lane, one.speed_radps_);
+    set_lane(integral_Nm_, lane, one.integral_Nm_);
+  }
 
   /// Begins as a loop that has long held this torque at the output at this place. [N·m]
   void hold(double motor_rad, double angle_rad, double torque_Nm) {
     target_rad_ = last_rad_ = reading_rad(motor_rad, angle_rad);
     integral_Nm_ = torque_Nm;
-    first_ = false;
   }
 
   /// What to follow in the next sample, with both feed-forwards. Never called for a step.
   void follow(const ProfilePoint& to) {
     target_rad_ = to.angle_rad;
-    ahead_radps_ = control_.speed_feed_forward * to.speed_radps;
-    ahead_Nm_ = control_.acceleration_feed_forward * inertia_kgm2_ * to.acceleration_radps2;
+    ahead_radps_ = speed_ahead_ * to.speed_radps;
+    ahead_Nm_ = inertia_ahead_kgm2_ * to.acceleration_radps2;
   }
 
-  /// Takes one sample and gives the motor torque that it commands. [N·m]
-  double torque_command_Nm(double motor_rad, double angle_rad) {
-    const double measured_rad = reading_rad(motor_rad, angle_rad);
-    if (!first_) speed_radps_ += blend_ * ((measured_rad - last_rad_) / sample_s_ - speed_radps_);
-    first_ = false;
-    last_rad_ = measured_rad;
-    const double asked_radps =
-        control_.position_gain_1ps * (target_rad_ - measured_rad) + ahead_radps_;
-    const double wanted_radps =
-        std::clamp(asked_radps, -control_.speed_limit_radps, control_.speed_limit_radps);
+  /// Takes one sample and gives the motor torque that it commands. The first is taken at rest at
+  /// angle 0, or after hold(). @param at  the lanes that take one; the others' result means
+  /// nothing. [N·m]
+  Number torque_command_Nm(Number motor_rad, Number angle_rad, Mask at = Number{} == Number{}) {
+    const Number measured_rad = reading_rad(motor_rad, angle_rad);
+    const Number speed_radps =
+        speed_radps_ + blend_ * ((measured_rad - last_rad_) / sample_s_ - speed_radps_);
+    const Number asked_radps = position_gain_1ps_ * (target_rad_ - measured_rad) + ahead_radps_;
+    const Number wanted_radps = within(asked_radps, speed_limit_radps_);
+    const Number error_radps = wanted_radps - speed_radps;
+    const Number free_Nm = speed_gain_Nmsprad_ * error_radps + integral_Nm_ + ahead_Nm_;
+    const Number torque_Nm = within(free_Nm, most_Nm_);
+    const auto further_out =
+        ((free_Nm > most_Nm_) & (error_radps > 0)) | ((free_Nm < -most_Nm_) & (error_radps < 0));
+    const Number integral_Nm = integral_Nm_ + integral_gain_Nmprad_ * error_radps * sample_s_;
+    integral_Nm_ = select(at & !further_out, integral_Nm, integral_Nm_);
+    speed_radps_ = select(at, speed_radps, speed_radps_);
+    last_rad_ = select(at, measured_rad, last_rad_);
     speed_limited_ = wanted_radps != asked_radps;
-    const double error_radps = wanted_radps - speed_radps_;
-    const double free_Nm = control_.speed_gain_Nmsprad * error_radps + integral_Nm_ + ahead_Nm_;
-    const double torque_Nm = std::clamp(free_Nm, -most_Nm_, most_Nm_);
     torque_limited_ = torque_Nm != free_Nm;
-    const bool further_out =
-        (free_Nm > most_Nm_ && error_radps > 0) || (free_Nm < -most_Nm_ && error_radps < 0);
-    if (!further_out) integral_Nm_ += control_.speed_integral_gain_Nmprad * error_radps * sample_s_;
     return torque_Nm / ratio_;
   }
   /// Whether the last command ran into the limit of torque (current or gearbox), and of speed.
-  bool torque_limited() const { return torque_limited_; }
-  bool speed_limited() const { return speed_limited_; }
+  Mask torque_limited() const { return torque_limited_; }
+  Mask speed_limited() const { return speed_limited_; }
 
  private:
+  template <class Other>
+  friend class StepControlOf;
+
   /// The encoder's angle, rounded down to a count, as an output angle.
-  double reading_rad(double motor_rad, double angle_rad) const {
-    const double shaft_rad = control_.encoder_at_output ? angle_rad : motor_rad;
-    const double read_rad = std::floor(shaft_rad / count_rad_) * count_rad_;
-    return control_.encoder_at_output ? read_rad : read_rad / ratio_;
+  Number reading_rad(Number motor_rad, Number angle_rad) const {
+    const Number shaft_rad = at_output_ ? angle_rad : motor_rad;
+    const Number read_rad = floor_of(shaft_rad / count_rad_) * count_rad_;
+    return at_output_ ? read_rad : read_rad / ratio_;
+  }
+  /// Within ±most.
+  static Number within(Number x, Number most) {
+    return select(x < -most, -most, select(most < x, most, x));
   }
 
-  AxisControl control_;
-  double target_rad_, sample_s_, count_rad_, ratio_, inertia_kgm2_, blend_, most_Nm_;
-  double ahead_radps_ = 0, ahead_Nm_ = 0;
-  double last_rad_ = 0, speed_radps_ = 0, integral_Nm_ = 0;
-  bool first_ = true, torque_limited_ = false, speed_limited_ = false;
+  bool at_output_ = false;
+  Number position_gain_1ps_{}, speed_gain_Nmsprad_{}, integral_gain_Nmprad_{}, speed_limit_radps_{};
+  Number target_rad_{}, sample_s_{}, count_rad_{}, ratio_{}, blend_{}, most_Nm_{};
+  Number speed_ahead_{}, inertia_ahead_kgm2_{};
+  Number ahead_radps_{}, ahead_Nm_{};
+  Number last_rad_{}, speed_radps_{}, integral_Nm_{};
+  Mask torque_limited_{}, speed_limited_{};
 };
+using StepControl = StepControlOf<double>;
 
 }  // namespace gazewright

@@ -6,20 +6,20 @@
 namespace gazewright {
 namespace {
 
-// A step is taken as settled where the rest of the horizon shows it: 30 % of it inside the band.
-constexpr double kLatestPart = 0.7;
+AngleAt row(const Trace& trace, std::size_t k) { return {trace.time_s[k], trace.angle_rad[k]}; }
 
-/// Time at which the angle passes `level` between rows k and k + 1.
-double passing_time_s(const Trace& trace, std::size_t k, double level_rad) {
-  const double from = trace.angle_rad[k], to = trace.angle_rad[k + 1];
+/// Time at which the angle passes `level` between two rows.
+double passing_time_s(AngleAt a, AngleAt b, double level_rad) {
+  const double from = a.angle_rad, to = b.angle_rad;
   const double part = to == from ? 1 : std::clamp((level_rad - from) / (to - from), 0.0, 1.0);
-  return trace.time_s[k] + part * (trace.time_s[k + 1] - trace.time_s[k]);
+  return a.time_s + part * (b.time_s - a.time_s);
 }
 
 /// First time at which the angle has come `part` of the move.
 std::optional<double> reached_s(const Trace& trace, double move_rad, double part) {
   for (std::size_t k = 0; k + 1 < trace.angle_rad.size(); ++k)
-    if (trace.angle_rad[k + 1] / move_rad >= part) return passing_time_s(trace, k, part * move_rad);
+    if (trace.angle_rad[k + 1] / move_rad >= part)
+      return passing_time_s(row(trace, k), row(trace, k + 1), part * move_rad);
   return {};
 }
 
@@ -28,10 +28,9 @@ std::optional<double> settle_time_s(const Trace& trace, double move_rad, double 
   std::size_t k = trace.angle_rad.size();
   while (k > 0 && !outside(trace.angle_rad[k - 1])) --k;
   if (k == 0) return 0;
-  if (k == trace.angle_rad.size() || trace.time_s[k - 1] >= kLatestPart * trace.time_s.back())
+  if (k == trace.angle_rad.size() || trace.time_s[k - 1] >= kLatestSettling * trace.time_s.back())
     return {};
-  const double side = trace.angle_rad[k - 1] < move_rad ? -1 : 1;
-  return passing_time_s(trace, k - 1, move_rad + side * band_rad);
+  return settling_s(row(trace, k - 1), row(trace, k), move_rad, band_rad);
 }
 
 double largest(const std::vector<double>& values) {
@@ -41,6 +40,11 @@ double largest(const std::vector<double>& values) {
 }
 
 }  // namespace
+
+double settling_s(AngleAt outside, AngleAt next, double move_rad, double band_rad) {
+  const double side = outside.angle_rad < move_rad ? -1 : 1;
+  return passing_time_s(outside, next, move_rad + side * band_rad);
+}
 
 StepFigures step_figures(const Trace& trace, double move_rad, double band_rad) {
   StepFigures figures;

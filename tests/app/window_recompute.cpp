@@ -87,17 +87,41 @@ TEST(Recompute, ARatioDoesNotRepeatTheSweepsAndAVoltageDoes) {
   EXPECT_GE(sweeps.count(), 2);
 }
 
-TEST(Recompute, SweepsWaitForTheEndOfADragAndComeThen) {
+TEST(Recompute, SweepsFollowADragAndRemediesWaitForItsEnd) {
+  OwlWindow owl;
+  ASSERT_TRUE(owl.sweep());
+  Recompute& recompute = owl.window.recompute();
+  QSignalSpy sweeps(&recompute, &Recompute::sweepReady);
+  recompute.setDragging(true);
+  owl.window.document().edit("ratio", with_value(owl.rig(), "pan.gearbox.ratio", 25));
+  EXPECT_FALSE(recompute.isSweepBehind(Axis::pan)) << "a ratio moves along a sweep that is there";
+  owl.window.document().edit("voltage", with_value(owl.rig(), "supply.voltage", 36));
+  EXPECT_TRUE(recompute.isSweepBehind(Axis::pan));
+  ASSERT_TRUE(QTest::qWaitFor(
+      [&] { return !recompute.isSweepBehind(Axis::pan) && !recompute.isSweepBehind(Axis::tilt); },
+      testing::kPatience_ms));
+  EXPECT_EQ(sweeps.count(), 2);
+  EXPECT_FALSE(recompute.isFull());
+  const RatioSweep& live = recompute.sweep(Axis::pan);
+  EXPECT_EQ(live.settle_time_s, sweep_ratio(owl.rig(), Axis::pan, live.ratio).settle_time_s);
+  const std::size_t live_ratios = live.ratio.size();
+  recompute.setDragging(false);
+  ASSERT_TRUE(owl.sweep());
+  EXPECT_GT(recompute.sweep(Axis::pan).ratio.size(), live_ratios);
+}
+
+TEST(Recompute, ASweepUnderWayOutlivesTheDragOfARatio) {
   OwlWindow owl;
   Recompute& recompute = owl.window.recompute();
   recompute.setDragging(true);
   ASSERT_TRUE(owl.analysed());
-  QCoreApplication::processEvents();
-  EXPECT_FALSE(recompute.isFull());
-  EXPECT_TRUE(recompute.sweep(Axis::pan).ratio.empty());
+  for (const double ratio : {12.0, 15.0, 22.0})
+    owl.window.document().edit("ratio", with_value(owl.rig(), "pan.gearbox.ratio", ratio));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return !recompute.sweep(Axis::tilt).ratio.empty(); },
+                              testing::kPatience_ms));
+  EXPECT_FALSE(recompute.sweep(Axis::pan).ratio.empty());
   recompute.setDragging(false);
   ASSERT_TRUE(owl.sweep());
-  EXPECT_FALSE(recompute.sweep(Axis::pan).ratio.empty());
 }
 
 QString map_words(OwlWindow& owl) { return owl.window.plots().plot(PlotKind::reach)->summary(); }

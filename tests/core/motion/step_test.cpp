@@ -26,9 +26,8 @@ double forced_pendulum_rad(int steps) {
     const auto acceleration = [&](double c, const One& angle, const One& speed) {
       return One(std::cos(2 * (t + c * h)) - 3 * std::sin(angle[0]) - speed[0]);
     };
-    const AccelerationSlopes<1> slopes{One(-3 * std::cos(p[0])), One(-1),
-                                       One(-2 * std::sin(2 * t))};
-    const auto to = rosenbrock_step<1>(acceleration, slopes, p, v, h);
+    const SlopesInRows<1> slopes{One(-3 * std::cos(p[0])), One(-1), One(-2 * std::sin(2 * t))};
+    const auto to = rosenbrock_step(acceleration, slopes, p, v, h);
     p = to.position;
     v = to.speed;
   }
@@ -43,9 +42,9 @@ TEST(RosenbrockStep, IsOfOrderFour) {
 }
 
 TEST(RosenbrockStep, DampsAStiffRateInOneStep) {
-  const AccelerationSlopes<1> slopes{One(0), One(-1e9), One(0)};
-  const auto to = rosenbrock_step<1>([](double, const One&, const One& v) { return One(-1e9 * v); },
-                                     slopes, One(0), One(1), 1.0);
+  const SlopesInRows<1> slopes{One(0), One(-1e9), One(0)};
+  const auto to = rosenbrock_step([](double, const One&, const One& v) { return One(-1e9 * v); },
+                                  slopes, One(0), One(1), 1.0);
   EXPECT_NEAR(to.speed[0], 0, tol(1e-8));
   EXPECT_NEAR(to.position[0], 1e-9, tol(1e-8));
 }

@@ -1,0 +1,310 @@
+#pragma once
+
+#include "core/motion/lane_work.h"
+#include "core/motion/step_parts.h"
+
+/// Steps of several ratios at once, a ratio in each lane of a register. Every lane goes its own way
+/// through samples and steps, exactly as SampleAdvance would go it, to the last bit: what one lane
+/// waits for is only that the next attempt is of its kind.
+namespace gazewright {
+
+template <class Wide>
+class LaneRun {
+ public:
+  explicit LaneRun(LaneWork& work) : work_(work) {}
+
+  void run() {
+    for (int lane = 0; lane < kLanes<Wide>; ++lane) start(lane);
+    for (unsigned turns = 0; busy_ != 0; ++turns) {
+      if (turns % 1024 == 0 && work_.stops()) return;
+      attempt();
+    }
+  }
+
+ private:
+  using Pair = MotorAndLoadOf<Wide>;
+  using Mask = MaskOf<Wide>;
+  enum Phase { kExplicit, kCut, kStiff };  ///< what a lane's next attempt is
+
+  /// Explicit where half of the lanes wait for one, else of the other kind that more wait for.
+  void attempt() {
+    const int explicits = __builtin_popcount(phase_[kExplicit]);
+    const int cuts = __builtin_popcount(phase_[kCut]);
+    const int stiff = __builtin_popcount(phase_[kStiff]);
+    if (2 * explicits >= kLanes<Wide> || cuts + stiff == 0)
+      explicit_attempt(mask_of(phase_[kExplicit]));
+    else if (cuts >= stiff)
+      cut_attempt(mask_of(phase_[kCut]));
+    else
+      stiff_attempt(mask_of(phase_[kStiff]));
+  }
+
+  static Mask mask_of(unsigned bits) {
+    Mask mask{};
+    for (int lane = 0; lane < kLanes<Wide>; ++lane) set_lane(mask, lane, -long{bits >> lane & 1});
+    return mask;
+  }
+  static Wide keep(Mask is, Wide yes, Wide no) { return select(is, yes, no); }
+
+  void to_phase(Mask lanes, Phase phase) {
+    const unsigned bits = bits_of(lanes);
+    for (unsigned& of : phase_) of &= ~bits;
+    phase_[phase] |= bits;
+  }
+
+  [[gnu::noinline]] void start(int lane) {
+    const unsigned bit = 1U << lane;
+    busy_ &= ~bit;
+    for (unsigned& of : phase_) of &= ~bit;
+    const LaneStart* one = work_.next();
+    if (one == nullptr) return;
+    busy_ |= bit;
+    end_[lane] = {};
+    end_[lane].index = one->index;
+    dynamics_.set(lane, one->dynamics);
+    control_.set(lane, one->control);
+    const auto set = [lane](Wide& x, double value) { set_lane(x, lane, value); };
+    set(move_rad_, one->move_rad), set(ratio_, one->ratio), set(sample_s_, one->sample_s);
+    set(lag_1ps_, one->lag_1ps), set(far_rad_, one->far_rad), set(band_rad_, one->band_rad);
+    set(most_steps_, one->most_steps);
+    tolerance_ = StepTolerance<Wide>(move_rad_, ratio_);
+    whole_ = LagParts<Wide>(lag_1ps_, sample_s_);
+    for (Wide* x : {&angle_.motor, &angle_.load, &speed_.motor, &speed_.load, &torque_Nm_,
+                    &command_Nm_, &next_Nm_, &cost_explicit_, &row_})
+      set(*x, 0);
+    set(cost_stiff_, 100);
+    set(next_explicit_s_, one->sample_s), set(next_stiff_s_, one->sample_s);
+    set_lane(known_, lane, 0L), set_lane(is_stiff_, lane, 0L);
+    // The first row is that of rest.
+    const bool outside = __builtin_fabs(0 - one->move_rad) > one->band_rad;
+    set(last_outside_, outside ? 0 : -1), set(outside_rad_, 0), set(next_rad_, 0);
+    set_lane(was_outside_, lane, outside ? -1L : 0L);
+    if (work_.shows()) work_.show(one->index, 0);
+    sample(mask_of(bit));
+  }
+
+  /// Begins a sample: the controller takes its reading, the last command begins to act.
+  void sample(Mask at) {
+    const Wide next_Nm = control_.torque_command_Nm(angle_.motor, angle_.load, at);
+    command_Nm_ = keep(at, next_Nm_, command_Nm_);
+    next_Nm_ = keep(at, next_Nm, next_Nm_);
+    start_gap_Nm_ = keep(at, torque_Nm_ - command_Nm_, start_gap_Nm_);
+    gap_Nm_ = keep(at, start_gap_Nm_, gap_Nm_);
+    done_s_ = keep(at, Wide{}, done_s_);
+    steps_ = keep(at, all<Wide>(1), steps_);
+    centre(at);
+    const Mask stiff = at & is_stiff_;
+    begin_explicit(at & !stiff);
+    begin_stiff(stiff);
+  }
+
+  void centre(Mask at) {
+    // Lanes within a sample keep the series that they began it with.
+    dynamics_.centre(keep(at, angle_.load, dynamics_.centre_rad()));
+  }
+
+  void begin_explicit(Mask at) {
+    if (!any_of(at)) return;
+    from_angle_ = select(at, angle_, from_angle_);
+    from_speed_ = select(at, speed_, from_speed_);
+    const Mask unknown = at & !known_;
+    if (any_of(unknown)) {
+      radps2_ = select(unknown, dynamics_.acceleration(torque_Nm_, angle_, speed_), radps2_);
+      region_ = select(unknown, dynamics_.region(torque_Nm_, angle_, speed_), region_);
+      known_ |= unknown;
+    }
+    h_ = keep(at, least_of(next_explicit_s_, sample_s_), h_);
+    uncut_s_ = keep(at, Wide{}, uncut_s_);
+    to_phase(at, kExplicit);
+  }
+
+  void begin_stiff(Mask at) {
+    if (!any_of(at)) return;
+    known_ &= !at;
+    done_s_ = keep(at, Wide{}, done_s_);
+    steps_ = keep(at, Wide{}, steps_);
+    allowed_ = keep(at, all<Wide>(1), allowed_);
+    h_ = keep(at, least_of(next_stiff_s_, sample_s_), h_);
+    to_phase(at, kStiff);
+  }
+
+  void explicit_attempt(Mask at) {
+    const Mask is_whole = (done_s_ == 0) & (h_ >= sample_s_);
+    const Mask ends = done_s_ + h_ >= sample_s_ * kAllButAll;
+    h_ = keep(at & ends, sample_s_ - done_s_, h_);
+    LagParts<Wide> parts = whole_;
+    if (!all_of(is_whole | !at)) {
+      const LagParts<Wide> some(lag_1ps_, h_);
+      for (int i = 0; i < 5; ++i) parts.stage[i] = keep(is_whole, parts.stage[i], some.stage[i]);
+    }
+    const auto acceleration = [&](int stage, Pair p, Pair v) __attribute__((always_inline)) {
+      return dynamics_.acceleration(command_Nm_ + gap_Nm_ * parts.stage[stage], p, v);
+    };
+    const AxisStateOf<Wide> from{angle_, speed_, torque_Nm_};
+    Pair last;
+    const MotionStep<Wide> to = explicit_step(acceleration, from, radps2_, h_, last);
+    const Wide error = tolerance_.error_of(to, speed_);
+    const Mask region =
+        dynamics_.region(command_Nm_ + gap_Nm_ * parts.end(), to.angle_rad, to.speed_radps);
+    to_angle_ = select(at, to.angle_rad, to_angle_);
+    to_speed_ = select(at, to.speed_radps, to_speed_);
+    to_radps2_ = select(at, last, to_radps2_);
+    error_ = keep(at, error, error_);
+    end_part_ = keep(at, parts.end(), end_part_);
+    whole_step_ = select(at, is_whole, whole_step_);
+    ends_ = select(at, ends, ends_);
+    to_region_ = select(at, region, to_region_);
+    const Mask leaves = at & (region != region_) & (error > kWorthCutting) & (error < kHopeless);
+    if (any_of(leaves)) to_phase(leaves, kCut);
+    judge(at & !leaves);
+  }
+
+  void cut_attempt(Mask at) {
+    const LeavingStep<Wide> leaving{angle_,    speed_,     radps2_,     gap_Nm_,  to_angle_,
+                                    to_speed_, to_radps2_, command_Nm_, lag_1ps_, end_part_};
+    const Wide cut_s =
+        most_of(h_ * part_within_region(dynamics_, leaving, h_), kShortestCut * sample_s_);
+    const Mask cuts = at & (h_ - cut_s > kShortestCut * sample_s_);
+    uncut_s_ = keep(cuts, most_of(uncut_s_, h_), uncut_s_);
+    h_ = keep(cuts, cut_s, h_);
+    again(cuts);
+    judge(at & !cuts);
+  }
+
+  /// Takes or leaves an explicit step.
+  void judge(Mask at) {
+    if (!any_of(at)) return;
+    const Mask bad = at & (error_ > 1) & (h_ > kShortestCut * sample_s_);
+    const Mask good = at & !bad, over = good & ends_, goes_on = good & !ends_;
+    const Wide longer_s = h_ * step_factor(error_);
+    const Wide next_s = most_of(keep(ends_ & whole_step_, h_, longer_s), uncut_s_);
+    next_explicit_s_ =
+        keep(over, most_of(next_s, next_explicit_s_), keep(goes_on, next_s, next_explicit_s_));
+    angle_ = select(good, to_angle_, angle_);
+    speed_ = select(good, to_speed_, speed_);
+    radps2_ = select(good, to_radps2_, radps2_);
+    region_ = select(good, to_region_, region_);
+    done_s_ = keep(good, done_s_ + h_, done_s_);
+    gap_Nm_ = keep(good, gap_Nm_ * end_part_, gap_Nm_);
+    h_ = keep(bad, longer_s, keep(goes_on, next_s, h_));
+    uncut_s_ = keep(goes_on, Wide{}, uncut_s_);
+    if (any_of(over)) {
+      settle_costs(over, kExplicitCost * steps_, cost_explicit_, cost_stiff_);
+      end_sample(over);
+    }
+    again(bad | goes_on);
+  }
+
+  /// One more attempt of the explicit method, or the stiff one after too many.
+  void again(Mask at) {
+    if (!any_of(at)) return;
+    steps_ = keep(at, steps_ + 1, steps_);
+    const Mask fails = at & (steps_ > most_steps_);
+    to_phase(at & !fails, kExplicit);
+    if (!any_of(fails)) return;
+    settle_costs(fails, kExplicitCost * most_steps_, cost_explicit_, cost_stiff_);
+    angle_ = select(fails, from_angle_, angle_);
+    speed_ = select(fails, from_speed_, speed_);
+    begin_stiff(fails);
+  }
+
+  void stiff_attempt(Mask at) {
+    steps_ = keep(at, steps_ + 1, steps_);
+    allowed_ = keep(at & (steps_ > kMostStiffSteps), allowed_ * 3, allowed_);
+    const Mask ends = done_s_ + h_ >= sample_s_ * kAllButAll;
+    h_ = keep(at & ends, sample_s_ - done_s_, h_);
+    const TorqueLag<Wide> lag{command_Nm_, start_gap_Nm_, lag_1ps_};
+    const Wide start_Nm = lag.at(done_s_);
+    const auto slopes =
+        dynamics_.slopes(start_Nm, lag_1ps_ * (command_Nm_ - start_Nm), angle_, speed_);
+    const auto acceleration = [&](double c, Pair p, Pair v) __attribute__((always_inline)) {
+      return dynamics_.acceleration(lag.at(done_s_ + c * h_), p, v);
+    };
+    const MotionStep<Wide> to = stiff_step(acceleration, slopes, angle_, speed_, h_);
+    const Wide error = tolerance_.error_of(to, speed_) / allowed_;
+    const Wide next_s = most_of(h_ * step_factor(error), kLeastStep * sample_s_);
+    const Mask good = at & !(error > 1), over = good & ends;
+    angle_ = select(good, to.angle_rad, angle_);
+    speed_ = select(good, to.speed_radps, speed_);
+    done_s_ = keep(good, done_s_ + h_, done_s_);
+    next_stiff_s_ = keep(good, keep(ends, most_of(next_s, next_stiff_s_), next_s), next_stiff_s_);
+    h_ = keep(at, next_s, h_);
+    if (!any_of(over)) return;
+    settle_costs(over, kStiffCost * steps_, cost_stiff_, cost_explicit_);
+    end_sample(over);
+  }
+
+  void settle_costs(Mask at, Wide cost, Wide& used, Wide& other) {
+    used = keep(at, (used + cost) * 0.5, used);
+    other = keep(at, other * kForgetting, other);
+    const Mask stiff = !(cost_explicit_ <= most_of(cost_stiff_, all<Wide>(kWorthWhile)));
+    is_stiff_ = select(at, stiff, is_stiff_);
+  }
+
+  /// Ends a sample: a row, and the next sample or the end of the run.
+  void end_sample(Mask at) {
+    torque_Nm_ = keep(at, command_Nm_ + start_gap_Nm_ * whole_.end(), torque_Nm_);
+    const Mask lost = at & !((magnitude(angle_.load) < far_rad_) & is_finite(speed_ + angle_));
+    const Mask seen = at & !lost;
+    row_ = keep(seen, row_ + 1, row_);
+    const Wide angle = angle_.load;
+    const Mask outside = magnitude(angle - move_rad_) > band_rad_;
+    next_rad_ = keep(seen & was_outside_, angle, next_rad_);
+    last_outside_ = keep(seen & outside, row_, last_outside_);
+    outside_rad_ = keep(seen & outside, angle, outside_rad_);
+    was_outside_ = select(seen, outside, was_outside_);
+    const bool shows = work_.shows();
+    Mask over = row_ >= work_.rows - 1;
+    if (shows)
+      show(bits_of(seen));
+    else
+      over |= last_outside_ >= work_.latest_row;
+    over = lost | (seen & over);
+    if (any_of(over)) finish(bits_of(over));
+    const Mask goes_on = at & !over;
+    if (any_of(goes_on)) sample(goes_on);
+  }
+
+  [[gnu::noinline]] void show(unsigned lanes) {
+    for (int lane = 0; lane < kLanes<Wide>; ++lane)
+      if ((lanes >> lane & 1) != 0) work_.show(end_[lane].index, angle_.load[lane]);
+  }
+
+  [[gnu::noinline]] void finish(unsigned lanes) {
+    for (int lane = 0; lane < kLanes<Wide>; ++lane) {
+      if ((lanes >> lane & 1) == 0) continue;
+      LaneEnd& end = end_[lane];
+      end.rows = row_[lane] + 1;
+      end.last_outside = last_outside_[lane];
+      end.outside_rad = outside_rad_[lane];
+      end.next_rad = next_rad_[lane];
+      work_.take(end);
+      start(lane);
+    }
+  }
+
+  LaneWork& work_;
+  AxisDynamicsOf<Wide> dynamics_;
+  StepControlOf<Wide> control_;
+  StepTolerance<Wide> tolerance_;
+  LagParts<Wide> whole_;
+  Wide move_rad_{}, ratio_{}, sample_s_{}, lag_1ps_{}, far_rad_{}, band_rad_{}, most_steps_{};
+
+  Pair angle_, speed_, from_angle_, from_speed_;  ///< now, and at the start of the sample
+  Wide torque_Nm_{}, command_Nm_{}, next_Nm_{}, start_gap_Nm_{}, gap_Nm_{};
+  Wide done_s_{}, h_{}, uncut_s_{}, steps_{}, allowed_{};
+  Wide next_explicit_s_{}, next_stiff_s_{}, cost_explicit_{}, cost_stiff_{};
+  Mask known_{}, is_stiff_{}, region_{};
+  Pair radps2_;  ///< at the start of an explicit step
+
+  Pair to_angle_, to_speed_, to_radps2_;  ///< the end of the last explicit step
+  Wide error_{}, end_part_{};
+  Mask whole_step_{}, ends_{}, to_region_{};
+
+  Wide row_{}, last_outside_{}, outside_rad_{}, next_rad_{};
+  Mask was_outside_{};
+  LaneEnd end_[kLanes<Wide>];
+  unsigned busy_ = 0, phase_[3] = {};
+};
+
+}  // namespace gazewright
