@@ -92,6 +92,18 @@ TEST(SampleRigs, TheHarbourCormorantTurnsMoreThanOnceAndStillKnowsWhereItLooks) 
             "the stop is found again after each restart");
 }
 
+TEST(SampleRigs, TheQuickNewtsPictureIsUsableSoonerAlongAMoveThatIsFedForward) {
+  const Analysis analysis = analyse(rig_of(kSamples / "quick-newt.rig.yaml"));
+  const auto value = [&](const std::string& id) { return analysis.value(id).value_or(NAN); };
+  EXPECT_EQ(analysis.profiles[0].best, ProfileKind::minimum_jerk);
+  EXPECT_LT(value("pan.profile.minimum_jerk.usable_time"),
+            0.7 * value("pan.profile.step.usable_time"));
+  EXPECT_LT(value("pan.profile.minimum_jerk.ringing_px"),
+            0.3 * value("pan.profile.step.ringing_px"));
+  EXPECT_LT(value("tilt.profile.minimum_jerk.usable_time"),
+            0.8 * value("tilt.profile.step.usable_time"));
+}
+
 TEST(SampleRigs, TheTiltDriveTrainRidesOnPanWithItsOwnMass) {
   for (const auto& file : sample_files()) {
     const Rig rig = rig_of(file);
