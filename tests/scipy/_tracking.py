@@ -131,7 +131,8 @@ class Follower:
             done = solve_ivp(slope, (begin, end), state, rtol=1e-8, atol=1e-11, dense_output=True, events=ends,
                              max_step=(end - begin) / 4)
             inside = rows < done.t[-1] if done.status == 1 else rows <= end
-            angles.extend(done.sol(rows[inside])[0])
+            if inside.any():
+                angles.extend(done.sol(rows[inside])[0])
             rows, begin = rows[~inside], done.t[-1]
             state = done.y[:, -1]
             if done.status == 1:

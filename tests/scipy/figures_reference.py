@@ -83,7 +83,7 @@ ABSOLUTE = {
     # Beyond half the sample rate, where the models differ, the ripple is next to nothing.
     "smooth.ripple_px": 1e-6,
     # A row of a thousand may fall on the other side of the edge.
-    "in_middle": 0.003,
+    "in_middle": 0.003, "tracking.at_limit": 0.003,
 }
 # What may be next to nothing is held against the figure that it is a rest of.
 # Seen at 4000 places of either way, the program at 400 with straight pieces between: a place each.
