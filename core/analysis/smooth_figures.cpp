@@ -54,9 +54,7 @@ double ripple_px(Context& c, Axis a) {
 double cogging_frequency(Context& c, Axis a) {
   return slow_parts(c.rig(), a).cogging_per_turn * c.model(a).gear.ratio * lowest(c, a);
 }
-double worst_speed(Context& c, Axis a) {
-  return c.worst_cogging(a).speed_radps;
-}
+double worst_speed(Context& c, Axis a) { return c.worst_cogging(a).speed_radps; }
 double worst_px(Context& c, Axis a) {
   return c.worst_cogging(a).ripple_rad * c.pixels_per_radian();
 }
