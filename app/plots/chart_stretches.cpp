@@ -125,7 +125,7 @@ void StretchesItem::drawKey(QCPPainter* painter, const QStringList& written) con
   for (const Stretch& entry : key) {
     const QRectF swatch(x, line.top() + 3, kSwatch, line.height() - 6);
     const double right = swatch.right() + 4 + metrics.horizontalAdvance(entry.text);
-    if (right > line.right()) return;
+    if (right > line.right()) continue;
     painter->setPen(QPen(style_.theme.quiet, 1));
     painter->save();
     painter->setClipRect(swatch);

@@ -129,7 +129,8 @@ TEST(BatchTrace, AnAxisThatCannotMoveHasNoPlan) {
   const Ran ran = run_batch({"trace", "-", "--axis", "pan", "--profile", "minimum-time"}, text);
   EXPECT_EQ(ran.status, 3);
   EXPECT_EQ(ran.out, "");
-  EXPECT_NE(ran.err.find("pan has no minimum-time move: torque below friction"), std::string::npos) << ran.err;
+  EXPECT_NE(ran.err.find("pan has no minimum-time move: torque below friction"), std::string::npos)
+      << ran.err;
 }
 
 /// The columns of a trace by their names.

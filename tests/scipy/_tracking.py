@@ -131,7 +131,8 @@ class Follower:
             done = solve_ivp(slope, (begin, end), state, rtol=1e-8, atol=1e-11, dense_output=True, events=ends,
                              max_step=(end - begin) / 4)
             inside = rows < done.t[-1] if done.status == 1 else rows <= end
-            angles.extend(done.sol(rows[inside])[0])
+            if inside.any():
+                angles.extend(done.sol(rows[inside])[0])
             rows, begin = rows[~inside], done.t[-1]
             state = done.y[:, -1]
             if done.status == 1:
@@ -287,9 +288,10 @@ def with_something_to_follow(rig, rng):
                      for k in range(5)]
         times = sorted(value(p[0]) for p in t["path"])
         t["path"] = [[f"{time!r} s", *p[1:]] for time, p in zip(times, t["path"])]
-    for axis in AXES:  # stops are about 160 deg off: some targets lead beyond the soft limits
+    # Stops are about 158 and 75 deg off: some targets lead beyond the soft limits.
+    for axis, insets in (("pan", (130, 150)), ("tilt", (50, 65))):
         if rng.random() < 0.25 and isinstance(rig[axis].get("stops"), dict):
-            rig[axis]["stops"]["soft_inset"] = f"{rng.uniform(130, 150)!r} deg"
+            rig[axis]["stops"]["soft_inset"] = f"{rng.uniform(*insets)!r} deg"
     rig["tracking"] = t
     rig["camera"]["readout"] = f"{rng.uniform(0, 30)!r} ms"
     rig["detectors"] = [{"name": f"detector {i}", "frame_rate": f"{rng.uniform(10, 70)!r} Hz",

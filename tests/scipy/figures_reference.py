@@ -109,7 +109,7 @@ ABSOLUTE = {
     # A balanced axis: rounding, in rad.
     **{f"pointing.{k}": 1e-14 for k in ("windup", "droop", "flex")},
     # A row of a thousand may fall on the other side of the edge.
-    "in_middle": 0.003,
+    "in_middle": 0.003, "tracking.at_limit": 0.003,
 }
 # What may be next to nothing is held against the figure that it is a rest of.
 # Seen at 4000 places of either way, the program at 400 with straight pieces between: a place each.
