@@ -63,8 +63,9 @@ TEST(Heat, TheRmsCurrentIsThatOfTheTraceOverThePaceOfTheTask) {
   double sum = 0;
   for (std::size_t k = 1; k < trace.time_s.size(); ++k)
     sum += (std::pow(trace.current_A[k], 2) + std::pow(trace.current_A[k - 1], 2)) / 2 / 8000;
-  // 40 moves a minute; the pan stands upright, so nothing is held in between.
-  EXPECT_NEAR(*a.value("pan.heat.rms_current"), std::sqrt(sum / 1.5), tol(1e-9));
+  // 40 moves a minute; the pan stands upright, so nothing is held in between. The trapezoid rule
+  // misses how the current bends within a sample, by up to 3e-3 of i² on light axes.
+  EXPECT_NEAR(*a.value("pan.heat.rms_current") / std::sqrt(sum / 1.5), 1, tol(3e-3));
   EXPECT_NEAR(*a.value("pan.heat.cyclic_duration_factor"), *a.value("pan.step.settle_time") / 1.5,
               tol(1e-12));
 }
