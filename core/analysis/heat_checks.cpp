@@ -29,8 +29,9 @@ std::string celsius(double temperature_K) { return say(temperature_K, "K", "degC
 
 /// Rises over the air: temperatures themselves have no meaningful ratio.
 Compared rises(Context& c, Axis a, double at_K, double limit_K, std::string because) {
-  const double air_K = motor_thermal(c, a).air_K;
-  Compared compared{std::max(at_K - air_K, 0.0), limit_K - air_K, std::move(because)};
+  constexpr double kNothing_K = 1e-3;  // rounding, or what no thermometer shows
+  const double air_K = motor_thermal(c, a).air_K, rise_K = at_K - air_K;
+  Compared compared{rise_K > kNothing_K ? rise_K : 0, limit_K - air_K, std::move(because)};
   if (!(limit_K > air_K)) compared.outcome = Outcome::impossible;
   return compared;
 }

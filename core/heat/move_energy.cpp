@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 #include "core/motion/drive_train.h"
 
@@ -11,6 +12,43 @@ namespace {
 /// Powers at one row. [W]
 struct Powers {
   double current2_A2 = 0, shaft = 0, gear = 0, teeth = 0, friction = 0, lifting = 0;
+};
+
+/// Means over one sample. The current follows its command with the current loop's lag, so it bends
+/// within a sample: exponential from end to end while the speed changes evenly. Where the envelope
+/// holds it at both ends it follows that, nearly straight.
+class Sample {
+ public:
+  Sample(const AxisModel& model, double sample_s)
+      : drive_(model.drive),
+        lags_(2 * std::numbers::pi * model.control.current_bandwidth_Hz * sample_s),
+        left_(std::exp(-lags_)),
+        mean_(-std::expm1(-lags_) / lags_),
+        mean_late_((1 - left_ * (1 + lags_)) / (lags_ * lags_)),
+        mean_square_(-std::expm1(-2 * lags_) / (2 * lags_)) {}
+
+  /// Of i² and of i·ω.
+  struct Means {
+    double square, product;
+  };
+  Means means(double i0, double w0, double i1, double w1) const {
+    const double command = (i1 - i0 * left_) / (1 - left_), off = i0 - command;
+    if (!(lags_ > 0) || !std::isfinite(command) || (is_limited(i0, w0) && is_limited(i1, w1)))
+      return {(i0 * i0 + i1 * i1) / 2, (i0 * w0 + i1 * w1) / 2};
+    return {command * command + 2 * command * off * mean_ + off * off * mean_square_,
+            command * (w0 + w1) / 2 + off * (w0 * mean_ + (w1 - w0) * mean_late_)};
+  }
+
+ private:
+  bool is_limited(double current_A, double motor_radps) const {
+    const double most_A = current_A * motor_radps >= 0
+                              ? driving_current_A(drive_, std::abs(motor_radps))
+                              : braking_current_A(drive_, std::abs(motor_radps));
+    return std::abs(current_A) >= most_A * (1 - 1e-9);
+  }
+
+  const MotorDrive& drive_;
+  double lags_, left_, mean_, mean_late_, mean_square_;
 };
 
 class Rows {
@@ -67,6 +105,7 @@ MoveEnergy energy_of(const AxisModel& model, const Trace& trace, double move_rad
       trace.time_s.begin());
   if (rows < 2) return energy;
   const Rows row(model, trace, move_rad);
+  const Sample sample(model, trace.sample_time_s);
   double shaft_J = 0, teeth_J = 0;
   Powers before = row.at(0);
   std::size_t last = 0;
@@ -74,8 +113,15 @@ MoveEnergy energy_of(const AxisModel& model, const Trace& trace, double move_rad
     const std::size_t k = std::min(last + stride, rows - 1);
     const Powers now = row.at(k);
     const double half_s = (trace.time_s[k] - trace.time_s[last]) / 2;
-    energy.current2_A2s += half_s * (before.current2_A2 + now.current2_A2);
-    shaft_J += half_s * (before.shaft + now.shaft);
+    if (stride == 1) {
+      const Sample::Means means = sample.means(trace.current_A[last], trace.motor_speed_radps[last],
+                                               trace.current_A[k], trace.motor_speed_radps[k]);
+      energy.current2_A2s += 2 * half_s * means.square;
+      shaft_J += 2 * half_s * model.drive.torque_constant_NmpA * means.product;
+    } else {
+      energy.current2_A2s += half_s * (before.current2_A2 + now.current2_A2);
+      shaft_J += half_s * (before.shaft + now.shaft);
+    }
     energy.gear_J += half_s * (before.gear + now.gear);
     teeth_J += half_s * (before.teeth + now.teeth);
     energy.friction_J += half_s * (before.friction + now.friction);

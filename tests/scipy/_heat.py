@@ -145,6 +145,25 @@ def horizon(settle):
     return 6 if settle is None or settle > 1.4 else 2 if settle > 0.42 else 0.6
 
 
+def current_means(d, time, i, w):
+    """The integrals of i^2 and of torque times speed. Within a sample the current is exponential, by the lag
+    of section 5, and straight where the envelope holds both its ends."""
+    h, rate = time[1] - time[0], d.current_bandwidth * TAU
+    most = np.where(i * w >= 0, d.driving_A(np.abs(w)), d.braking_A(np.abs(w)))
+    held = np.abs(i) >= most * (1 - 1e-6)
+    held = held[:-1] & held[1:]
+    # Gauss's rule of order 8 over the sample.
+    nodes, weights = np.polynomial.legendre.leggauss(8)
+    part = ((nodes + 1) / 2)[:, None]
+    r = math.exp(-rate * h)
+    command = (i[1:] - i[:-1] * r) / (1 - r)
+    bent = command + (i[:-1] - command) * np.exp(-rate * h * part)
+    current = np.where(held, i[:-1] + (i[1:] - i[:-1]) * part, bent)
+    speed = w[:-1] + (w[1:] - w[:-1]) * part
+    mean = lambda y: h * float((weights[:, None] / 2 * y).sum())
+    return mean(current**2), d.Kt * mean(current * speed)
+
+
 def pieces_of(rig, d, traces, settles, axis, move, hold):
     """(time, copper loss at 20 degC, gear loss) of moving and resting, RMS current, time in motion, cycle."""
     time, angle, speed, motor, current, bus = traces[axis].T
@@ -154,16 +173,16 @@ def pieces_of(rig, d, traces, settles, axis, move, hold):
     seen = min(max(time[-1], both), both + rest)
     rows = time <= min(seen, time[-1]) * (1 + 1e-12)
     over = lambda y: np.trapezoid(y[rows], time[rows]) if hasattr(np, "trapezoid") else np.trapz(y[rows], time[rows])
-    i2 = over(current**2)
+    motor_speed = np.gradient(motor, time)
+    i2, shaft = current_means(d, time[rows], current[rows], motor_speed[rows])
     copper = 1.5 * d.phase_resistance * i2
     # The gear has what the bus gave and nothing else took.
     friction = over(np.abs(speed) * d.coulomb * np.minimum(np.abs(speed) / 0.01, 1) + d.load_viscous * speed**2)
     lifted = over(-d.pull(angle - move / 2) * speed)
-    motor_speed = np.gradient(motor, time)
     twist = motor / d.ratio - angle
     spring = d.stiffness / 2 * np.maximum(np.abs(twist) - d.backlash / 2, 0)**2
     stored = (d.motor_inertia * motor_speed**2 + d.inertia * speed**2) / 2 + spring
-    gear = over(bus * d.voltage) - copper - friction - lifted - stored[rows][-1]
+    gear = shaft - friction - lifted - stored[rows][-1]
     if settles[axis] is None:
         hold = max(hold, math.sqrt(np.mean(current[int(0.7 * len(current)):]**2)))
     i2 += hold**2 * max(seen - time[-1], 0)

@@ -52,7 +52,8 @@ TEST(Heat, TheContractsFiguresNeedNoDetails) {
   EXPECT_TRUE(a.figure("pan.heat.housing_temperature")->is_aside);
   EXPECT_TRUE(a.figure("pan.heat.magnet_temperature")->is_aside);
   EXPECT_EQ(finding(a, "pan.heat.mount"), nullptr);
-  EXPECT_EQ(finding(a, "tilt.heat.winding"), nullptr);
+  EXPECT_EQ(finding(a, "tilt.heat.winding")->verdict, Verdict::unknown);
+  EXPECT_EQ(finding(a, "tilt.heat.hold"), nullptr);  // says no more than that
   // One node: without details the bracket is as hot as the winding.
   EXPECT_EQ(a.value("pan.heat.mount_temperature"), a.value("pan.heat.winding_temperature"));
 }
@@ -63,8 +64,9 @@ TEST(Heat, TheRmsCurrentIsThatOfTheTraceOverThePaceOfTheTask) {
   double sum = 0;
   for (std::size_t k = 1; k < trace.time_s.size(); ++k)
     sum += (std::pow(trace.current_A[k], 2) + std::pow(trace.current_A[k - 1], 2)) / 2 / 8000;
-  // 40 moves a minute; the pan stands upright, so nothing is held in between.
-  EXPECT_NEAR(*a.value("pan.heat.rms_current"), std::sqrt(sum / 1.5), tol(1e-9));
+  // 40 moves a minute; the pan stands upright, so nothing is held in between. The trapezoid rule
+  // misses how the current bends within a sample, by up to 3e-3 of i² on light axes.
+  EXPECT_NEAR(*a.value("pan.heat.rms_current") / std::sqrt(sum / 1.5), 1, tol(3e-3));
   EXPECT_NEAR(*a.value("pan.heat.cyclic_duration_factor"), *a.value("pan.step.settle_time") / 1.5,
               tol(1e-12));
 }

@@ -62,7 +62,9 @@ TEST(MoveEnergy, TheBusCurrentOfTheTraceIsTheElectricalEnergy) {
   for (std::size_t k = 1; k < trace.time_s.size(); ++k)
     bus_J +=
         24 * (trace.bus_A[k] + trace.bus_A[k - 1]) / 2 * (trace.time_s[k] - trace.time_s[k - 1]);
-  EXPECT_NEAR(energy_of(model, trace, 0.7, 0.3).electrical_J / bus_J, 1, tol(1e-12));
+  // The trapezoid rule misses how the current bends within a sample.
+  EXPECT_NEAR(energy_of(model, trace, 0.7, 0.3).electrical_J / bus_J, 1, tol(5e-3));
+  EXPECT_NEAR(energy_of(model, trace, 0.7, 0.3, 2).electrical_J / bus_J, 1, tol(2e-2));
 }
 
 TEST(MoveEnergy, EverySixteenthRowIsNearEnoughForADrag) {
