@@ -49,7 +49,7 @@ Verdict verdict_of(const Compared& compared) {
 Finding find(const Check& check, Context& context, Axis axis) {
   Finding finding;
   finding.id = for_axis(check.id, axis);
-  finding.axis = axis;
+  if (check.id.starts_with("<axis>")) finding.axis = axis;
   finding.what = check.what;
   finding.part = for_axis(check.part, axis);
   finding.si_unit = check.si_unit;
