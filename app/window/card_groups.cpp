@@ -25,6 +25,10 @@ constexpr GroupRow kGroups[]{
      " torsion_stiffness bending_stiffness friction "},
     {"cable", 2, QT_TRANSLATE_NOOP("CardGroups", "Wires"), true,
      " conductors conductor current supply_length signal_bandwidth "},
+    {"supply", 1, QT_TRANSLATE_NOOP("CardGroups", "Braking"), false,
+     " absorbs bus_capacitance trip_voltage brake_resistor brake_voltage brake_power "},
+    {"supply", 2, QT_TRANSLATE_NOOP("CardGroups", "Source, leads and fuse"), true,
+     " source_resistance lead_length lead_conductor fuse "},
     {"encoder", 1, QT_TRANSLATE_NOOP("CardGroups", "Magnet"), true,
      " magnet_offset magnet_tilt magnet_gap magnet_diameter magnet_thickness magnet_remanence "
      "field_least field_most "},
@@ -68,7 +72,7 @@ Place place_of(std::string_view path) {
   const std::size_t first = path.find('.');
   if (first == std::string_view::npos) return {};
   const std::size_t second = path.find('.', first + 1);
-  if (second == std::string_view::npos) return {};
+  if (second == std::string_view::npos) return {path.substr(0, first), path.substr(first + 1)};
   return {path.substr(first + 1, second - first - 1), path.substr(second + 1)};
 }
 
