@@ -8,11 +8,11 @@
 namespace gazewright {
 namespace {
 
-struct Line {
+struct SupplyLine {
   const char* label;
   const char *task, *duty, *worst;  ///< figures; null: there is none
 };
-constexpr Line kLines[]{
+constexpr SupplyLine kLines[]{
     {QT_TRANSLATE_NOOP("Plots", "Power"), "supply.peak_power", "supply.average_power", nullptr},
     {QT_TRANSLATE_NOOP("Plots", "Current"), "supply.peak_current", "supply.rms_current",
      "supply.worst_current"},
@@ -44,7 +44,7 @@ void draw_supply(SheetPage& page, const SheetContent& content) {
     return;
   }
   std::vector<TableRow> rows;
-  for (const Line& line : kLines) {
+  for (const SupplyLine& line : kLines) {
     TableRow row;
     row.cells = {{Plots::tr(line.label), {7.5}, {}},
                  cell(content.analysis, line.task),
