@@ -23,7 +23,9 @@ Chart tracking_chart(const PlotInput& input);
 Chart eye_time_chart(const PlotInput& input);
 Chart eye_speed_chart(const PlotInput& input);
 Chart heat_chart(const PlotInput& input);
+/// The bus: current, and voltage over the same time.
 Chart bus_chart(const PlotInput& input);
+Chart bus_voltage_chart(const PlotInput& input);
 Chart gravity_chart(const PlotInput& input);
 
 /// The chart of a kind that is one. @pre is_chart(kind)

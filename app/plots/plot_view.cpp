@@ -7,13 +7,13 @@
 #include <QSvgGenerator>
 #include <algorithm>
 
-#include "app/plots/bode_plot.h"
 #include "app/plots/chart_plot.h"
 #include "app/plots/charts.h"
 #include "app/plots/inertia_plot.h"
 #include "app/plots/margins_plot.h"
 #include "app/plots/pointing_plot.h"
 #include "app/plots/reach_plot.h"
+#include "app/plots/stacked_plot.h"
 #include "app/plots/text.h"
 #include "app/plots/travel_plot.h"
 
@@ -183,14 +183,22 @@ std::unique_ptr<PlotView> make_plot(PlotKind kind, QWidget* parent) {
   if (kind == PlotKind::inertia) return std::make_unique<InertiaPlot>(parent);
   if (kind == PlotKind::margins) return std::make_unique<MarginsPlot>(parent);
   if (kind == PlotKind::pointing) return std::make_unique<PointingPlot>(parent);
-  if (kind == PlotKind::bode) return std::make_unique<BodePlot>(parent);
+  if (kind == PlotKind::bode)
+    return std::make_unique<StackedPlot>(kind, parent, gain_chart, phase_chart);
+  if (kind == PlotKind::bus)
+    return std::make_unique<StackedPlot>(kind, parent, bus_chart, bus_voltage_chart);
   return std::make_unique<ChartPlot>(kind, parent);
 }
 
 void paint_plot(QPainter& painter, const QRectF& rect, PlotKind kind, const PlotInput& input,
                 const Theme& theme) {
   if (kind == PlotKind::bode) {
-    return paint_bode(painter, rect, gain_chart(input), phase_chart(input), theme, painter.font());
+    return paint_stacked(painter, rect, gain_chart(input), phase_chart(input), theme,
+                         painter.font());
+  }
+  if (kind == PlotKind::bus) {
+    return paint_stacked(painter, rect, bus_chart(input), bus_voltage_chart(input), theme,
+                         painter.font());
   }
   if (is_chart(kind)) {
     return paint_chart(painter, rect, chart_of(kind, input), theme, painter.font());

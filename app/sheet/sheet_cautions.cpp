@@ -28,7 +28,9 @@ constexpr Caution kCautions[]{
          "Braking lifts the bus voltage; a supply that cannot take it back needs a "
          "brake resistor or room in its capacitors. Capacitors stay charged after "
          "switching off: wait and measure before touching. Fuse batteries at the cell, "
-         "charge them watched, and never short them.")},
+         "charge them watched, and never short them. Brake resistors get hot enough to burn "
+         "skin: mount them clear of prints and cables. Never replace a fuse by one rated above "
+         "its wire.")},
     {QT_TRANSLATE_NOOP("Plots", "Screws and bearings work loose."),
      QT_TRANSLATE_NOOP(
          "Plots",

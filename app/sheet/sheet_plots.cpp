@@ -119,6 +119,10 @@ void draw_plots(SheetPage& page, const SheetContent& content) {
   draw_plot(page, cells.left, PlotKind::both, input, plot_title(PlotKind::both));
   page.text(cells.right, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap,
             summary_of(chart_of(PlotKind::both, input)), {7.5, false, page.theme().text});
+  cells = cells_of(page, kTallPlotHeight);
+  draw_plot(page, cells.left, PlotKind::bus, input, plot_title(PlotKind::bus));
+  page.text(cells.right, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap,
+            summary_of(chart_of(PlotKind::bus, input)), {7.5, false, page.theme().text});
   cells = cells_of(page, kPlotHeight);
   draw_plot(page, cells.left, PlotKind::tracking, input, plot_title(PlotKind::tracking));
   draw_plot(page, cells.right, PlotKind::eye_time, input, plot_title(PlotKind::eye_time));

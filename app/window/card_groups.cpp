@@ -33,6 +33,10 @@ constexpr GroupRow kGroups[]{
      "bearing_limit "},
     {"motor", 3, QT_TRANSLATE_NOOP("CardGroups", "Cogging"), true,
      " cogging_torque cogging_per_turn "},
+    {"supply", 1, QT_TRANSLATE_NOOP("CardGroups", "Braking"), false,
+     " absorbs bus_capacitance trip_voltage brake_resistor brake_voltage brake_power "},
+    {"supply", 2, QT_TRANSLATE_NOOP("CardGroups", "Source, leads and fuse"), true,
+     " source_resistance lead_length lead_conductor fuse "},
     {"encoder", 1, QT_TRANSLATE_NOOP("CardGroups", "Magnet"), true,
      " magnet_offset magnet_tilt magnet_gap magnet_diameter magnet_thickness magnet_remanence "
      "field_least field_most "},
@@ -95,7 +99,7 @@ Place place_of(std::string_view path) {
   const std::size_t first = path.find('.');
   if (first == std::string_view::npos) return {};
   const std::size_t second = path.find('.', first + 1);
-  if (second == std::string_view::npos) return {};
+  if (second == std::string_view::npos) return {path.substr(0, first), path.substr(first + 1)};
   return {path.substr(first + 1, second - first - 1), path.substr(second + 1)};
 }
 

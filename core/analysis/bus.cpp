@@ -1,9 +1,91 @@
 #include "core/analysis/bus.h"
 
-#include "core/analysis/context.h"
+#include <cmath>
+
+#include "core/analysis/say.h"
+#include "core/analysis/supply_values.h"
+#include "core/travel/wire.h"
 
 namespace gazewright {
+namespace {
 
-BusCurve bus_curve(Context&) { return {}; }
+std::vector<double> times_s(std::size_t rows, double row_s) {
+  std::vector<double> time_s(rows);
+  for (std::size_t row = 0; row < rows; ++row) time_s[row] = static_cast<double>(row) * row_s;
+  return time_s;
+}
+
+/// A quantity of the rig with defaults, 0 where it is missing.
+double or_zero(const Quantity& quantity) { return quantity.has_value() ? quantity.value() : 0; }
+
+WorstCase case_of(const BusMoves& moves, const Bus& bus, std::string text) {
+  BusRun run = run_bus(bus, moves.power_W, moves.row_s);
+  return {std::move(text), times_s(moves.power_W.size(), moves.row_s), std::move(run.source_A),
+          std::move(run.voltage_V)};
+}
+
+void add_worst(BusCurve& curve, Context& c, const Bus& bus) {
+  const WorstMoves& worst = worst_of(c);
+  curve.sentences.push_back("Largest current, " + say(worst_current_A(c), "A", "A") + ": " +
+                            say_worst_current(c) + ".");
+  if (!worst.tried.empty())
+    curve.worst.push_back(case_of(worst.by_current(), bus, say_worst_current(c)));
+  if (!c.rig().supply.bus_capacitance_F.has_value() || std::isinf(worst_voltage_V(c))) return;
+  curve.sentences.push_back("Highest voltage, " + say(worst_voltage_V(c), "V", "V") + ": " +
+                            say_worst_voltage(c) + ".");
+  if (!worst.tried.empty())
+    curve.worst.push_back(case_of(worst.by_voltage(), bus, say_worst_voltage(c)));
+}
+
+void add_resistor(BusCurve& curve, Context& c) {
+  const Supply& supply = c.rig().supply;
+  const double returned_W = worst_of(c).most_returned_W();
+  if (!has_resistor(c.rig()) || !(returned_W > 0)) return;
+  const double on_V = supply.brake_voltage_V.value();
+  curve.sentences.push_back(
+      "The chopper puts " + say(supply.brake_resistor_ohm.value(), "ohm", "ohm") +
+      " across the bus at " + say(on_V, "V", "V") + ": " +
+      say(on_V * on_V / supply.brake_resistor_ohm.value(), "W", "W") +
+      " while it is on, against at most " + say(returned_W, "W", "W") + " that come back.");
+}
+
+void add_leads(BusCurve& curve, Context& c) {
+  const Supply& supply = c.rig().supply;
+  if (supply.lead_conductor_m.has_value())
+    curve.sentences.push_back(
+        "Leads of " + say(supply.lead_conductor_m.value(), "m", "mm") + " copper carry " +
+        say(wire_rating_A(supply.lead_conductor_m.value()), "A", "A") +
+        " by the cautious rule for bundles; the fuse at the source may not be larger than what "
+        "they bear.");
+  if (supply.fuse_A.has_value())
+    curve.sentences.push_back(
+        "The fuse of " + say(supply.fuse_A.value(), "A", "A") +
+        " has to stand the peaks and the charging of the capacitors: look at its time-current "
+        "curve.");
+}
+
+}  // namespace
+
+BusCurve bus_curve(Context& c) {
+  BusCurve curve;
+  const SupplyRun& run = supply_run(c);
+  curve.because = run.because;
+  if (!run.because.empty()) return curve;
+  const Supply& supply = c.rig().supply;
+  curve.time_s = times_s(run.power_W.size(), run.row_s);
+  curve.current_A = run.run.source_A;
+  curve.voltage_V = run.run.voltage_V;
+  curve.power_W = run.power_W;
+  for (const Axis axis : kAxes)
+    curve.drive_A[static_cast<std::size_t>(axis)] = c.coupling()->both.of(axis).bus_A;
+  curve.trip_V = or_zero(supply.trip_voltage_V);
+  curve.limit_A = or_zero(supply.current_limit_A);
+  curve.source_V = or_zero(supply.voltage_V);
+  if (has_resistor(c.rig())) curve.chopper_V = supply.brake_voltage_V.value();
+  add_worst(curve, c, bus_for_currents(c.rig()));
+  add_resistor(curve, c);
+  add_leads(curve, c);
+  return curve;
+}
 
 }  // namespace gazewright

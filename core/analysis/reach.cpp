@@ -84,16 +84,6 @@ void fill_limits(ReachMap& map, Context& context, const std::stop_token& stop) {
   }
 }
 
-/// The same axis with its angle counted from another one.
-AxisModel counted_from(AxisModel model, double angle_rad) {
-  GravityCurve& gravity = model.load.gravity;
-  const double c = std::cos(angle_rad), s = std::sin(angle_rad), cos_Nm = gravity.cos_Nm;
-  gravity.cos_Nm = c * cos_Nm + s * gravity.sin_Nm;
-  gravity.sin_Nm = c * gravity.sin_Nm - s * cos_Nm;
-  model.load.cable_centre_rad -= angle_rad;
-  return model;
-}
-
 /// The same axis with its angle counted the other way.
 AxisModel mirrored(AxisModel model) {
   GravityCurve& gravity = model.load.gravity;

@@ -1,7 +1,303 @@
+#include <cmath>
+
 #include "core/analysis/checks.h"
+#include "core/analysis/field_value.h"
+#include "core/analysis/say.h"
+#include "core/analysis/supply_values.h"
+#include "core/rig/fields.h"
+#include "core/travel/wire.h"
 
 namespace gazewright {
+namespace {
 
-std::span<const Check> supply_checks() { return {}; }
+using Way = Lever::Way;
+constexpr double kMostSag = 0.10, kMostDrop = 0.03;  // common practice, no source
+constexpr double kLastingPart = 0.75;  // of a fuse's rating; UL 248-14 fuses, from memory
+constexpr double kShortPart =
+    2;  // a time-lag fuse stands it for seconds; common practice, no source
+
+constexpr auto kSag = joined(kBothSteps, std::array<InputPath, 1>{"supply.source_resistance"});
+constexpr auto kLeadDrop =
+    joined(kBothSteps, std::array<InputPath, 3>{"supply.lead_length", "supply.lead_conductor",
+                                                "surroundings.temperature"});
+constexpr auto kLeadCurrent = joined(kBothSteps, std::array<InputPath, 1>{"supply.lead_conductor"});
+constexpr auto kFused = joined(kBothSteps, std::array<InputPath, 1>{"supply.fuse"});
+constexpr InputPath kFuseWire[]{"supply.fuse", "supply.lead_conductor"};
+constexpr auto kBrakePower =
+    joined(kBusVoltage, std::array<InputPath, 2>{"supply.brake_power", "supply.brake_voltage"});
+
+/// Once for the rig.
+bool once(Context& c, Axis axis) { return axis == Axis::pan && !c.is_quick(); }
+
+Compared unknown(const std::string& because) { return {std::nullopt, std::nullopt, because}; }
+
+Compared peak_current(Context& c, Axis) {
+  const SupplyRun& run = supply_run(c);
+  if (!run.because.empty()) return unknown(run.because);
+  const double limit_A = c.rig().supply.current_limit_A.value();
+  double most_A = worst_current_A(c);
+  // The drives keep to the limit exactly; what is more comes from rounding.
+  if (most_A > limit_A && most_A < limit_A * (1 + 1e-9)) most_A = limit_A;
+  std::string because = say_worst_current(c);
+  if (most_A >= limit_A)
+    because += most_A == limit_A ? "; the drives have to keep their sum within the limit"
+                                 : "; what the drives take while idle and the sag come on top";
+  return {most_A, limit_A, because};
+}
+
+std::optional<Remedy> more_current(Context& c, Axis) {
+  Rig free = c.rig();
+  free.supply.current_limit_A = si_quantity(kInfinity);
+  Context trial(free, c.stop());
+  if (!supply_run(trial).because.empty()) return std::nullopt;
+  const char* path = "supply.current_limit";
+  const FieldInfo& info = *find_info(path);
+  const double value = rounded_value(info, worst_current_A(trial) * (1 + 1e-6), true, 3);
+  return Remedy{say_field(path, info, value) + " or more", path, value};
+}
+
+/// What would hold the bus without burning: the figures' closed forms.
+std::string say_alternatives(Context& c) {
+  const Bus bus = bus_of(c.rig());
+  const Supply& supply = c.rig().supply;
+  const WorstMoves& worst = worst_of(c);
+  if (worst.tried.empty() || !(supply.trip_voltage_V.value() > bus.voltage_V)) return {};
+  const double chopper_V = supply.brake_voltage_V.value();
+  const double returned_A = worst.most_returned_W() / chopper_V - bus.absorbs_A;
+  std::string text =
+      "; " +
+      say(needed_capacitance_F(worst.lifted_J(), bus.voltage_V, supply.trip_voltage_V.value()), "F",
+          "mF") +
+      " on the bus";
+  if (chopper_V > bus.voltage_V && returned_A > 0)
+    text += ", or a chopper at " + say(chopper_V, "V", "V") + " with " +
+            say(brake_resistor_ohm(chopper_V, returned_A), "ohm", "ohm") + " or less,";
+  return text + " would take it";
+}
+
+Compared peak_voltage(Context& c, Axis) {
+  const SupplyRun& run = supply_run(c);
+  if (!run.because.empty()) return unknown(run.because);
+  const Supply& supply = c.rig().supply;
+  const double trip_V = supply.trip_voltage_V.value();
+  if (supply.brake_resistor_ohm.has_value() && std::isfinite(supply.brake_resistor_ohm.value()) &&
+      !has_resistor(c.rig()))
+    return {supply.voltage_V.value(), supply.brake_voltage_V.value(),
+            "the chopper would burn power all the time: its voltage is not above the supply's",
+            Compared::Outcome::impossible};
+  const double most_V = worst_voltage_V(c);
+  if (std::isinf(most_V))
+    return {std::nullopt, trip_V, "without capacitors nothing holds the bus while braking",
+            Compared::Outcome::impossible};
+  return {most_V, trip_V,
+          say_worst_voltage(c) + (most_V > trip_V ? say_alternatives(c) : std::string())};
+}
+
+Remedy remedy_of(const char* path, double value_si, bool up) {
+  const FieldInfo& info = *find_info(path);
+  const double value = rounded_value(info, value_si, up, 3);
+  return {say_field(path, info, value) + (up ? " or more" : " or less"), path, value};
+}
+
+/// More capacitors while that is up to five times as much, else a resistor.
+std::optional<Remedy> calmer_bus(Context& c, Axis) {
+  const SupplyRun& run = supply_run(c);
+  const Supply& supply = c.rig().supply;
+  const Bus bus = bus_of(c.rig());
+  const double trip_V = supply.trip_voltage_V.value(), chopper_V = supply.brake_voltage_V.value();
+  if (!run.because.empty() || !(trip_V > bus.voltage_V)) return std::nullopt;
+  const bool chops = chopper_V > bus.voltage_V && chopper_V <= trip_V;
+  if (!chops && std::isfinite(supply.brake_resistor_ohm.value()))
+    return remedy_of("supply.brake_voltage", (bus.voltage_V + trip_V) / 2, true);
+  const WorstMoves& worst = worst_of(c);
+  const double lifted =
+      std::max(worst.lifted_J(), lifted_J(run.power_W, run.row_s, bus.absorbs_A * bus.voltage_V));
+  const double needed_F = needed_capacitance_F(lifted, bus.voltage_V, trip_V) * (1 + 1e-4);
+  const double returned_A =
+      std::max(worst.most_returned_W(), run.sums.most_returned_W) / chopper_V - bus.absorbs_A;
+  if (needed_F <= 5 * bus.capacitance_F || returned_A <= 0 || !chops)
+    return remedy_of("supply.bus_capacitance", needed_F, true);
+  return remedy_of("supply.brake_resistor", brake_resistor_ohm(chopper_V, returned_A), false);
+}
+
+Compared brake_power(Context& c, Axis) {
+  const double capacity_W = c.rig().supply.brake_power_W.value();
+  if (!has_resistor(c.rig())) return moot("there is no brake resistor");
+  const DutyUse& use = duty_use(c);
+  if (!use.because.empty()) return {std::nullopt, capacity_W, use.because};
+  const double on_V = std::max(supply_run(c).run.most_V, c.rig().supply.brake_voltage_V.value());
+  const double on_W = on_V * on_V / c.rig().supply.brake_resistor_ohm.value();
+  return {use.resistor_W, capacity_W,
+          "mean over the duty; while it is on it takes " + say(on_W, "W", "W") +
+              ": whether it stands such pulses says its data sheet"};
+}
+
+Compared sag(Context& c, Axis) {
+  const SupplyRun& run = supply_run(c);
+  if (!run.because.empty()) return unknown(run.because);
+  const Bus bus = bus_of(c.rig());
+  if (run.run.starved)
+    return {std::nullopt, kMostSag,
+            "the source cannot give the power through its resistance: the voltage collapses",
+            Compared::Outcome::impossible};
+  const double lost_V = bus.voltage_V - run.run.least_V;
+  return {lost_V / bus.voltage_V, kMostSag,
+          say(lost_V, "V", "V") + " of " + say(bus.voltage_V, "V", "V") +
+              " in source and leads at " + say(run.run.most_A, "A", "A") +
+              "; the moves are computed without it; 10 % is common practice"};
+}
+
+Compared lead_drop(Context& c, Axis) {
+  const SupplyRun& run = supply_run(c);
+  if (!run.because.empty()) return unknown(run.because);
+  const double drop_V = run.run.most_A * lead_ohm(c.rig());
+  return {drop_V / c.rig().supply.voltage_V.value(), kMostDrop,
+          "out and back " + say(drop_V, "V", "V") + " at " + say(run.run.most_A, "A", "A") +
+              "; 3 % is common practice"};
+}
+
+Compared lead_current(Context& c, Axis) {
+  const double rating_A = wire_rating_A(c.rig().supply.lead_conductor_m.value());
+  const DutyUse& use = duty_use(c);
+  if (!use.because.empty()) return {std::nullopt, rating_A, use.because};
+  return {use.rms_A, rating_A,
+          "RMS over the duty; 700 circular mil per ampere, for wires in a bundle"};
+}
+
+Compared fuse_carries(Context& c, Axis) {
+  const double fuse_A = c.rig().supply.fuse_A.value();
+  const DutyUse& use = duty_use(c);
+  if (!use.because.empty()) return {std::nullopt, fuse_A, use.because};
+  const double lasting_A = use.rms_A / kLastingPart, most_A = worst_current_A(c);
+  const double pulse_A = most_A / kShortPart;
+  const std::string peaks = "peaks reach " + say(most_A, "A", "A") + ", " +
+                            say_percent(most_A / fuse_A) +
+                            " of its rating: compare with its time-current curve, the charging of "
+                            "the capacitors at switching on too";
+  return {std::max(lasting_A, pulse_A), fuse_A,
+          (lasting_A >= pulse_A ? "RMS over the duty at 75 % of the rating; "
+                                : "twice the rating for short peaks; ") +
+              peaks};
+}
+
+Compared fuse_wire(Context& c, Axis) {
+  return {c.rig().supply.fuse_A.value(), wire_rating_A(c.rig().supply.lead_conductor_m.value()),
+          "the fuse protects the lead: its rating may not exceed the wire's, 700 circular mil per "
+          "ampere; local codes may ask for less"};
+}
+
+constexpr Lever kBrakeLevers[] = {{"supply.brake_power", Way::up, 1000},
+                                  {"task.duty.moves_per_minute", Way::down, 100}};
+constexpr Lever kSagLevers[] = {{"supply.source_resistance", Way::down, 100},
+                                {"supply.lead_conductor", Way::up, 10},
+                                {"supply.lead_length", Way::down, 100}};
+constexpr Lever kDropLevers[] = {{"supply.lead_conductor", Way::up, 30},
+                                 {"supply.lead_length", Way::down, 100}};
+constexpr Lever kWireLevers[] = {{"supply.lead_conductor", Way::up, 30}};
+constexpr Lever kFuseWireLevers[] = {{"supply.lead_conductor", Way::up, 30},
+                                     {"supply.fuse", Way::down, 100}};
+
+/// The fuse that just carries both, without a search for each trial.
+std::optional<Remedy> larger_fuse(Context& c, Axis a) {
+  const Compared now = fuse_carries(c, a);
+  if (!now.demand) return std::nullopt;
+  return remedy_of("supply.fuse", *now.demand, true);
+}
+
+constexpr Check kChecks[] = {
+    {.id = "supply.peak_current",
+     .what = "Supply gives the current of the worst moves",
+     .goal = "would give it",
+     .part = "supply",
+     .si_unit = "A",
+     .unit = "A",
+     .inputs = kBothSteps,
+     .compare = peak_current,
+     .levers = {},
+     .asked_when = once,
+     .offer = more_current},
+    {.id = "supply.peak_voltage",
+     .what = "Bus stays below the trip voltage",
+     .goal = "would keep the bus below it",
+     .part = "supply",
+     .si_unit = "V",
+     .unit = "V",
+     .inputs = kTripped,
+     .compare = peak_voltage,
+     .levers = {},
+     .asked_when = once,
+     .offer = calmer_bus},
+    {.id = "supply.brake_power",
+     .what = "Brake resistor bears its average power",
+     .goal = "would spare the resistor",
+     .part = "supply",
+     .si_unit = "W",
+     .unit = "W",
+     .inputs = kBrakePower,
+     .compare = brake_power,
+     .levers = kBrakeLevers,
+     .asked_by = "supply.brake_power",
+     .asked_when = once},
+    {.id = "supply.sag",
+     .what = "Voltage holds under load",
+     .goal = "would hold the voltage",
+     .part = "supply",
+     .si_unit = "1",
+     .unit = "%",
+     .inputs = kSag,
+     .compare = sag,
+     .levers = kSagLevers,
+     .asked_by = "supply.source_resistance",
+     .asked_when = once},
+    {.id = "supply.lead_drop",
+     .what = "Voltage drop in the supply's leads",
+     .goal = "would keep the drop small",
+     .part = "supply",
+     .si_unit = "1",
+     .unit = "%",
+     .inputs = kLeadDrop,
+     .compare = lead_drop,
+     .levers = kDropLevers,
+     .asked_by = "supply.lead_length",
+     .asked_when = once},
+    {.id = "supply.lead_current",
+     .what = "Supply's leads bear the current",
+     .goal = "would keep the leads cool",
+     .part = "supply",
+     .si_unit = "A",
+     .unit = "A",
+     .inputs = kLeadCurrent,
+     .compare = lead_current,
+     .levers = kWireLevers,
+     .asked_by = "supply.lead_conductor",
+     .asked_when = once},
+    {.id = "supply.fuse",
+     .what = "Fuse carries the current",
+     .goal = "would carry it",
+     .part = "supply",
+     .si_unit = "A",
+     .unit = "A",
+     .inputs = kFused,
+     .compare = fuse_carries,
+     .levers = {},
+     .asked_by = "supply.fuse",
+     .asked_when = once,
+     .offer = larger_fuse},
+    {.id = "supply.fuse_wire",
+     .what = "Fuse protects the leads",
+     .goal = "would be protected",
+     .part = "supply",
+     .si_unit = "A",
+     .unit = "A",
+     .inputs = kFuseWire,
+     .compare = fuse_wire,
+     .levers = kFuseWireLevers,
+     .asked_by = "supply.fuse",
+     .asked_when = once},
+};
+
+}  // namespace
+
+std::span<const Check> supply_checks() { return kChecks; }
 
 }  // namespace gazewright

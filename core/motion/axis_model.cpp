@@ -84,6 +84,15 @@ double AxisLoad::largest_pull_Nm(double least_rad, double most_rad) const {
   return with_cables.largest_Nm(least_rad, most_rad, -cable_stiffness_Nmprad);
 }
 
+AxisModel counted_from(AxisModel model, double angle_rad) {
+  GravityCurve& gravity = model.load.gravity;
+  const double c = std::cos(angle_rad), s = std::sin(angle_rad), cos_Nm = gravity.cos_Nm;
+  gravity.cos_Nm = c * cos_Nm + s * gravity.sin_Nm;
+  gravity.sin_Nm = c * gravity.sin_Nm - s * cos_Nm;
+  model.load.cable_centre_rad -= angle_rad;
+  return model;
+}
+
 double count_rad(const AxisModel& model) {
   return 2 * std::numbers::pi / model.control.encoder_counts /
          (model.control.encoder_at_output ? 1 : model.gear.ratio);

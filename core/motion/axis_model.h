@@ -77,6 +77,9 @@ struct AxisModel {
 /// gravity with the other axis at rest.
 AxisModel axis_model(const Rig& rig, const RigBodies& bodies, Axis axis);
 
+/// The same axis with its angle counted from another one.
+AxisModel counted_from(AxisModel model, double angle_rad);
+
 /// One count of the encoder at the output. [rad]
 double count_rad(const AxisModel& model);
 /// η·N·Kt·i at standstill from the envelope, at most the gearbox's peak torque. [N·m]

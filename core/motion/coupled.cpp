@@ -33,18 +33,21 @@ SampleScale<BothAxes> sample_scale(const CoupledModel& model, PanTilt move_rad) 
 /// Both moves, which can be carried on to a later time.
 class BothRun {
  public:
-  BothRun(const CoupledModel& model, PanTilt move_rad)
+  BothRun(const CoupledModel& model, const BothMoves& moves)
       : model_(model),
-        far_rad_(kRunaway * std::max({std::abs(move_rad.pan), std::abs(move_rad.tilt), 1e-3})),
+        moves_(moves),
+        far_rad_(kRunaway *
+                 std::max({std::abs(moves.move_rad.pan), std::abs(moves.move_rad.tilt), 1e-3})),
         sample_s_{1 / model.axis[0].control.control_rate_Hz,
                   1 / model.axis[1].control.control_rate_Hz},
         row_s_(std::min(sample_s_[0], sample_s_[1])),
-        control_{StepControl(model.axis[0], move_rad.pan),
-                 StepControl(model.axis[1], move_rad.tilt)},
-        advance_(CoupledDynamics(model, move_rad), sample_scale(model, move_rad)) {
+        control_{StepControl(model.axis[0], moves.move_rad.pan),
+                 StepControl(model.axis[1], moves.move_rad.tilt)},
+        advance_(CoupledDynamics(model, moves.from_rad), sample_scale(model, moves.move_rad)) {
     const BothAxes pull_Nm = advance_.dynamics().pull_Nm(BothAxes{});
     for (int lane = 0; lane < 2; ++lane) {
-      if (of(move_rad, lane) == 0) hold(lane, pull_Nm[lane]);
+      waits_[lane] = of(moves.begin_s, lane) > 0 && of(moves.move_rad, lane) != 0;
+      if (waits_[lane] || of(moves.move_rad, lane) == 0) hold(lane, pull_Nm[lane]);
     }
     trace_.axis[0].sample_time_s = trace_.axis[1].sample_time_s = row_s_;
     add_row();
@@ -98,6 +101,10 @@ class BothRun {
 
   /// The command of the last sample begins to act: the computing delay.
   void sample(int lane) {
+    if (waits_[lane] && time_s_ >= of(moves_.begin_s, lane)) {
+      control_[lane].follow({.angle_rad = of(moves_.move_rad, lane)});
+      waits_[lane] = false;
+    }
     command_Nm_[lane] = waiting_Nm_[lane];
     waiting_Nm_[lane] =
         control_[lane].torque_command_Nm(state_.angle_rad.motor[lane], state_.angle_rad.load[lane]);
@@ -107,8 +114,9 @@ class BothRun {
   void reserve(std::size_t rows) {
     trace_.bus_A.reserve(rows);
     for (Trace& trace : trace_.axis) {
-      for (auto* column : {&trace.time_s, &trace.angle_rad, &trace.speed_radps,
-                           &trace.motor_angle_rad, &trace.current_A, &trace.bus_A})
+      for (auto* column :
+           {&trace.time_s, &trace.angle_rad, &trace.speed_radps, &trace.motor_angle_rad,
+            &trace.motor_speed_radps, &trace.current_A, &trace.bus_A})
         column->reserve(rows);
     }
   }
@@ -128,6 +136,7 @@ class BothRun {
       trace.angle_rad.push_back(state_.angle_rad.load[lane]);
       trace.speed_radps.push_back(state_.speed_radps.load[lane]);
       trace.motor_angle_rad.push_back(state_.angle_rad.motor[lane]);
+      trace.motor_speed_radps.push_back(motor_radps[lane]);
       trace.current_A.push_back(current_A);
       trace.bus_A.push_back(bus_power_W(drive, current_A, motor_radps[lane]) / drive.bus_voltage_V);
       bus_A += trace.bus_A.back();
@@ -139,6 +148,8 @@ class BothRun {
   }
 
   CoupledModel model_;
+  BothMoves moves_;
+  bool waits_[2] = {false, false};  // holds until its move begins
   double far_rad_, sample_s_[2], row_s_;
   StepControl control_[2];
   SampleAdvance<CoupledDynamics> advance_;
@@ -197,16 +208,24 @@ RigidState rigid_step(const TwoAxisEquations& equations, const RigidState& from,
           v1 + step_s / 6 * (a1 + 2 * a2 + 2 * a3 + a4)};
 }
 
-CoupledTrace simulate_both(const CoupledModel& model, PanTilt move_rad, double duration_s,
-                           const std::stop_token& stop) {
-  BothRun run(model, move_rad);
+BothMoves centred(PanTilt move_rad) { return {-0.5 * move_rad, move_rad}; }
+
+CoupledTrace simulate_moves(const CoupledModel& model, const BothMoves& moves, double duration_s,
+                            const std::stop_token& stop) {
+  BothRun run(model, moves);
   run.run_to(duration_s, stop);
   return run.take();
 }
 
-SettledMoves simulate_both_until_settled(const CoupledModel& model, PanTilt move_rad,
-                                         double band_rad, const std::stop_token& stop) {
-  BothRun run(model, move_rad);
+CoupledTrace simulate_both(const CoupledModel& model, PanTilt move_rad, double duration_s,
+                           const std::stop_token& stop) {
+  return simulate_moves(model, centred(move_rad), duration_s, stop);
+}
+
+SettledMoves simulate_moves_until_settled(const CoupledModel& model, const BothMoves& both,
+                                          double band_rad, const std::stop_token& stop) {
+  const PanTilt move_rad = both.move_rad;
+  BothRun run(model, both);
   SettledMoves moves;
   for (const double horizon_s : kSettleHorizons_s) {
     run.run_to(horizon_s, stop);
@@ -216,6 +235,11 @@ SettledMoves simulate_both_until_settled(const CoupledModel& model, PanTilt move
   }
   moves.trace = run.take();
   return moves;
+}
+
+SettledMoves simulate_both_until_settled(const CoupledModel& model, PanTilt move_rad,
+                                         double band_rad, const std::stop_token& stop) {
+  return simulate_moves_until_settled(model, centred(move_rad), band_rad, stop);
 }
 
 }  // namespace gazewright

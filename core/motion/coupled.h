@@ -37,9 +37,21 @@ struct CoupledTrace {
   const Trace& of(Axis a) const { return axis[static_cast<std::size_t>(a)]; }
 };
 
-/// Simulates both moves, begun at the same time. An axis whose move is 0 holds its place: it begins
-/// with its teeth and its torque against gravity and cable, as if it had stood there for long. One
-/// that moves begins as in simulate_step. Each move is centred on the rest pose.
+/// What both axes are told to do. Angles of a trace count from where its axis began.
+struct BothMoves {
+  PanTilt from_rad;  ///< from the rest pose
+  PanTilt move_rad;
+  PanTilt begin_s{};  ///< until then an axis holds its place
+};
+/// Each move centred on the rest pose, an axis without one at rest; both begun at once.
+BothMoves centred(PanTilt move_rad);
+
+/// Simulates them. An axis whose move is 0 or comes later holds its place: it begins with its
+/// teeth and its torque against gravity and cable, as if it had stood there for long. One that
+/// moves at once begins as in simulate_step.
+CoupledTrace simulate_moves(const CoupledModel& model, const BothMoves& moves, double duration_s,
+                            const std::stop_token& stop = {});
+/// The task's kind: centred moves.
 CoupledTrace simulate_both(const CoupledModel& model, PanTilt move_rad, double duration_s,
                            const std::stop_token& stop = {});
 
@@ -49,6 +61,8 @@ struct SettledMoves {
   std::array<StepFigures, 2> figures;   ///< of an axis that moves
   std::optional<double> settle_time_s;  ///< of all that move; empty: not within the horizon
 };
+SettledMoves simulate_moves_until_settled(const CoupledModel& model, const BothMoves& moves,
+                                          double band_rad, const std::stop_token& stop = {});
 SettledMoves simulate_both_until_settled(const CoupledModel& model, PanTilt move_rad,
                                          double band_rad, const std::stop_token& stop = {});
 

@@ -2,11 +2,11 @@
 
 namespace gazewright {
 
-CoupledDynamics::CoupledDynamics(const CoupledModel& model, PanTilt move_rad)
+CoupledDynamics::CoupledDynamics(const CoupledModel& model, PanTilt from_rad)
     : acting_torque(model.axis[0], model.axis[1]),
       train_({&model.axis[0], &model.axis[1]}),
       equations_(model.bodies),
-      at_rad_{-move_rad.pan / 2, -move_rad.tilt / 2} {
+      at_rad_{from_rad.pan, from_rad.tilt} {
   for (int lane = 0; lane < 2; ++lane) {
     const AxisLoad& load = model.axis[static_cast<std::size_t>(lane)].load;
     cable_stiffness_Nmprad_[lane] = load.cable_stiffness_Nmprad;

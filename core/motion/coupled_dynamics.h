@@ -13,8 +13,8 @@ class CoupledDynamics {
   using Pair = MotorAndLoadOf<BothAxes>;
   using Slopes = SlopesInRows<4>;
 
-  /// Moves begin at φ = 0 and are centred on the rest pose.
-  CoupledDynamics(const CoupledModel& model, PanTilt move_rad);
+  /// @param from_rad  where φ = 0 lies, from the rest pose
+  CoupledDynamics(const CoupledModel& model, PanTilt from_rad);
 
   /// Prepares the series of cosines and sines about these angles.
   void centre(BothAxes angle_rad) {

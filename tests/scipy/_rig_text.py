@@ -9,7 +9,7 @@ import re
 DEG = math.pi / 180
 _G_FORCE = 9.80665
 UNITS = {
-    "": 1, "none": math.inf, "V": 1, "T": 1, "mT": 1e-3, "A": 1, "F": 1, "mF": 1e-3, "ohm": 1, "mohm": 1e-3, "H": 1, "uH": 1e-6,
+    "": 1, "none": math.inf, "V": 1, "W": 1, "T": 1, "mT": 1e-3, "A": 1, "F": 1, "mF": 1e-3, "ohm": 1, "mohm": 1e-3, "H": 1, "uH": 1e-6,
     "deg": DEG, "arcmin": DEG / 60, "rad": 1, "kg": 1, "g": 1e-3, "m": 1, "m/s": 1, "mm": 1e-3, "s": 1, "ms": 1e-3, "min": 60,
     "kg.m2": 1, "g.cm2": 1e-7, "N.m": 1, "mN.m": 1e-3, "N.m/rad": 1, "N.m2/rad": 1, "N.m2": 1, "N.m.s/rad": 1, "mN.m.s/rad": 1e-3,
     "uN.m.s/rad": 1e-6, "K/W": 1, "kHz": 1e3, "Hz": 1, "1/s": 1, "rpm": math.pi / 30, "rpm/V": math.pi / 30,

@@ -29,6 +29,7 @@ from _reach import reach_figures
 from _reference import all_figures, best_time_ratio, scan_times, step_figures, travel, usable_range
 from _rig_text import value
 from _structure import sway_faults, with_structure, worst_angle_faults
+from _supply import known_supply_figures, supply_faults
 from _tracking import with_something_to_follow
 
 # Relative tolerances. Closed forms: a few dozen operations in double precision and, for masses,
@@ -301,6 +302,8 @@ def compare_coupling(batch, path, ours, rig, per_rad):
             pairs = [(f"{hold}.coupling.disturbance", theirs), (f"{hold}.coupling.disturbance_px", theirs * per_rad)]
         else:
             pairs = [("both.peak_bus_current", max(0.0, t["bus_A"].max()))]
+            if not ran_away:
+                yield from supply_faults(rig, t, ours)
             mine = ours["both.settle_time"]
             ends = None if None in settles else [max(end) for end in zip(*settles)]
             if not (mine is None if ends is None else mine is not None and ends[0] - 1e-9 <= mine <= ends[1] + 1e-9):
@@ -424,6 +427,7 @@ def compare(batch, path):
         "settle_time", "overshoot", "peak_current", "rms_current", "ringing_px", "usable_time")}
     known |= {"pan.eye.speed_ratio", "tilt.eye.speed_ratio", "eye.duration_ratio",
               "pan.ratio.best_time", "tilt.ratio.best_time"}
+    known |= known_supply_figures()
     bad.extend(f"{key} is not compared" for key in set(ours) - known)
     return len(known), [f"{path.name}: {line}" for line in bad]
 

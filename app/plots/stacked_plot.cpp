@@ -1,0 +1,92 @@
+#include "app/plots/stacked_plot.h"
+
+#include <QVBoxLayout>
+
+#include "app/plots/charts.h"
+
+namespace gazewright {
+namespace {
+
+constexpr int kAboveShare_percent = 55;  // of the height
+constexpr int kLeastForBoth = 240;       // pixels
+
+std::pair<QRectF, QRectF> halves(const QRectF& rect) {
+  QRectF above = rect, below = rect;
+  above.setHeight(kAboveShare_percent / 100.0 * rect.height());
+  below.setTop(above.bottom());
+  return {above, below};
+}
+
+}  // namespace
+
+StackedPlot::StackedPlot(PlotKind kind, QWidget* parent, ChartPlot::Build build_above,
+                         ChartPlot::Build build_below)
+    : PlotView(parent),
+      kind_(kind),
+      above_(new ChartPlot(kind, this, build_above)),
+      below_(new ChartPlot(kind, this, build_below)) {
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setSpacing(0);
+  layout->addWidget(above_, kAboveShare_percent);
+  layout->addWidget(below_, 100 - kAboveShare_percent);
+  for (ChartPlot* half : {above_, below_}) half->setMinimumSize(200, 80);
+  setAccessibleName(title());
+  setFocusProxy(above_);
+  zoomTogether(above_, below_);
+  zoomTogether(below_, above_);
+}
+
+/// Too low for both, it shows the upper one, whose readings speak for both.
+void StackedPlot::resizeEvent(QResizeEvent* event) {
+  PlotView::resizeEvent(event);
+  below_->setVisible(height() >= kLeastForBoth);
+}
+
+void StackedPlot::zoomTogether(ChartPlot* from, ChartPlot* to) {
+  connect(from, &ChartPlot::xChosen, to, &ChartPlot::setCursorX);
+  connect(from, &PlotView::cursorMoved, this, &PlotView::cursorMoved);
+  connect(from->canvas()->xAxis, QOverload<const QCPRange&>::of(&QCPAxis::rangeChanged), this,
+          [from, to](const QCPRange& range) {
+            if (from->isZoomed()) to->showX({range.lower, range.upper});
+          });
+}
+
+void StackedPlot::setInput(const PlotInput& input) {
+  above_->setInput(input);
+  below_->setInput(input);
+  setAccessibleDescription(summary());
+}
+
+void StackedPlot::setTheme(const Theme& theme) {
+  above_->setTheme(theme);
+  below_->setTheme(theme);
+}
+
+void StackedPlot::setCursor(double time_s) {
+  above_->setCursor(time_s);
+  below_->setCursor(time_s);
+}
+
+void StackedPlot::wholeView() {
+  above_->wholeView();
+  below_->wholeView();
+}
+
+/// The upper chart's table and, after an empty line, the lower one's.
+QString StackedPlot::csv() const { return above_->csv() + '\n' + below_->csv(); }
+
+void StackedPlot::paintTo(QPainter& painter, const QRectF& rect, const Theme& theme) const {
+  const auto [above, below] = halves(rect);
+  above_->paintTo(painter, above, theme);
+  below_->paintTo(painter, below, theme);
+}
+
+void paint_stacked(QPainter& painter, const QRectF& rect, const Chart& above, const Chart& below,
+                   const Theme& theme, const QFont& font) {
+  const auto [upper, lower] = halves(rect);
+  paint_chart(painter, upper, above, theme, font);
+  paint_chart(painter, lower, below, theme, font);
+}
+
+}  // namespace gazewright

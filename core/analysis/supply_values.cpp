@@ -1,0 +1,171 @@
+#include "core/analysis/supply_values.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "core/analysis/reach.h"
+#include "core/analysis/say.h"
+#include "core/travel/wire.h"
+
+namespace gazewright {
+namespace {
+
+constexpr const char* kRunsAway = "runs away: a loop is unstable";
+
+SupplyRun run_of(Context& c) {
+  SupplyRun run;
+  if (const auto missing = c.missing(kBothSteps, Axis::pan); !missing.empty()) {
+    run.because = say_needs(missing);
+    return run;
+  }
+  const Coupling* coupling = c.coupling();
+  if (coupling == nullptr) run.because = "left out of a quick analysis";
+  if (coupling != nullptr && coupling->both.ran_away) run.because = kRunsAway;
+  if (coupling != nullptr && coupling->both.bus_A.size() < 2) run.because = "there is no move";
+  if (!run.because.empty()) return run;
+  const double voltage_V = c.rig().supply.voltage_V.value(), idle = idle_W(c.rig());
+  run.row_s = coupling->both.axis[0].sample_time_s;
+  for (const double bus_A : coupling->both.bus_A) run.power_W.push_back(bus_A * voltage_V + idle);
+  run.sums = power_sums(run.power_W, run.row_s);
+  run.run = run_bus(bus_for_currents(c.rig()), run.power_W, run.row_s);
+  return run;
+}
+
+/// From end to end of the usable travel; the task's move where that is not known, one turn where
+/// it has no end.
+MoveSpan span_of(Context& c, Axis axis) {
+  const double half_task_rad = std::abs(c.move_rad(axis)) / 2;
+  const Travel& travel = c.travel(axis);
+  if (!travel.usable_rad || *travel.usable_rad <= 0) return {-half_task_rad, half_task_rad};
+  if (*travel.usable_rad >= 2 * std::numbers::pi && std::isinf(*travel.usable_rad))
+    return {travel.centre_rad - std::numbers::pi, travel.centre_rad + std::numbers::pi};
+  MoveSpan span{travel.least_rad(), travel.most_rad()};
+  const auto window = axis == Axis::tilt ? usable_window(c) : std::nullopt;
+  if (window && window->tilt_least_rad < window->tilt_most_rad)
+    span = {window->tilt_least_rad, window->tilt_most_rad};
+  return span;
+}
+
+WorstMoves search(Context& c) {
+  if (!supply_run(c).because.empty()) return {};
+  WorstSearch search{.model = {{c.model(Axis::pan), c.model(Axis::tilt)}, c.bodies()},
+                     .span = {span_of(c, Axis::pan), span_of(c, Axis::tilt)},
+                     .task_rad = {c.move_rad(Axis::pan), c.move_rad(Axis::tilt)},
+                     .idle_W = idle_W(c.rig()),
+                     .bus = bus_for_currents(c.rig())};
+  search.by_voltage = search.bus.capacitance_F > 0;
+  return worst_moves(search, c.stop());
+}
+
+std::string say_place(double at_s, PanTilt pose_rad) {
+  return "at " + say(at_s, "s", "ms") + ", at pan " + say(pose_rad.pan, "rad", "deg") + ", tilt " +
+         say(pose_rad.tilt, "rad", "deg");
+}
+
+std::string say_angle(double angle_rad) {
+  constexpr double kTenth_rad = 0.1 * std::numbers::pi / 180;
+  return say(std::round(angle_rad / kTenth_rad) * kTenth_rad, "rad", "deg");
+}
+
+}  // namespace
+
+bool has_resistor(const Rig& rig) {
+  const Supply& supply = rig.supply;
+  return supply.brake_resistor_ohm.has_value() &&
+         std::isfinite(supply.brake_resistor_ohm.value()) && supply.brake_voltage_V.has_value() &&
+         supply.brake_voltage_V.value() > supply.voltage_V.value();
+}
+
+double lead_ohm(const Rig& rig) {
+  const Supply& supply = rig.supply;
+  if (!supply.lead_length_m.has_value() || !supply.lead_conductor_m.has_value()) return 0;
+  return 2 * supply.lead_length_m.value() *
+         wire_resistance_ohmpm(supply.lead_conductor_m.value(),
+                               rig.surroundings.temperature_K.value());
+}
+
+double idle_W(const Rig& rig) {
+  return rig.pan.drive.idle_power_W.value() + rig.tilt.drive.idle_power_W.value();
+}
+
+Bus bus_of(const Rig& rig) {
+  const Supply& supply = rig.supply;
+  const double inside_ohm =
+      supply.source_resistance_ohm.has_value() ? supply.source_resistance_ohm.value() : 0;
+  Bus bus{.voltage_V = supply.voltage_V.value(),
+          .resistance_ohm = inside_ohm + lead_ohm(rig),
+          .capacitance_F = supply.bus_capacitance_F.value(),
+          .absorbs_A = supply.absorbs_A.value()};
+  if (has_resistor(rig)) {
+    bus.chopper_V = supply.brake_voltage_V.value();
+    bus.resistor_ohm = supply.brake_resistor_ohm.value();
+  }
+  return bus;
+}
+
+Bus bus_for_currents(const Rig& rig) {
+  Bus bus = bus_of(rig);
+  if (!rig.supply.bus_capacitance_F.has_value()) bus.capacitance_F = 0, bus.absorbs_A = kInfinity;
+  return bus;
+}
+
+const SupplyRun& supply_run(Context& c) {
+  return c.kept<SupplyRun>(Axis::pan, [&] { return run_of(c); });
+}
+
+const WorstMoves& worst_of(Context& c) {
+  return c.kept<WorstMoves>(Axis::pan, [&] { return search(c); });
+}
+
+double worst_current_A(Context& c) {
+  const WorstMoves& worst = worst_of(c);
+  const double task_A = supply_run(c).run.most_A;
+  return worst.tried.empty() ? task_A : std::max(task_A, worst.by_current().most_A);
+}
+
+double worst_voltage_V(Context& c) {
+  const WorstMoves& worst = worst_of(c);
+  const double task_V = supply_run(c).run.most_V;
+  return worst.tried.empty() ? task_V : std::max(task_V, worst.by_voltage().most_V);
+}
+
+std::string say_moves(const BusMoves& run, Context& c) {
+  const auto one = [&](Axis axis, double from_rad, double move_rad, double limit_radps) {
+    std::string text = name_of(axis);
+    if (move_rad == 0) return text + " holds at " + say_angle(from_rad);
+    text += " goes from " + say_angle(from_rad) + " to " + say_angle(from_rad + move_rad);
+    const AxisModel& model = c.model(axis);
+    const double full_radps = std::min(model.control.speed_limit_radps, top_speed_radps(model));
+    if (limit_radps < 0.99 * full_radps)
+      text += " no faster than " + say(limit_radps, "rad/s", "deg/s");
+    return text;
+  };
+  const BothMoves& moves = run.moves;
+  const double later_s = moves.begin_s.tilt - moves.begin_s.pan;
+  std::string text =
+      one(Axis::pan, moves.from_rad.pan, moves.move_rad.pan, run.limit_radps.pan) + " and " +
+      one(Axis::tilt, moves.from_rad.tilt, moves.move_rad.tilt, run.limit_radps.tilt);
+  if (std::abs(later_s) > 5e-4)
+    text += std::string(", ") + (later_s > 0 ? "tilt" : "pan") + " beginning " +
+            say(std::abs(later_s), "s", "ms") + " later";
+  return text;
+}
+
+std::string say_worst_current(Context& c) {
+  const WorstMoves& worst = worst_of(c);
+  if (worst.tried.empty() || worst.by_current().most_A <= supply_run(c).run.most_A)
+    return "both axes making the task's moves";
+  const BusMoves& run = worst.by_current();
+  return say_moves(run, c) + ": " + say_place(run.most_A_at_s, run.most_A_pose_rad);
+}
+
+std::string say_worst_voltage(Context& c) {
+  const WorstMoves& worst = worst_of(c);
+  if (worst.tried.empty() || worst.by_voltage().most_V <= supply_run(c).run.most_V)
+    return "both axes making the task's moves";
+  const BusMoves& run = worst.by_voltage();
+  return say_moves(run, c) + ": " + say_place(run.most_V_at_s, run.most_V_pose_rad);
+}
+
+}  // namespace gazewright
