@@ -13,7 +13,7 @@ struct TimeAtCurrent {
   double current_A = 0;   ///< phase amplitude
   std::optional<double> turning_s{}, warm_s{};  ///< turning, from the air's temperature and from
                                                 ///< the hottest moment of the duty on
-  std::optional<double> stalled_s{};  ///< standing, from the air's temperature on
+  std::optional<double> stalled_s{};            ///< standing, from the air's temperature on
 };
 
 /// From cold until steady, the duty repeated. All vectors have the same length; empty where inputs
