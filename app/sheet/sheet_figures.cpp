@@ -69,7 +69,7 @@ QString utf8(std::string_view text) {
 }
 
 struct FigureLine {
-  QString group, label, formula;
+  QString group, label;
   QString pan, tilt, both;
   QStringList because;
 };
@@ -96,12 +96,12 @@ std::vector<FigureLine> lines_of(const Analysis& analysis) {
     const auto id = without_axis(figure.id);
     // These stand in a table and in sentences of their own.
     if (id.starts_with("profile.") || id.starts_with("limits.")) continue;
-    const std::string key(id);
+    // The rig's own figure of a name is not that of its axes.
+    const std::string key = (axis_of(figure.id) ? "<axis>." : "") + std::string(id);
     const auto [place, is_new] = at.emplace(key, lines.size());
     if (is_new) {
       lines.push_back({.group = group_of(figure.id),
                        .label = utf8(figure.info->label),
-                       .formula = utf8(figure.info->formula),
                        .pan = {},
                        .tilt = {},
                        .both = {},
@@ -116,8 +116,8 @@ std::vector<FigureLine> lines_of(const Analysis& analysis) {
 
 void draw_figures(SheetPage& page, const SheetContent& content) {
   page.heading(Plots::tr("Figures"));
-  const TextStyle plain{7.5};
-  std::vector<TableRow> rows;
+  const TextStyle plain{7.2}, quiet{6.6, false, page.theme().quiet};
+  std::vector<TableCells> rows;
   std::vector<QString> groups;
   const std::vector<FigureLine> lines = lines_of(content.analysis);
   for (const FigureLine& line : lines) {
@@ -126,25 +126,22 @@ void draw_figures(SheetPage& page, const SheetContent& content) {
     }
   }
   for (const QString& group : groups) {
-    rows.push_back({group, {}});
+    rows.push_back({{group, {7.8, true}, {}}, {}, {}});
     for (const FigureLine& line : lines) {
       if (line.group != group) continue;
-      TableRow row;
-      row.cells = {{line.label, plain, line.because.join(QStringLiteral("; "))},
-                   {line.both.isEmpty() ? line.pan : QString(), plain, {}},
-                   {line.tilt, plain, {}},
-                   {line.both, plain, {}},
-                   {line.formula, {6.8, false, page.theme().quiet}, {}}};
-      rows.push_back(row);
+      const bool is_both = !line.both.isEmpty();
+      rows.push_back(
+          {{line.label, plain, line.because.join(QStringLiteral("; "))},
+           {is_both ? line.both : line.pan, plain, {}},
+           is_both ? TableCell{Plots::tr("both"), quiet, {}} : TableCell{line.tilt, plain, {}}});
     }
   }
-  draw_table(page,
-             {{Plots::tr("Figure"), 2.6, false},
-              {Plots::tr("Pan"), 1.2, true},
-              {Plots::tr("Tilt"), 1.2, true},
-              {Plots::tr("Both"), 0.9, true},
-              {Plots::tr("Formula"), 3, false}},
-             rows);
+  draw_in_two(page, rows,
+              {{Plots::tr("Figure"), 2.2, false},
+               {Plots::tr("Pan"), 1, true},
+               {Plots::tr("Tilt"), 1, true}});
+  page.paragraph(Plots::tr("The handbook has the formula and the source of each."),
+                 {7.5, false, page.theme().quiet});
 }
 
 }  // namespace gazewright

@@ -254,16 +254,15 @@ void draw_keep_outs(SheetPage& page, const Rig& rig) {
              rows);
 }
 
-using Cells = QVector<TableCell>;
-
 /// Lines with their parts as titles, in as many cells as `of` gives.
 template <class CellsOf>
-std::vector<Cells> with_titles(const std::vector<InputLine>& lines, qsizetype columns, CellsOf of) {
-  std::vector<Cells> rows;
+std::vector<TableCells> with_titles(const std::vector<InputLine>& lines, qsizetype columns,
+                                    CellsOf of) {
+  std::vector<TableCells> rows;
   QString part;
   for (const InputLine& line : lines) {
     if (line.part != part) {
-      Cells title(columns);
+      TableCells title(columns);
       title[0] = {line.part, {7.8, true}, {}};
       rows.push_back(title);
     }
@@ -271,30 +270,6 @@ std::vector<Cells> with_titles(const std::vector<InputLine>& lines, qsizetype co
     rows.push_back(of(line));
   }
   return rows;
-}
-
-/// Where the rows part best: at the title nearest to the middle, so that a part stays together.
-std::size_t title_near_middle(const std::vector<Cells>& rows) {
-  const std::size_t middle = (rows.size() + 1) / 2;
-  for (std::size_t off = 0; off < middle; ++off) {
-    for (const std::size_t at : {middle + off, middle - off}) {
-      if (at < rows.size() && rows[at].front().style.bold) return at;
-    }
-  }
-  return middle;
-}
-
-/// The second half of the rows beside the first.
-void draw_in_two(SheetPage& page, const std::vector<Cells>& rows,
-                 const QVector<TableColumn>& columns) {
-  const std::size_t half = title_near_middle(rows);
-  std::vector<TableRow> table;
-  for (std::size_t i = 0; i < std::max(half, rows.size() - half); ++i) {
-    TableRow row{{}, i < half ? rows[i] : Cells(columns.size())};
-    row.cells.append(i + half < rows.size() ? rows[i + half] : Cells(columns.size()));
-    table.push_back(row);
-  }
-  draw_table(page, columns + columns, table);
 }
 
 }  // namespace
@@ -313,18 +288,19 @@ void draw_inputs(SheetPage& page, const SheetContent& content) {
   draw_in_two(page,
               with_titles(shared, 2,
                           [&](const InputLine& line) {
-                            return Cells{{line.label, {7.5}, {}}, cell(line.both)};
+                            return TableCells{{line.label, {7.5}, {}}, cell(line.both)};
                           }),
               {{Plots::tr("Input"), 1.4, false}, {Plots::tr("Value"), 1.4, false}});
   page.skip(8);
-  draw_in_two(page,
-              with_titles(of_axes, 3,
-                          [&](const InputLine& line) {
-                            return Cells{{line.label, {7.5}, {}}, cell(line.pan), cell(line.tilt)};
-                          }),
-              {{Plots::tr("Input"), 1.3, false},
-               {Plots::tr("Pan"), 1, false},
-               {Plots::tr("Tilt"), 1, false}});
+  draw_in_two(
+      page,
+      with_titles(of_axes, 3,
+                  [&](const InputLine& line) {
+                    return TableCells{{line.label, {7.5}, {}}, cell(line.pan), cell(line.tilt)};
+                  }),
+      {{Plots::tr("Input"), 1.3, false},
+       {Plots::tr("Pan"), 1, false},
+       {Plots::tr("Tilt"), 1, false}});
   draw_bodies(page, rig);
   draw_keep_outs(page, rig);
 }

@@ -104,4 +104,31 @@ void draw_table(SheetPage& page, const QVector<TableColumn>& columns,
   }
 }
 
+namespace {
+
+/// Where the rows part best: at the title nearest to the middle, so that a part stays together.
+std::size_t title_near_middle(const std::vector<TableCells>& rows) {
+  const std::size_t middle = (rows.size() + 1) / 2;
+  for (std::size_t off = 0; off < middle; ++off) {
+    for (const std::size_t at : {middle + off, middle - off}) {
+      if (at < rows.size() && rows[at].front().style.bold) return at;
+    }
+  }
+  return middle;
+}
+
+}  // namespace
+
+void draw_in_two(SheetPage& page, const std::vector<TableCells>& rows,
+                 const QVector<TableColumn>& columns) {
+  const std::size_t half = title_near_middle(rows);
+  std::vector<TableRow> table;
+  for (std::size_t i = 0; i < std::max(half, rows.size() - half); ++i) {
+    TableRow row{{}, i < half ? rows[i] : TableCells(columns.size())};
+    row.cells.append(i + half < rows.size() ? rows[i + half] : TableCells(columns.size()));
+    table.push_back(row);
+  }
+  draw_table(page, columns + columns, table);
+}
+
 }  // namespace gazewright

@@ -30,4 +30,10 @@ struct TableRow {
 void draw_table(SheetPage& page, const QVector<TableColumn>& columns,
                 const std::vector<TableRow>& rows);
 
+using TableCells = QVector<TableCell>;
+/// Rows without groups, the second half beside the first; they part at the row with a bold first
+/// cell that is nearest to the middle.
+void draw_in_two(SheetPage& page, const std::vector<TableCells>& rows,
+                 const QVector<TableColumn>& columns);
+
 }  // namespace gazewright

@@ -25,7 +25,7 @@ int order_of(const FieldRef& field) {
 bool is_given(const FieldRef& field) {
   if (const auto* ref = std::get_if<QuantityRef>(&field)) return ref->quantity->has_value();
   if (const auto* ref = std::get_if<ChoiceRef>(&field)) return !ref->choice->value.empty();
-  return true;
+  return !std::get<TextRef>(field).text->empty();
 }
 
 QString row_name(const std::string& path) {
@@ -110,7 +110,7 @@ void Card::unfold(const QString& part) {
   for (const Group& group : groups_) {
     if (!group.fold || open_[group.key]) continue;
     for (const auto& [row, path] : group.rows) {
-      if (row->objectName().startsWith(part)) open_[group.key] = true;
+      if (row->objectName() == row_name(part.toStdString())) open_[group.key] = true;
     }
   }
   showRows();

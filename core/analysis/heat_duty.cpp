@@ -12,7 +12,6 @@ namespace gazewright {
 namespace {
 
 constexpr std::size_t kMostSimulated = 24, kScaled = std::numeric_limits<std::size_t>::max();
-constexpr std::size_t kQuickStride = 16;
 constexpr double kStandingCycle_s = 60;  ///< where nothing moves, a cycle is as good as another
 /// What still swings at the end is the mean of this last part of its trace.
 constexpr double kTail = 0.3;
@@ -143,11 +142,9 @@ class Cycle {
     double current2 = 0, gear_J = 0, seen_s = both_s;
     double hold2 = std::pow(holding_current_A(c_, a_, pull_Nm), 2);
     if (own.model != nullptr) {
-      const std::size_t stride = c_.is_quick() ? kQuickStride : 1;
       const double end_s = own.trace->time_s.back() * own.time_scale;
       const auto energy = [&](double until_s) {
-        return energy_of(*own.model, *own.trace, own.simulated_rad, until_s / own.time_scale,
-                         stride);
+        return energy_of(*own.model, *own.trace, own.simulated_rad, until_s / own.time_scale);
       };
       if (!own.settles) hold2 = std::max(hold2, tail2(own));
       seen_s = std::clamp(end_s, both_s, both_s + rest_s);

@@ -3,6 +3,7 @@
 
 #include "core/analysis/figures.h"
 #include "core/analysis/heat_values.h"
+#include "core/analysis/left_out.h"
 #include "core/analysis/say.h"
 #include "core/heat/duty_types.h"
 
@@ -13,7 +14,6 @@ constexpr const char* kSource = "two heat capacities, copper fed back; handbook:
 constexpr const char* kSimulated = "the duty's simulated moves; handbook: heat";
 constexpr const char* kRunaway =
     "thermal runaway: the copper's loss outgrows the cooling, there is no steady temperature";
-constexpr const char* kLeftOut = "left out of a quick analysis";
 constexpr const char* kNever = "never: it stays below the limit without end";
 constexpr const char* kTooHot = "the air alone is as hot as the winding's limit";
 
@@ -61,7 +61,7 @@ Answer lasting_current(Context& c, Axis a) {
   return loss_W > 0 ? Answer(current_of_A(c, a, loss_W)) : Answer::none(kTooHot);
 }
 Answer stall_current(Context& c, Axis a) {
-  if (c.is_quick()) return Answer::none(kLeftOut);
+  if (c.is_quick()) return left_out_of_drag();
   const double current_A =
       lasting_stall_current_A(stall_thermal(c, a), resistance_ohm(c, a), limit_K(c, a));
   return current_A > 0 ? Answer(current_A) : Answer::none(kTooHot);
@@ -72,7 +72,7 @@ Answer runaway_current(Context& c, Axis a) {
 
 /// Time to the limit at a multiple of the lasting current, turning, from the air's temperature on.
 Answer time_at(Context& c, Axis a, double of_lasting) {
-  if (c.is_quick()) return Answer::none(kLeftOut);
+  if (c.is_quick()) return left_out_of_drag();
   const Answer lasting = lasting_current(c, a);
   if (!lasting.value) return lasting;
   const MotorThermal motor = stall_thermal(c, a);
@@ -85,7 +85,7 @@ Answer time_at_2(Context& c, Axis a) { return time_at(c, a, 2); }
 Answer time_at_3(Context& c, Axis a) { return time_at(c, a, 3); }
 
 Answer time_stalled(Context& c, Axis a) {
-  if (c.is_quick()) return Answer::none(kLeftOut);
+  if (c.is_quick()) return left_out_of_drag();
   const MotorThermal motor = stall_thermal(c, a);
   return {
       time_to_limit_s(motor, stalled_losses(resistance_ohm(c, a), c.model(a).drive.current_limit_A),

@@ -29,7 +29,7 @@ inline constexpr std::array<InputPath, 7> kHoldCurrent{"<load>",
                                                        "<axis>.motor.speed_constant",
                                                        "<axis>.gearbox.ratio",
                                                        "<axis>.cable.<spring>",
-                                                       "<axis>.stops",
+                                                       "<axis>.stops.<travel>",
                                                        "<axis>.motor.peak_current",
                                                        "<axis>.drive.current_limit"};
 inline constexpr auto kHoldHeat = joined(kSteadyHeat, kHoldCurrent);

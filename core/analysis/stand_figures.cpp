@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include "core/analysis/figures.h"
+#include "core/analysis/left_out.h"
 #include "core/analysis/stand_values.h"
 
 namespace gazewright {
@@ -14,7 +15,6 @@ constexpr const char* kSpring =
     "column's is 0.77 of it); handbook: structure";
 constexpr const char* kMode =
     "one degree of freedom, the stand as an even column; handbook: structure";
-constexpr const char* kLeftOut = "left out of a quick analysis";
 constexpr auto kFirstMode = joined(kStandWeight, kStandSpring);
 
 double larger_sway_rad(Context& c, double scale) {
@@ -23,15 +23,15 @@ double larger_sway_rad(Context& c, double scale) {
 }
 
 Answer sway(Context& c, double scale) {
-  if (c.is_quick()) return Answer::none(kLeftOut);
+  if (c.is_quick()) return left_out_of_drag();
   return larger_sway_rad(c, scale);
 }
 Answer sway_of(Context& c, Axis a, double scale) {
-  if (c.is_quick()) return Answer::none(kLeftOut);
+  if (c.is_quick()) return left_out_of_drag();
   return scale * stand_swayed(c, a).largest_rad;
 }
 Answer sway_left(Context& c, Axis a) {
-  if (c.is_quick()) return Answer::none(kLeftOut);
+  if (c.is_quick()) return left_out_of_drag();
   if (!c.step(a).figures.settle_time_s) return Answer::none("the axis never settles");
   return c.pixels_per_radian() * stand_swayed(c, a).left_rad;
 }

@@ -1,6 +1,7 @@
 #include <cmath>
 
 #include "core/analysis/figures.h"
+#include "core/analysis/left_out.h"
 #include "core/analysis/supply_values.h"
 #include "core/travel/wire.h"
 
@@ -20,21 +21,26 @@ constexpr std::array<InputPath, 3> kLeads{"supply.lead_length", "supply.lead_con
 constexpr auto kLeadDrop = joined(kBothSteps, kLeads);
 constexpr auto kFused = joined(kBothSteps, std::array<InputPath, 1>{"supply.fuse"});
 
+Answer why(const std::string& because) {
+  Answer left_out = left_out_of_drag();
+  return because == left_out.because ? left_out : Answer::none(because);
+}
+
 /// Of the task's moves.
 template <double (*of)(Context&, const SupplyRun&)>
 Answer of_run(Context& c, Axis) {
   const SupplyRun& run = supply_run(c);
-  return run.because.empty() ? Answer(of(c, run)) : Answer::none(run.because);
+  return run.because.empty() ? Answer(of(c, run)) : why(run.because);
 }
 template <double (*of)(Context&, const DutyUse&)>
 Answer of_duty(Context& c, Axis) {
   const DutyUse& use = duty_use(c);
-  return use.because.empty() ? Answer(of(c, use)) : Answer::none(use.because);
+  return use.because.empty() ? Answer(of(c, use)) : why(use.because);
 }
 template <double (*of)(Context&, const WorstMoves&)>
 Answer of_worst(Context& c, Axis) {
   const SupplyRun& run = supply_run(c);
-  if (!run.because.empty()) return Answer::none(run.because);
+  if (!run.because.empty()) return why(run.because);
   const WorstMoves& worst = worst_of(c);
   return worst.tried.empty() ? Answer::none("no moves were found") : Answer(of(c, worst));
 }
@@ -46,11 +52,11 @@ Answer voltage_or_why(double voltage_V) {
 
 Answer peak_voltage(Context& c, Axis) {
   const SupplyRun& run = supply_run(c);
-  return run.because.empty() ? voltage_or_why(run.run.most_V) : Answer::none(run.because);
+  return run.because.empty() ? voltage_or_why(run.run.most_V) : why(run.because);
 }
 Answer worst_voltage(Context& c, Axis) {
   const SupplyRun& run = supply_run(c);
-  return run.because.empty() ? voltage_or_why(worst_voltage_V(c)) : Answer::none(run.because);
+  return run.because.empty() ? voltage_or_why(worst_voltage_V(c)) : why(run.because);
 }
 
 double wire_sag_V(Context& c, const SupplyRun& run) { return run.run.most_A * lead_ohm(c.rig()); }
@@ -63,7 +69,7 @@ Answer of_resistor(Context& c, Axis a) {
 
 Answer most_resistor(Context& c, Axis) {
   const SupplyRun& run = supply_run(c);
-  if (!run.because.empty()) return Answer::none(run.because);
+  if (!run.because.empty()) return why(run.because);
   const Bus bus = bus_of(c.rig());
   const double chopper_V = c.rig().supply.brake_voltage_V.value();
   if (!(chopper_V > bus.voltage_V))
@@ -76,7 +82,7 @@ Answer most_resistor(Context& c, Axis) {
 
 Answer needed_capacitance(Context& c, Axis) {
   const SupplyRun& run = supply_run(c);
-  if (!run.because.empty()) return Answer::none(run.because);
+  if (!run.because.empty()) return why(run.because);
   const Bus bus = bus_of(c.rig());
   const double trip_V = c.rig().supply.trip_voltage_V.value();
   if (!(trip_V > bus.voltage_V)) return Answer::none("the trip voltage is not above the supply's");

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "core/analysis/left_out.h"
 #include "core/analysis/reach.h"
 #include "core/analysis/say.h"
 #include "core/travel/wire.h"
@@ -20,7 +21,7 @@ SupplyRun run_of(Context& c) {
     return run;
   }
   const Coupling* coupling = c.coupling();
-  if (coupling == nullptr) run.because = "left out of a quick analysis";
+  if (coupling == nullptr) run.because = left_out_of_drag().because;
   if (coupling != nullptr && coupling->both.ran_away) run.because = kRunsAway;
   if (coupling != nullptr && coupling->both.bus_A.size() < 2) run.because = "there is no move";
   if (!run.because.empty()) return run;

@@ -97,8 +97,7 @@ class Rows {
 
 }  // namespace
 
-MoveEnergy energy_of(const AxisModel& model, const Trace& trace, double move_rad, double until_s,
-                     std::size_t stride) {
+MoveEnergy energy_of(const AxisModel& model, const Trace& trace, double move_rad, double until_s) {
   MoveEnergy energy;
   const auto rows = static_cast<std::size_t>(
       std::upper_bound(trace.time_s.begin(), trace.time_s.end(), until_s * (1 + 1e-12)) -
@@ -110,18 +109,13 @@ MoveEnergy energy_of(const AxisModel& model, const Trace& trace, double move_rad
   Powers before = row.at(0);
   std::size_t last = 0;
   while (last + 1 < rows) {
-    const std::size_t k = std::min(last + stride, rows - 1);
+    const std::size_t k = last + 1;
     const Powers now = row.at(k);
     const double half_s = (trace.time_s[k] - trace.time_s[last]) / 2;
-    if (stride == 1) {
-      const Sample::Means means = sample.means(trace.current_A[last], trace.motor_speed_radps[last],
-                                               trace.current_A[k], trace.motor_speed_radps[k]);
-      energy.current2_A2s += 2 * half_s * means.square;
-      shaft_J += 2 * half_s * model.drive.torque_constant_NmpA * means.product;
-    } else {
-      energy.current2_A2s += half_s * (before.current2_A2 + now.current2_A2);
-      shaft_J += half_s * (before.shaft + now.shaft);
-    }
+    const Sample::Means means = sample.means(trace.current_A[last], trace.motor_speed_radps[last],
+                                             trace.current_A[k], trace.motor_speed_radps[k]);
+    energy.current2_A2s += 2 * half_s * means.square;
+    shaft_J += 2 * half_s * model.drive.torque_constant_NmpA * means.product;
     energy.gear_J += half_s * (before.gear + now.gear);
     teeth_J += half_s * (before.teeth + now.teeth);
     energy.friction_J += half_s * (before.friction + now.friction);

@@ -22,10 +22,9 @@ struct MoveEnergy {
   }
 };
 
-/// By the trapezoid rule over the trace's rows, every `stride`-th of them, to the last one not
+/// By the trapezoid rule over the trace's rows, to the last one not
 /// after `until_s`. @pre the trace is that of a move from rest over `move_rad`, centred as in
 /// simulate_step
-MoveEnergy energy_of(const AxisModel& model, const Trace& trace, double move_rad, double until_s,
-                     std::size_t stride = 1);
+MoveEnergy energy_of(const AxisModel& model, const Trace& trace, double move_rad, double until_s);
 
 }  // namespace gazewright

@@ -1,5 +1,6 @@
 #include "core/heat/thermal_model.h"
 
+#include <Eigen/LU>
 #include <algorithm>
 #include <cmath>
 

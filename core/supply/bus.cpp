@@ -92,7 +92,7 @@ BusRun run_bus(const Bus& bus, std::span<const double> power_W, double row_s, in
   BusRun run;
   if (power_W.empty()) return run;
   run.least_V = kInfinite;
-  BusPoint point = steady_bus(bus, power_W.front());
+  BusPoint point = steady_bus(bus, std::max(power_W.front(), 0.0));
   const auto add = [&] {
     run.voltage_V.push_back(point.voltage_V);
     run.source_A.push_back(point.source_A);

@@ -33,9 +33,12 @@ TEST(HeatChart, DrawsWindingAndBracketInDegreesWithTheirLimits) {
   EXPECT_DOUBLE_EQ(chart.series[1].x.back(), curve.time_s.back() / 60);
   EXPECT_NEAR(*std::ranges::max_element(curve.winding_K),
               *analysis.value("pan.heat.winding_temperature"), 1);
-  for (const Mark& mark : chart.marks)
-    if (mark.text.contains("gives way")) EXPECT_NEAR(mark.y, 71, 1e-9);
-  EXPECT_TRUE(chart.notes.join(' ').contains("Tilt needs")) << chart.notes.join('\n').toStdString();
+  for (const Mark& mark : chart.marks) {
+    if (mark.text.contains("gives way")) {
+      EXPECT_NEAR(mark.y, 71, 1e-9);
+    }
+  }
+  EXPECT_TRUE(chart.notes.join(' ').contains("Tilt: needs")) << chart.notes.join('\n').toStdString();
   EXPECT_TRUE(summary_of(chart).contains("Pan winding gets to"));
 }
 

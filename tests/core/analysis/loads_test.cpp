@@ -280,7 +280,7 @@ TEST(LoadFindings, ThatFailAreMendedByTheirRemedies) {
       ++tried;
     }
   }
-  EXPECT_GE(tried, 15);
+  EXPECT_GE(tried, 10) << "one for each at least";
 }
 
 }  // namespace

@@ -220,7 +220,8 @@ TEST(PointingBudget, TakesTheMagnetsErrorWhereItIsTheLarger) {
 }
 
 TEST(PointingFinding, ComparesTheExpandedUncertaintyWithTheBand) {
-  const Rig rig = owl_with_everything();
+  Rig rig = owl_with_everything();
+  for (const Axis axis : kAxes) rig.axis(axis).friction.breakaway_Nm = {};  // else too much is left
   const Analysis a = analyse(rig);
   for (const char* axis : {"pan", "tilt"}) {
     const Finding* f = finding(a, std::string(axis) + ".pointing.error");

@@ -33,8 +33,9 @@ Rig armed() {
 TEST(ArmFigures, StayAsideWithoutAnArm) {
   const Analysis a = analyse(owl(), {.remedies = false});
   for (const Figure& figure : a.figures) {
-    if (figure.id.starts_with("arm.") || figure.id.find(".arm.") != std::string::npos)
-      EXPECT_TRUE(figure.is_aside) << figure.id;
+    const bool is_of_arm =
+        figure.id.starts_with("arm.") || figure.id.find(".arm.") != std::string::npos;
+    EXPECT_TRUE(!is_of_arm || figure.is_aside) << figure.id;
   }
   for (const Finding& f : a.findings) EXPECT_EQ(f.id.find("arm."), std::string::npos) << f.id;
 }
@@ -166,9 +167,7 @@ TEST(StandFigures, TheReactionIsThatOfLoadAndRotor) {
 
 TEST(StandFindings, ANarrowStandTipsAndAWiderOneIsOffered) {
   Rig rig = owl();
-  rig.stand.half_width_m = si_quantity(0.04);
-  rig.stand.mass_kg = si_quantity(0.8);
-  rig.stand.height_m = si_quantity(0.6);
+  rig.stand.half_width_m = si_quantity(0.06);
   const Analysis a = analyse(rig);
   const Finding* tips = finding(a, "stand.tipping");
   ASSERT_EQ(tips->verdict, Verdict::fails) << tips->because;

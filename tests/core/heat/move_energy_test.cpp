@@ -64,16 +64,6 @@ TEST(MoveEnergy, TheBusCurrentOfTheTraceIsTheElectricalEnergy) {
         24 * (trace.bus_A[k] + trace.bus_A[k - 1]) / 2 * (trace.time_s[k] - trace.time_s[k - 1]);
   // The trapezoid rule misses how the current bends within a sample.
   EXPECT_NEAR(energy_of(model, trace, 0.7, 0.3).electrical_J / bus_J, 1, tol(5e-3));
-  EXPECT_NEAR(energy_of(model, trace, 0.7, 0.3, 2).electrical_J / bus_J, 1, tol(2e-2));
-}
-
-TEST(MoveEnergy, EverySixteenthRowIsNearEnoughForADrag) {
-  const AxisModel model = model_of(tests::owl(), Axis::pan);
-  const Trace trace = simulate_step(model, 0.7, 0.6);
-  const MoveEnergy all = energy_of(model, trace, 0.7, 0.6),
-                   few = energy_of(model, trace, 0.7, 0.6, 16);
-  EXPECT_NEAR(few.copper_J / all.copper_J, 1, tol(0.02));
-  EXPECT_DOUBLE_EQ(few.time_s, all.time_s);
 }
 
 TEST(MoveEnergy, ATraceOfNoTimeHasNone) {

@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include <Eigen/LU>
 #include <algorithm>
 #include <cmath>
 #include <random>
