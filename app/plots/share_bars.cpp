@@ -39,10 +39,11 @@ struct Bars {
     painter.drawText(QRectF(rect.left(), rect.top(), rect.width(), line),
                      Qt::AlignLeft | Qt::AlignVCenter,
                      metrics.elidedText(list.title, Qt::ElideRight, rect.width()));
-    const double largest = list.bars.empty() ? 0 : list.bars.front().share;
     const auto room = static_cast<std::size_t>(std::max(2.0, rect.height() / line - 1));
-    double y = rect.top() + line;
-    for (const ShareBar& bar : fitting(list.bars, room)) {
+    const std::vector<ShareBar> bars = fitting(list.bars, room);
+    double largest = 0, y = rect.top() + line;
+    for (const ShareBar& bar : bars) largest = std::max(largest, bar.share);
+    for (const ShareBar& bar : bars) {
       row({rect.left(), y, rect.width(), line}, list.axis, bar, largest);
       y += line;
     }

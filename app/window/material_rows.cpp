@@ -48,6 +48,7 @@ MaterialHead::MaterialHead(Document& document, std::size_t index)
     : document_(document), index_(index) {
   setObjectName(QString::fromStdString(material_path(index)) + QStringLiteral(" head"));
   title_ = heading({});
+  title_->setWordWrap(true);  // a long name must not widen the card
   auto* away = textButton(tr("Remove"), tr("Take this material away; undo brings it back"));
   away->setObjectName(QStringLiteral("material.remove"));
   auto* line = new QHBoxLayout(this);

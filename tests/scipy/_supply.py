@@ -137,8 +137,14 @@ def supply_faults(rig, trace, ours):
             yield f"supply.{key} is {mine}, should be {theirs}"
     for worst, task in (("worst_current", "peak_current"), ("worst_voltage", "peak_voltage"),
                         ("worst_returned_power", "returned_power")):
-        if ours[f"supply.{worst}"] < ours[f"supply.{task}"] * (1 - 1e-9):
+        mine, least = ours[f"supply.{worst}"], ours[f"supply.{task}"]
+        if mine is None or least is None:
+            if mine is not least:
+                yield f"supply.{worst} is {mine} where that of the task is {least}"
+        elif mine < least * (1 - 1e-9):
             yield f"supply.{worst} is less than the task's moves take"
+    if ours["supply.worst_returned_power"] is None:
+        return
     back = ours["supply.worst_returned_power"] / source.chopper - source.absorbs
     resistor = source.chopper / back if source.chopper > source.V and back > 0 else None
     if resistor is not None and abs(ours["supply.brake_resistor_most"] / resistor - 1) > 1e-9:
