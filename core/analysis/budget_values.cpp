@@ -23,7 +23,7 @@ constexpr auto kVision = joined(std::array<InputPath, 1>{"pointing.vision_noise"
 constexpr const char* kSeen = "the encoder at the output sees it";
 
 /// In the order of BudgetId.
-constexpr BudgetTerm kTerms[kBudgetTerms] = {
+const BudgetTerm kTerms[kBudgetTerms] = {
     {"backlash", "Backlash", Distribution::rectangular, {}, {}, {}},
     {"encoder", "Encoder", Distribution::arcsine, {}, {}, {}},
     {"windup", "Windup of the gear", Distribution::rectangular, {}, {}, {}},

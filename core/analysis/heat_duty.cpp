@@ -71,7 +71,7 @@ const DutyRuns& duty_runs(Context& c, Axis a) {
       SettledStep step = simulate_until_settled(
           model, to - from, std::isfinite(band) ? band : 0.02 * std::abs(to - from), c.stop());
       all.of_entry.push_back(all.runs.size());
-      all.runs.push_back({from, to, std::move(model), std::move(step)});
+      all.runs.push_back({from, to, model, std::move(step)});
     }
     return all;
   });

@@ -27,7 +27,7 @@ class BusStep {
   BusPoint without_resistor(double per_V2) const {
     if (bus_.resistance_ohm > 0) return behind_resistance(per_V2);
     const double V = bus_.voltage_V, source_A = (per_V2 * V * V + fixed_W_) / V;
-    if (source_A >= -bus_.absorbs_A) return {V, source_A, 0, false};
+    if (source_A >= -bus_.absorbs_A || fixed_W_ >= 0) return {V, source_A, 0, false};
     return filling(per_V2);
   }
 
@@ -36,7 +36,9 @@ class BusStep {
     const double under_root = b * b - 4 * a * fixed_W_;
     const double V = (b + std::sqrt(std::max(under_root, 0.0))) / (2 * a);
     const double source_A = (bus_.voltage_V - V) / R;
-    if (source_A >= -bus_.absorbs_A) return {V, source_A, 0, under_root < 0};
+    // Where nothing comes back a negative current is rounding.
+    if (source_A >= -bus_.absorbs_A || fixed_W_ >= 0)
+      return {V, std::max(source_A, -bus_.absorbs_A), 0, under_root < 0};
     return filling(per_V2);
   }
 

@@ -15,7 +15,7 @@ def closed_figures(d):
     f = {}
     for which, name in ((0, ""), (1, "position_")):
         crossings, _ = loops.margins(which)
-        f[f"loop.{name}delay_margin"] = min(p / w for w, p in crossings) if crossings else None
+        f[f"loop.{name}delay_margin"] = min(p / w for w, p, _ in crossings) if crossings else None
     if not is_stable(loops):
         return f | {"loop.bandwidth": None, "loop.position_peak": None}
     gain = lambda w: abs(1 - 1 / (1 + loops.responses(w)[1]))[0]
@@ -42,7 +42,7 @@ def is_stable(loops):
     """As the program says: all margins positive."""
     for which in (0, 1):
         crossings, gains = loops.margins(which)
-        if min([p for _, p in crossings], default=1) <= 0 or min([g for _, g in gains], default=2) <= 1:
+        if min([p for _, p, _ in crossings], default=1) <= 0 or min([g for _, g in gains], default=2) <= 1:
             return False
     return True
 
@@ -110,13 +110,13 @@ def advice_faults(d, ours, axis):
     loops = Loops(e)
     for which, name in ((0, "speed"), (1, "position")):
         crossings, gains = loops.margins(which)
-        phase = min([p for _, p in crossings], default=9)
+        phase = min([p for _, p, _ in crossings], default=9)
         gain = min([g for _, g in gains], default=9)
         if phase < math.radians(45) or gain < 2:
             yield f"{axis} advised {name} loop keeps {math.degrees(phase):.2f} deg and {gain:.3f}"
         # The program looks from 1e-4 of half the control rate on: a cable's spring may hold the gain
         # below one far under that.
-        seen = [w for w, _ in crossings if w > 1e-4 * math.pi / loops.dt]
+        seen = [w for w, _, _ in crossings if w > 1e-4 * math.pi / loops.dt]
         if which == 0 and abs(ours[f"{axis}.advice.crossover"] / seen[0] - 1) > 2e-3:
             yield f"{axis}.advice.crossover is {ours[f'{axis}.advice.crossover']}, should be {seen[0]}"
     outside = [np.abs(p).max() for p in loops.closed_loop_poles()]

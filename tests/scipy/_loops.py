@@ -53,7 +53,7 @@ class Loops:
         return result
 
     def margins(self, which):
-        """All crossings (frequency, angle above -180°) and gain margins (frequency, 1/|L|).
+        """All crossings (frequency, angle above -180°, whether the gain falls) and gain margins (frequency, 1/|L|).
 
         The phase is followed from low frequencies on."""
         L = lambda w: self.responses(w)[which]
@@ -70,7 +70,7 @@ class Loops:
         phase -= 2 * math.pi * (phase[0] > math.pi / 2)
         for i in np.nonzero(size[1:] * size[:-1] < 0)[0]:
             at = brentq(lambda x: math.log(abs(L(x)[0])), w[i], w[i + 1], rtol=1e-13)
-            crossings.append((at, float(math.pi + phase[i] + np.angle(L(at)[0] / l[i]))))
+            crossings.append((at, float(math.pi + phase[i] + np.angle(L(at)[0] / l[i])), size[i] > 0))
         for i in np.nonzero((l.imag[1:] * l.imag[:-1] < 0) & (l.real[1:] < 0) & (l.real[:-1] < 0))[0]:
             at = brentq(lambda x: L(x)[0].imag, w[i], w[i + 1], rtol=1e-13)
             gains.append((at, 1 / abs(L(at)[0])))

@@ -149,8 +149,8 @@ def loop_figures(d):
          "loop.resonance": math.sqrt(d.stiffness / d.inertia + d.stiffness / rotor)}
     for which, name in ((0, ""), (1, "position_")):
         crossings, gains = loops.margins(which)
-        f[f"loop.{name}crossover"] = crossings[0][0] if crossings else None
-        f[f"loop.{name}phase_margin"] = min(p for _, p in crossings) if crossings else None
+        f[f"loop.{name}crossover"] = next((w for w, _, falls in crossings if falls), None)
+        f[f"loop.{name}phase_margin"] = min(p for _, p, _ in crossings) if crossings else None
         f[f"loop.{name}gain_margin"] = min(g for _, g in gains) if gains else None
     return f | closed_figures(d)
 
