@@ -14,8 +14,8 @@ struct LaneStart {
   std::size_t index = 0;  ///< of its ratio
   AxisDynamics dynamics;
   StepControl control;
-  double move_rad, ratio, sample_s, lag_1ps, far_rad, band_rad;
-  int most_steps;
+  double move_rad = 0, ratio = 0, sample_s = 0, lag_1ps = 0, far_rad = 0, band_rad = 0;
+  int most_steps = 0;
 };
 
 /// What a settling time follows from: rows of samples, the first at rest.

@@ -64,7 +64,7 @@ SingleMove simulated(AxisModel model, double from_rad, double move_rad, double l
   SingleMove move{.from_rad = from_rad, .move_rad = move_rad, .limit_radps = limit_radps};
   model.control.speed_limit_radps = limit_radps;
   const double duration_s = kStart_s + 1.2 * std::abs(move_rad) / limit_radps;
-  const AxisModel there = counted_from(std::move(model), from_rad + move_rad / 2);
+  const AxisModel there = counted_from(model, from_rad + move_rad / 2);
   move.power_W =
       coarse_power_W(simulate_step(there, move_rad, duration_s, stop), there.drive.bus_voltage_V);
   cut_quiet_end(move.power_W);
@@ -116,6 +116,7 @@ std::vector<SingleMove> single_moves(const AxisModel& model, const MoveSpan& spa
 std::vector<SingleMove> best_of(const std::vector<SingleMove>& moves, std::size_t count,
                                 double SingleMove::*by) {
   std::vector<const SingleMove*> order;
+  order.reserve(moves.size());
   for (const SingleMove& move : moves) order.push_back(&move);
   std::ranges::stable_sort(order, std::greater<>(), [by](const auto* move) { return move->*by; });
   std::vector<SingleMove> best;

@@ -92,6 +92,14 @@ def mean_over(values, dt, period):
     return trapezoid(values[kept], times[kept]) / period
 
 
+def above_zero(values):
+    """Sum over the intervals of the part of straight pieces that lies above zero."""
+    a, b = values[:-1], values[1:]
+    span = np.where(a * b < 0, np.abs(a) + np.abs(b), 1)
+    crossing = np.maximum(a, b)**2 / (2 * span)
+    return np.where(a * b < 0, crossing, np.maximum(a + b, 0) / 2).sum()
+
+
 def supply_figures(rig, trace):
     """From the trace of the task's moves, both begun together."""
     source = Source(rig)
@@ -99,7 +107,7 @@ def supply_figures(rig, trace):
     power = trace["bus_A"] * source.V + source.idle
     back = np.maximum(-power, 0)
     f = {"peak_power": max(power.max(), 0.0), "returned_power": back.max(),
-         "returned_energy": trapezoid(back, dx=dt)}
+         "returned_energy": above_zero(-power) * dt}
     volts, current, least, burnt = source.run(power, dt)
     f["peak_current"], f["peak_voltage"] = current.max(), volts.max()
     f["stored_energy"] = source.C / 2 * volts.max()**2

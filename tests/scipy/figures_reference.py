@@ -106,7 +106,7 @@ ABSOLUTE = {
     # A load that is nearly balanced: what its turned sums leave at the end of a travel, which is
     # good to 1e-7 of a turn. Far below what anybody sees, in N.m, A, W and pixels.
     "gravity.torque_max": 1e-8, "homing.current_least": 1e-5, "balance.hold_current": 1e-6,
-    "balance.hold_heat": 1e-8, "tracking.skew_px": 1e-3,
+    "balance.hold_heat": 1e-8, "skew_px": 1e-3,
     # The program steps by 0.05 deg where it nearly touches, the reference by 0.01 deg.
     "travel.collision_least": math.radians(0.06), "travel.collision_most": math.radians(0.06),
     # The program says 0.003; the reference's grid of 0.25 deg is good to 0.001.

@@ -90,6 +90,7 @@ void expect_equal(const Compared& all) {
 TEST(StepLanes, GoAsEachStepGoesAlone) {
   Compared all;
   std::vector<double> ratios;
+  ratios.reserve(30);
   for (int i = 0; i < 30; ++i) ratios.push_back(std::pow(200.0, i / 29.0));
   AxisModel weak = small_axis();
   weak.load.cable_stiffness_Nmprad = 0.2;

@@ -127,6 +127,7 @@ TEST(Bus, OfAnyKindKeepsItsEnergy) {
     }
     const double most_W = bus.voltage_V * random.log_uniform(0.5, 5);
     std::vector<double> power_W;
+    power_W.reserve(800);
     for (int row = 0; row < 800; ++row)
       power_W.push_back(most_W * (std::sin(0.02 * row) + 0.4 * std::sin(0.31 * row + round)));
     const BusRun run = run_bus(bus, power_W, kRow_s, 1);
