@@ -116,8 +116,8 @@ void StretchesItem::draw(QCPPainter* painter) {
 void StretchesItem::drawKey(QCPPainter* painter, const QStringList& written) const {
   const QFontMetricsF metrics(style_.font);
   QVector<Stretch> key = hatching_key(chart_);
-  std::stable_partition(
-      key.begin(), key.end(), [&](const Stretch& entry) { return !written.contains(entry.text); });
+  std::stable_partition(key.begin(), key.end(),
+                        [&](const Stretch& entry) { return !written.contains(entry.text); });
   const QRectF line(6, parentPlot()->viewport().bottom() - metrics.height() - 2,
                     area().right() - 24 - metrics.horizontalAdvance(chart_.x_title),
                     metrics.height() + 2);

@@ -38,7 +38,8 @@ TEST(HeatChart, DrawsWindingAndBracketInDegreesWithTheirLimits) {
       EXPECT_NEAR(mark.y, 71, 1e-9);
     }
   }
-  EXPECT_TRUE(chart.notes.join(' ').contains("Tilt: needs")) << chart.notes.join('\n').toStdString();
+  EXPECT_TRUE(chart.notes.join(' ').contains("Tilt: needs"))
+      << chart.notes.join('\n').toStdString();
   EXPECT_TRUE(summary_of(chart).contains("Pan winding gets to"));
 }
 
