@@ -150,7 +150,7 @@ void ChartCanvas::applyMargins() {
   const QFontMetrics metrics(style_.font);
   const int line = metrics.height();
   axisRect()->setMargins(
-      {metrics.horizontalAdvance(QStringLiteral("−0000")) + 8, line + 8, 12, 2 * line + 9});
+      {metrics.horizontalAdvance(QStringLiteral("−0.0000")) + 8, line + 8, 12, 2 * line + 9});
   yAxis->ticker()->setTickCount(5);
 }
 

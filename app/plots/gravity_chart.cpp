@@ -12,11 +12,13 @@ namespace {
 
 using namespace chart_parts;
 
+constexpr double kMilliPerUnit = 1000;  // the plot is in mN·m
+
 void add_friction(Chart& chart, const GravityOverTravel& gravity, Axis axis) {
   const double hold = gravity.friction_Nm;
   if (!std::isfinite(hold)) return;
   chart.bands.append({.upright = false,
-                      .range = {-hold, hold},
+                      .range = {-hold * kMilliPerUnit, hold * kMilliPerUnit},
                       .axis = axis,
                       .label = Plots::tr("%1 stays without power").arg(axis_word(axis))});
 }
@@ -63,7 +65,7 @@ void set_ranges(Chart& chart) {
 
 Chart gravity_chart(const PlotInput& input) {
   Chart chart = empty_chart(PlotKind::gravity, {Plots::tr("Angle"), QStringLiteral("°")},
-                            {Plots::tr("Gravity torque"), QStringLiteral("N·m")});
+                            {Plots::tr("Gravity torque"), QStringLiteral("mN·m")});
   if (input.now == nullptr) return chart.message = nothing_yet(), chart;
   const auto add = [&](const Analysis& analysis, Axis axis, Line line, const QString& name) {
     const GravityOverTravel& gravity = analysis.gravity[std::size_t(axis)];
@@ -72,7 +74,7 @@ Chart gravity_chart(const PlotInput& input) {
                          .axis = axis,
                          .line = line,
                          .x = scaled(gravity.angle_rad, kDegPerRad),
-                         .y = scaled(gravity.torque_Nm, 1)});
+                         .y = scaled(gravity.torque_Nm, kMilliPerUnit)});
     return true;
   };
   for (const Axis axis : kAxes) {

@@ -54,6 +54,7 @@ std::string pretty_word(std::string_view word) {
   if (word == "deg") return "\u00b0";
   if (word == "degC") return "\u00b0C";
   if (word == "degF") return "\u00b0F";
+  if (word == "hour") return "h";
   std::string pretty(word);
   if (pretty.ends_with("ohm")) pretty.replace(pretty.size() - 3, 3, "\u03a9");
   if (pretty.size() > 1 && pretty.front() == 'u') pretty.replace(0, 1, "\u00b5");
