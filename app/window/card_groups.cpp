@@ -28,7 +28,7 @@ constexpr GroupRow kGroups[]{
      " conductors conductor current supply_length signal_bandwidth "},
     {"motor", 1, QT_TRANSLATE_NOOP("CardGroups", "Heat"), false,
      " thermal_resistance thermal_time winding_limit insulation "},
-    {"motor", 2, QT_TRANSLATE_NOOP("CardGroups", "Heat, closer: housing, bracket, magnets"), true,
+    {"motor", 2, QT_TRANSLATE_NOOP("CardGroups", "Housing, bracket, magnets"), true,
      " winding_to_housing winding_time housing_to_mount mount_material mount_limit magnet_limit "
      "bearing_limit "},
     {"motor", 3, QT_TRANSLATE_NOOP("CardGroups", "Cogging"), true,

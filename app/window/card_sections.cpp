@@ -75,6 +75,7 @@ void Card::addGroupHeading(QVBoxLayout* rows, const QString& prefix, const Field
   if (group.folds) {
     made.fold = textButton({}, tr("Show or hide these fields"));
     made.fold->setObjectName(group.heading);
+    made.fold->setMinimumWidth(1);  // a long heading must not widen the card
     setKind(made.fold, "fold");
     made.key = prefix + QChar(' ') + group.heading;
     connect(made.fold, &QToolButton::clicked, this, [this, key = made.key] {
