@@ -51,7 +51,7 @@ std::vector<Finding> findings_of(Context& context, const Rig& rig, bool remedies
       if (!is_asked(*check, context, axis)) continue;
       Finding finding = find(*check, context, axis);
       if (remedies && finding.verdict == Verdict::fails)
-        finding.remedies = remedies_of(*check, rig, axis, stop);
+        finding.remedies = remedies_of(*check, context, rig, axis);
       findings.push_back(std::move(finding));
     }
   }

@@ -72,10 +72,10 @@ BusCurve bus_curve(Context& c) {
   curve.because = run.because;
   if (!run.because.empty()) return curve;
   const Supply& supply = c.rig().supply;
-  curve.time_s = times_s(run.power_W.size(), run.row_s);
+  curve.time_s = times_s(run.moves.power_W.size(), run.moves.row_s);
   curve.current_A = run.run.source_A;
   curve.voltage_V = run.run.voltage_V;
-  curve.power_W = run.power_W;
+  curve.power_W = run.moves.power_W;
   for (const Axis axis : kAxes)
     curve.drive_A[static_cast<std::size_t>(axis)] = c.coupling()->both.of(axis).bus_A;
   curve.trip_V = or_zero(supply.trip_voltage_V);

@@ -50,6 +50,9 @@ struct Check {
   bool (*asked_when)(Context&, Axis) = nullptr;  ///< else: whether it is worth a line in this rig
   std::optional<Remedy> (*offer)(Context&, Axis) =
       nullptr;  ///< a remedy that is worked out otherwise; it comes first where it holds
+  void (*lend)(Context& from, Context& to, std::string_view path) =
+      nullptr;  ///< hands a trial, where the field of this path has changed, those working values
+                ///< of the rig that stay as they are
 };
 
 std::span<const Check> motion_checks();
@@ -88,8 +91,7 @@ Verdict verdict_of(const Compared& compared);
 Finding find(const Check& check, Context& context, Axis axis);
 
 /// Levers solved for the value that just holds, best first; empty where none within reach does.
-/// Every trial is a rig of its own.
-std::vector<Remedy> remedies_of(const Check& check, const Rig& rig, Axis axis,
-                                const std::stop_token& stop);
+/// Every trial is a rig of its own. @param context  of the rig, as the finding was made with
+std::vector<Remedy> remedies_of(const Check& check, Context& context, const Rig& rig, Axis axis);
 
 }  // namespace gazewright

@@ -5,6 +5,7 @@
 #include "core/analysis/figures.h"
 #include "core/analysis/heat_values.h"
 #include "core/analysis/say.h"
+#include "core/data/materials.h"
 #include "core/heat/limits.h"
 #include "core/rig/fields.h"
 
@@ -86,19 +87,17 @@ std::string material_word(const Motor& motor) {
   return motor.mount_material.empty() ? "the bracket" : motor.mount_material;
 }
 
+std::string why_no_mount_limit(const Rig& rig, const std::string& material) {
+  std::string problem = material_problem(rig, material);
+  if (problem.empty())
+    problem = "no softening temperature is entered for the material “" + material + "”";
+  return problem + "; or enter motor.mount_limit";
+}
+
 Compared mount(Context& c, Axis a) {
   const Motor& motor = c.rig().axis(a).motor;
   const auto limit_K = mount_limit_K(c.rig(), a);
-  if (!limit_K) {
-    std::string known;
-    for (const Softening& each : softenings())
-      known += (known.empty() ? "" : ", ") + std::string(each.material);
-    return {{},
-            {},
-            "no softening temperature is known for \"" + motor.mount_material +
-                "\": enter motor.mount_limit, describe it under materials, or take one of " +
-                known};
-  }
+  if (!limit_K) return {{}, {}, why_no_mount_limit(c.rig(), motor.mount_material)};
   return by_duty(c, a, [&](const DutyHeat&, const Temperatures& hottest) {
     double at_K = mount_K(c, a, hottest.housing_K);
     std::string when = "over the duty";
@@ -181,6 +180,7 @@ std::optional<Remedy> longer_rests(Context& c, Axis a) {
     Rig trial = rig;
     for (DutyMove& move : trial.duty) move.dwell_s.si = factor * move.dwell_s.value();
     Context rested(trial, c.stop());
+    lend_moves(c, rested);
     return verdict_of(winding(rested, a)) != Verdict::fails;
   };
   constexpr double kMostFactor = 64;
@@ -234,7 +234,8 @@ const Check kChecks[] = {
      .inputs = kWinding,
      .compare = winding,
      .levers = kDutyLevers,
-     .offer = longer_rests},
+     .offer = longer_rests,
+     .lend = lend_duty},
     {.id = "<axis>.heat.hold",
      .what = "Winding stays cool enough holding still",
      .goal = "would let it hold the worst angle without end",
@@ -258,7 +259,8 @@ const Check kChecks[] = {
          [](Context& c, Axis a) {
            const Motor& motor = c.rig().axis(a).motor;
            return !motor.mount_material.empty() || motor.mount_limit_K.si.has_value();
-         }},
+         },
+     .lend = lend_duty},
     {.id = "<axis>.heat.magnets",
      .what = "Magnets stay cool enough",
      .goal = "would keep the magnets below their limit",
@@ -268,7 +270,8 @@ const Check kChecks[] = {
      .inputs = kMagnets,
      .compare = magnets,
      .levers = kPartLevers,
-     .asked_by = kMagnetLimit[0]},
+     .asked_by = kMagnetLimit[0],
+     .lend = lend_duty},
     {.id = "<axis>.heat.bearings",
      .what = "Motor bearings stay cool enough",
      .goal = "would keep the bearings below their limit",
@@ -278,7 +281,8 @@ const Check kChecks[] = {
      .inputs = kBearings,
      .compare = bearings,
      .levers = kPartLevers,
-     .asked_by = kBearingLimit[0]},
+     .asked_by = kBearingLimit[0],
+     .lend = lend_duty},
     {.id = "<axis>.heat.insulation",
      .what = "Winding limit within its insulation class",
      .goal = "would keep to the insulation's class",

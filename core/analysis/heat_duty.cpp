@@ -40,14 +40,8 @@ const DutyMove& before(const std::vector<DutyMove>& duty, std::size_t i) {
 /// The axis with angles counted from `middle_rad`.
 AxisModel about(Context& c, Axis a, double middle_rad, double other_rad) {
   AxisModel model = c.model(a);
-  GravityCurve& g = model.load.gravity;
-  g = gravity_curve(c.bodies(), a, other_rad);
-  const double cosine = std::cos(middle_rad), sine = std::sin(middle_rad);
-  const double along = g.cos_Nm, across = g.sin_Nm;
-  g.cos_Nm = along * cosine + across * sine;
-  g.sin_Nm = across * cosine - along * sine;
-  model.load.cable_centre_rad -= middle_rad;
-  return model;
+  model.load.gravity = gravity_curve(c.bodies(), a, other_rad);
+  return counted_from(model, middle_rad);
 }
 
 const DutyRuns& duty_runs(Context& c, Axis a) {
@@ -248,6 +242,23 @@ DutyHeat listed_duty(Context& c, Axis a) {
 const DutyHeat& duty_heat(Context& c, Axis a) {
   return c.kept<DutyHeat>(
       a, [&] { return c.rig().duty.empty() ? task_duty(c, a) : listed_duty(c, a); });
+}
+
+void lend_moves(Context& from, Context& to) {
+  for (const Axis a : kAxes) {
+    if (from.missing(kDutyMoves, a).empty())
+      to.kept<DutyRuns>(a, [&] { return duty_runs(from, a); });
+  }
+}
+
+void lend_duty(Context& from, Context& to, std::string_view path) {
+  if (path.ends_with(".gearbox.ratio")) return;
+  if (path.starts_with("duty[")) return lend_moves(from, to);
+  if (from.rig().duty.empty() && path == "task.duty.moves_per_minute") return;
+  for (const Axis a : kAxes) {
+    if (from.missing(kDutyMoves, a).empty())
+      to.kept<DutyHeat>(a, [&] { return duty_heat(from, a); });
+  }
 }
 
 }  // namespace gazewright

@@ -4,8 +4,8 @@
 #include <cmath>
 
 #include "core/analysis/say.h"
+#include "core/data/materials.h"
 #include "core/heat/copper.h"
-#include "core/heat/limits.h"
 #include "core/travel/soft_limits.h"
 
 namespace gazewright {
@@ -88,7 +88,9 @@ double mount_K(Context& c, Axis a, double housing_K) {
 std::optional<double> mount_limit_K(const Rig& rig, Axis axis) {
   const Motor& motor = rig.axis(axis).motor;
   if (motor.mount_limit_K.si) return motor.mount_limit_K.si;
-  return softening_K(rig, motor.mount_material);
+  const auto material = find_material(rig, motor.mount_material);
+  if (!material || !material->softening_K.has_value()) return std::nullopt;
+  return least_of(material->softening_K);
 }
 
 double magnet_K(const Temperatures& at) { return (at.winding_K + at.housing_K) / 2; }

@@ -3,6 +3,7 @@
 #include <array>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "core/analysis/context.h"
@@ -57,6 +58,11 @@ struct DutyHeat {
   double duty_factor() const { return cycle_s > 0 ? moving_s / cycle_s : 0; }
 };
 const DutyHeat& duty_heat(Context& context, Axis axis);
+/// Hands the simulated moves of the rig's list to one with other rests.
+void lend_moves(Context& from, Context& to);
+/// Hands what stays as it is to a rig that differs at this path: the ratio, the duty's pace or
+/// rests, or a number of heat, which changes no move. See Check::lend.
+void lend_duty(Context& from, Context& to, std::string_view path);
 /// Empty: runaway. @pre the duty has pieces, no reason against the thermal model
 const std::optional<DutyTemperatures>& duty_temperatures(Context& context, Axis axis);
 
@@ -72,7 +78,8 @@ const HoldHeat& hold_heat(Context& context, Axis axis);
 /// Of the part that holds the motor: by as much cooler than the housing as half of the heat makes
 /// (common practice, no source), and never below the air.
 double mount_K(Context& context, Axis axis, double housing_K);
-/// Where that part gives way: as entered, else of its material.
+/// Where that part gives way: as entered, else the lower end of its material's softening. Empty
+/// where neither is known.
 std::optional<double> mount_limit_K(const Rig& rig, Axis axis);
 /// Magnets lie between winding and housing: their mean (common practice, no source).
 double magnet_K(const Temperatures& at);

@@ -18,13 +18,12 @@ bool is_good(Verdict verdict) { return verdict == Verdict::holds || verdict == V
 /// Solves one lever: the value nearest to the present one from which on the check holds.
 class LeverSolver {
  public:
-  LeverSolver(const Check& check, const Rig& rig, Axis axis, const Lever& lever,
-              const std::stop_token& stop)
+  LeverSolver(const Check& check, Context& context, const Rig& rig, Axis axis, const Lever& lever)
       : check_(check),
+        context_(context),
         rig_(rig),
         axis_(axis),
         lever_(lever),
-        stop_(stop),
         path_(for_axis(lever.path, axis)),
         info_(find_info(path_)) {}
 
@@ -34,7 +33,7 @@ class LeverSolver {
     const bool up = lever_.way == Lever::Way::up;
     double bad = *start;
     for (double factor = kScanFactor; factor <= lever_.reach * kScanFactor; factor *= kScanFactor) {
-      if (stop_.stop_requested()) return std::nullopt;
+      if (context_.stop().stop_requested()) return std::nullopt;
       const double value = up ? *start * factor : *start / factor;
       if (!range_problem(*info_, sign_ * whole_if_due(value)).empty()) return std::nullopt;
       if (!holds(value)) {
@@ -59,24 +58,24 @@ class LeverSolver {
 
   /// The present value; for a speed limit that is not set, the top speed it would have to undercut.
   std::optional<double> start_value() {
-    Context context(rig_);
-    const Quantity* quantity = find_quantity(context.rig(), path_);
+    const Quantity* quantity = find_quantity(context_.rig(), path_);
     if (quantity == nullptr || !quantity->si) return std::nullopt;
     if (std::isfinite(*quantity->si)) return *quantity->si;
     if (info_ == nullptr || info_->si_unit != "rad/s") return std::nullopt;
-    return top_speed_radps(context.model(axis_));
+    return top_speed_radps(context_.model(axis_));
   }
 
   bool holds(double value) const {
     Rig trial = rig_;
     find_quantity(trial, path_)->si = sign_ * whole_if_due(value);
-    Context context(trial, stop_);
+    Context context(trial, context_.stop());
+    if (check_.lend != nullptr) check_.lend(context_, context, path_);
     const auto compare = check_.trial != nullptr ? check_.trial : check_.compare;
     return is_good(verdict_of(compare(context, axis_)));
   }
 
   double between(double bad, double good) const {
-    for (int i = 0; i < kBisections && !stop_.stop_requested(); ++i) {
+    for (int i = 0; i < kBisections && !context_.stop().stop_requested(); ++i) {
       const double middle = std::sqrt(bad * good);
       (holds(middle) ? good : bad) = middle;
     }
@@ -102,20 +101,18 @@ class LeverSolver {
   }
 
   const Check& check_;
+  Context& context_;
   const Rig& rig_;
   Axis axis_;
   const Lever& lever_;
-  const std::stop_token& stop_;
   std::string path_;
   const FieldInfo* info_;
   double sign_ = 1;
 };
 
 /// What the check has worked out otherwise, where it mends it.
-std::optional<Remedy> offer_of(const Check& check, const Rig& rig, Axis axis,
-                               const std::stop_token& stop) {
+std::optional<Remedy> offer_of(const Check& check, Context& context, const Rig& rig, Axis axis) {
   if (check.offer == nullptr) return std::nullopt;
-  Context context(rig, stop);
   auto remedy = check.offer(context, axis);
   if (!remedy) return std::nullopt;
   Rig trial = rig;
@@ -126,7 +123,8 @@ std::optional<Remedy> offer_of(const Check& check, const Rig& rig, Axis axis,
     for (const FieldValue& other : remedy->also)
       find_quantity(trial, other.path)->si = other.value_si;
   }
-  Context mended(trial, stop);
+  Context mended(trial, context.stop());
+  if (check.lend != nullptr) check.lend(context, mended, remedy->path);
   if (!is_good(verdict_of(check.compare(mended, axis)))) return std::nullopt;
   remedy->text += " " + std::string(check.goal);
   return remedy;
@@ -134,14 +132,13 @@ std::optional<Remedy> offer_of(const Check& check, const Rig& rig, Axis axis,
 
 }  // namespace
 
-std::vector<Remedy> remedies_of(const Check& check, const Rig& rig, Axis axis,
-                                const std::stop_token& stop) {
+std::vector<Remedy> remedies_of(const Check& check, Context& context, const Rig& rig, Axis axis) {
   std::vector<Remedy> remedies;
-  if (auto offered = offer_of(check, rig, axis, stop)) remedies.push_back(std::move(*offered));
+  if (auto offered = offer_of(check, context, rig, axis)) remedies.push_back(std::move(*offered));
   std::vector<std::pair<double, Remedy>> found;
   for (const Lever& lever : check.levers) {
     double change = 0;
-    auto remedy = LeverSolver(check, rig, axis, lever, stop).solve(&change);
+    auto remedy = LeverSolver(check, context, rig, axis, lever).solve(&change);
     if (remedy) found.emplace_back(change, std::move(*remedy));
   }
   std::stable_sort(found.begin(), found.end(),

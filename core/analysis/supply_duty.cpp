@@ -1,7 +1,5 @@
 #include <algorithm>
 #include <cmath>
-#include <map>
-#include <tuple>
 
 #include "core/analysis/say.h"
 #include "core/analysis/supply_values.h"
@@ -11,14 +9,6 @@ namespace gazewright {
 namespace {
 
 constexpr double kRest_s = 0.05;  // at a trace's end, for what holding takes
-constexpr double kBandWithoutCamera_rad = 1e-3;
-
-/// One move and what the supply does in it, a value a row.
-struct MoveUse {
-  double row_s = 0, settle_s = 0;
-  std::vector<double> power_W;
-  BusRun run;
-};
 
 /// The last value becomes the mean of the last moments: it stands for the rest that follows.
 void settle_end(std::vector<double>& values, double row_s) {
@@ -29,21 +19,24 @@ void settle_end(std::vector<double>& values, double row_s) {
   values.back() = sum / static_cast<double>(values.end() - begin);
 }
 
+std::vector<double> each(std::vector<double> values, double (*of)(double)) {
+  std::ranges::transform(values, values.begin(), of);
+  return values;
+}
+
 /// Adds one stretch of the duty: a move, and rest for what is left of its time.
 class Sums {
  public:
-  void add(MoveUse use, double time_s) {
-    std::vector<double> squared_A2, returned_W;
-    for (const double A : use.run.source_A) squared_A2.push_back(A * A);
-    for (const double W : use.power_W) returned_W.push_back(std::max(-W, 0.0));
-    const auto sum = [&](std::vector<double>& values, double& into) {
+  void add(const MovesPower& moves, const BusRun& run, double time_s) {
+    const auto sum = [&](std::vector<double> values, double& into) {
       if (values.empty()) return;
-      settle_end(values, use.row_s);
-      into += std::isfinite(time_s) ? integral(values, use.row_s, time_s) : values.back();
+      settle_end(values, moves.row_s);
+      into += std::isfinite(time_s) ? integral(values, moves.row_s, time_s) : values.back();
     };
-    sum(use.power_W, total_.mean_W), sum(use.run.source_A, total_.mean_A);
-    sum(squared_A2, total_.rms_A), sum(returned_W, total_.returned_W);
-    sum(use.run.resistor_W, total_.resistor_W);
+    sum(moves.power_W, total_.mean_W), sum(run.source_A, total_.mean_A);
+    sum(each(run.source_A, [](double A) { return A * A; }), total_.rms_A);
+    sum(each(moves.power_W, [](double W) { return std::max(-W, 0.0); }), total_.returned_W);
+    sum(run.resistor_W, total_.resistor_W);
     total_.time_s += time_s;
   }
 
@@ -72,44 +65,21 @@ DutyUse of_task(Context& c) {
   if (!rate.has_value()) return lacking("needs task.duty.moves_per_minute");
   const SupplyRun& run = supply_run(c);
   Sums sums;
-  sums.add({run.row_s, 0, run.power_W, run.run}, 60 / rate.value());
+  sums.add(run.moves, run.run, 60 / rate.value());
   return sums.means();
 }
 
-MoveUse simulated(Context& c, const BothMoves& moves) {
-  const double band = c.band_rad();
-  const SettledMoves settled =
-      simulate_moves_until_settled({{c.model(Axis::pan), c.model(Axis::tilt)}, c.bodies()}, moves,
-                                   std::isfinite(band) ? band : kBandWithoutCamera_rad, c.stop());
-  MoveUse use;
-  use.row_s = settled.trace.axis[0].sample_time_s;
-  use.settle_s = settled.settle_time_s.value_or(settled.trace.axis[0].time_s.back());
-  for (const double bus_A : settled.trace.bus_A)
-    use.power_W.push_back(bus_A * c.rig().supply.voltage_V.value() + idle_W(c.rig()));
-  use.run = run_bus(bus_for_currents(c.rig()), use.power_W, use.row_s, 1);
-  return use;
-}
-
 DutyUse of_list(Context& c) {
-  const auto& duty = c.rig().duty;
-  for (std::size_t i = 0; i < duty.size(); ++i) {
-    const std::string place = "needs duty[" + std::to_string(i) + "].";
-    if (!duty[i].pan_rad.has_value()) return lacking(place + "pan");
-    if (!duty[i].tilt_rad.has_value()) return lacking(place + "tilt");
-    if (!duty[i].dwell_s.has_value()) return lacking(place + "dwell");
-  }
-  const auto pose = [&](std::size_t i) {
-    return PanTilt{duty[i].pan_rad.value(), duty[i].tilt_rad.value()};
-  };
-  std::map<std::tuple<double, double, double, double>, MoveUse> seen;
+  const DutyPower& power = duty_power(c);
+  if (!power.because.empty()) return lacking(power.because);
+  std::vector<BusRun> runs;
+  runs.reserve(power.moves.size());
+  for (const MovesPower& moves : power.moves)
+    runs.push_back(run_bus(bus_for_currents(c.rig()), moves.power_W, moves.row_s, 1));
   Sums sums;
-  for (std::size_t i = 0; i < duty.size(); ++i) {
-    if (c.stop().stop_requested()) return lacking("stopped early");
-    const PanTilt to = pose(i), from = pose(i == 0 ? duty.size() - 1 : i - 1);
-    const auto key = std::tuple(from.pan, from.tilt, to.pan, to.tilt);
-    auto at = seen.find(key);
-    if (at == seen.end()) at = seen.emplace(key, simulated(c, {from, to - from})).first;
-    sums.add(at->second, at->second.settle_s + duty[i].dwell_s.value());
+  for (std::size_t i = 0; i < power.of_entry.size(); ++i) {
+    const MovesPower& moves = power.moves[power.of_entry[i]];
+    sums.add(moves, runs[power.of_entry[i]], moves.settle_s + c.rig().duty[i].dwell_s.value());
   }
   return sums.means();
 }

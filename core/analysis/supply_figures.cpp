@@ -21,26 +21,26 @@ constexpr std::array<InputPath, 3> kLeads{"supply.lead_length", "supply.lead_con
 constexpr auto kLeadDrop = joined(kBothSteps, kLeads);
 constexpr auto kFused = joined(kBothSteps, std::array<InputPath, 1>{"supply.fuse"});
 
-Answer why(const std::string& because) {
-  Answer left_out = left_out_of_drag();
-  return because == left_out.because ? left_out : Answer::none(because);
+/// Why a simulation has nothing to say.
+Answer why(const Context& c, const std::string& because) {
+  return c.is_quick() ? left_out_of_drag() : Answer::none(because);
 }
 
 /// Of the task's moves.
 template <double (*of)(Context&, const SupplyRun&)>
 Answer of_run(Context& c, Axis) {
   const SupplyRun& run = supply_run(c);
-  return run.because.empty() ? Answer(of(c, run)) : why(run.because);
+  return run.because.empty() ? Answer(of(c, run)) : why(c, run.because);
 }
 template <double (*of)(Context&, const DutyUse&)>
 Answer of_duty(Context& c, Axis) {
   const DutyUse& use = duty_use(c);
-  return use.because.empty() ? Answer(of(c, use)) : why(use.because);
+  return use.because.empty() ? Answer(of(c, use)) : why(c, use.because);
 }
 template <double (*of)(Context&, const WorstMoves&)>
 Answer of_worst(Context& c, Axis) {
   const SupplyRun& run = supply_run(c);
-  if (!run.because.empty()) return why(run.because);
+  if (!run.because.empty()) return why(c, run.because);
   const WorstMoves& worst = worst_of(c);
   return worst.tried.empty() ? Answer::none("no moves were found") : Answer(of(c, worst));
 }
@@ -52,11 +52,11 @@ Answer voltage_or_why(double voltage_V) {
 
 Answer peak_voltage(Context& c, Axis) {
   const SupplyRun& run = supply_run(c);
-  return run.because.empty() ? voltage_or_why(run.run.most_V) : why(run.because);
+  return run.because.empty() ? voltage_or_why(run.run.most_V) : why(c, run.because);
 }
 Answer worst_voltage(Context& c, Axis) {
   const SupplyRun& run = supply_run(c);
-  return run.because.empty() ? voltage_or_why(worst_voltage_V(c)) : why(run.because);
+  return run.because.empty() ? voltage_or_why(worst_voltage_V(c)) : why(c, run.because);
 }
 
 double wire_sag_V(Context& c, const SupplyRun& run) { return run.run.most_A * lead_ohm(c.rig()); }
@@ -69,7 +69,7 @@ Answer of_resistor(Context& c, Axis a) {
 
 Answer most_resistor(Context& c, Axis) {
   const SupplyRun& run = supply_run(c);
-  if (!run.because.empty()) return why(run.because);
+  if (!run.because.empty()) return why(c, run.because);
   const Bus bus = bus_of(c.rig());
   const double chopper_V = c.rig().supply.brake_voltage_V.value();
   if (!(chopper_V > bus.voltage_V))
@@ -82,11 +82,11 @@ Answer most_resistor(Context& c, Axis) {
 
 Answer needed_capacitance(Context& c, Axis) {
   const SupplyRun& run = supply_run(c);
-  if (!run.because.empty()) return why(run.because);
+  if (!run.because.empty()) return why(c, run.because);
   const Bus bus = bus_of(c.rig());
   const double trip_V = c.rig().supply.trip_voltage_V.value();
   if (!(trip_V > bus.voltage_V)) return Answer::none("the trip voltage is not above the supply's");
-  const double task_J = lifted_J(run.power_W, run.row_s, bus.absorbs_A * bus.voltage_V);
+  const double task_J = lifted_J(run.moves.power_W, run.moves.row_s, bus.absorbs_A * bus.voltage_V);
   return needed_capacitance_F(std::max(task_J, worst_of(c).lifted_J()), bus.voltage_V, trip_V);
 }
 

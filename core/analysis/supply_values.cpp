@@ -4,7 +4,6 @@
 #include <cmath>
 #include <numbers>
 
-#include "core/analysis/left_out.h"
 #include "core/analysis/reach.h"
 #include "core/analysis/say.h"
 #include "core/travel/wire.h"
@@ -12,24 +11,12 @@
 namespace gazewright {
 namespace {
 
-constexpr const char* kRunsAway = "runs away: a loop is unstable";
-
 SupplyRun run_of(Context& c) {
-  SupplyRun run;
-  if (const auto missing = c.missing(kBothSteps, Axis::pan); !missing.empty()) {
-    run.because = say_needs(missing);
-    return run;
-  }
-  const Coupling* coupling = c.coupling();
-  if (coupling == nullptr) run.because = left_out_of_drag().because;
-  if (coupling != nullptr && coupling->both.ran_away) run.because = kRunsAway;
-  if (coupling != nullptr && coupling->both.bus_A.size() < 2) run.because = "there is no move";
+  const TaskPower& task = task_power(c);
+  SupplyRun run{.because = task.because, .moves = task.moves};
   if (!run.because.empty()) return run;
-  const double voltage_V = c.rig().supply.voltage_V.value(), idle = idle_W(c.rig());
-  run.row_s = coupling->both.axis[0].sample_time_s;
-  for (const double bus_A : coupling->both.bus_A) run.power_W.push_back(bus_A * voltage_V + idle);
-  run.sums = power_sums(run.power_W, run.row_s);
-  run.run = run_bus(bus_for_currents(c.rig()), run.power_W, run.row_s);
+  run.sums = power_sums(run.moves.power_W, run.moves.row_s);
+  run.run = run_bus(bus_for_currents(c.rig()), run.moves.power_W, run.moves.row_s);
   return run;
 }
 
@@ -39,7 +26,7 @@ MoveSpan span_of(Context& c, Axis axis) {
   const double half_task_rad = std::abs(c.move_rad(axis)) / 2;
   const Travel& travel = c.travel(axis);
   if (!travel.usable_rad || *travel.usable_rad <= 0) return {-half_task_rad, half_task_rad};
-  if (*travel.usable_rad >= 2 * std::numbers::pi && std::isinf(*travel.usable_rad))
+  if (std::isinf(*travel.usable_rad))
     return {travel.centre_rad - std::numbers::pi, travel.centre_rad + std::numbers::pi};
   MoveSpan span{travel.least_rad(), travel.most_rad()};
   const auto window = axis == Axis::tilt ? usable_window(c) : std::nullopt;
@@ -86,10 +73,6 @@ double lead_ohm(const Rig& rig) {
                                rig.surroundings.temperature_K.value());
 }
 
-double idle_W(const Rig& rig) {
-  return rig.pan.drive.idle_power_W.value() + rig.tilt.drive.idle_power_W.value();
-}
-
 Bus bus_of(const Rig& rig) {
   const Supply& supply = rig.supply;
   const double inside_ohm =
@@ -117,6 +100,11 @@ const SupplyRun& supply_run(Context& c) {
 
 const WorstMoves& worst_of(Context& c) {
   return c.kept<WorstMoves>(Axis::pan, [&] { return search(c); });
+}
+
+void lend_search(Context& from, Context& to, std::string_view path) {
+  lend_power(from, to, path);
+  to.kept<WorstMoves>(Axis::pan, [&] { return worst_of(from); });
 }
 
 double worst_current_A(Context& c) {

@@ -6,6 +6,7 @@
 
 #include "core/analysis/context.h"
 #include "core/analysis/inputs.h"
+#include "core/analysis/supply_power.h"
 #include "core/supply/bus.h"
 #include "core/supply/worst_moves.h"
 
@@ -24,15 +25,13 @@ Bus bus_of(const Rig& rig);
 Bus bus_for_currents(const Rig& rig);
 bool has_resistor(const Rig& rig);  ///< one that a chopper can put across the bus
 double lead_ohm(const Rig& rig);    ///< out and back, warm; 0 where length or copper is missing
-double idle_W(const Rig& rig);      ///< of both drives
 
 /// The task's moves of both axes, begun together.
 struct SupplyRun {
   std::string because;  ///< why there is none; else empty
-  double row_s = 0;
-  std::vector<double> power_W;  ///< with what the drives take while idle
-  PowerSums sums;
-  BusRun run;
+  MovesPower moves{};
+  PowerSums sums{};
+  BusRun run{};
 };
 const SupplyRun& supply_run(Context& context);
 
@@ -48,6 +47,8 @@ const DutyUse& duty_use(Context& context);
 
 /// Empty where it is left out or a loop runs away.
 const WorstMoves& worst_of(Context& context);
+/// Hands what was found to a context whose rig has the same bus, and lend_power().
+void lend_search(Context& from, Context& to, std::string_view path);
 /// The larger of the task's moves and of the worst ones found. @pre supply_run has one
 double worst_current_A(Context& context);
 double worst_voltage_V(Context& context);

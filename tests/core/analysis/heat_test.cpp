@@ -163,18 +163,23 @@ TEST(Heat, TheBracketIsHeldAgainstItsMaterialAndEitherMayBeEntered) {
     const Finding* found = finding(a, "pan.heat.mount");
     return found == nullptr ? std::nullopt : found->capacity;
   };
-  EXPECT_NEAR(capacity(rig).value_or(0), 71 - 30, tol(1e-9));  // petg over the air
+  EXPECT_NEAR(capacity(rig).value_or(0), 65 - 30, tol(1e-9));  // petg's 70 ± 5 over the air
   rig.materials.emplace_back();
   rig.materials[0].name = "petg";
+  Analysis a = figures_of(rig);
+  EXPECT_EQ(finding(a, "pan.heat.mount")->verdict, Verdict::unknown) << "its own says nothing";
+  EXPECT_NE(finding(a, "pan.heat.mount")->because.find("“petg”"), std::string::npos);
   rig.materials[0].softening_K = si_quantity(353.15);
   EXPECT_NEAR(capacity(rig).value_or(0), 80 - 30, tol(1e-9));
+  rig.materials[0].softening_K.spread_si = 3;
+  EXPECT_NEAR(capacity(rig).value_or(0), 77 - 30, tol(1e-9));
   rig.pan.motor.mount_limit_K = si_quantity(363.15);
   EXPECT_NEAR(capacity(rig).value_or(0), 90 - 30, tol(1e-9));
   rig.pan.motor.mount_limit_K = {};
   rig.pan.motor.mount_material = "cheese";
-  const Analysis a = figures_of(rig);
+  a = figures_of(rig);
   EXPECT_EQ(finding(a, "pan.heat.mount")->verdict, Verdict::unknown);
-  EXPECT_TRUE(finding(a, "pan.heat.mount")->because.find("\"cheese\"") != std::string::npos);
+  EXPECT_NE(finding(a, "pan.heat.mount")->because.find("“cheese”"), std::string::npos);
 }
 
 TEST(Heat, TheAirIsTheWarmestThatItMayBe) {
@@ -183,7 +188,7 @@ TEST(Heat, TheAirIsTheWarmestThatItMayBe) {
   rig.surroundings.temperature_K.spread_si = 10;
   const double warmer = *figures_of(rig).value("pan.heat.continuous_current");
   EXPECT_NEAR(warmer / at, std::sqrt(80.0 / 90), tol(1e-12));
-  EXPECT_NEAR(*finding(figures_of(rig), "pan.heat.mount")->capacity, 71 - 40, tol(1e-9));
+  EXPECT_NEAR(*finding(figures_of(rig), "pan.heat.mount")->capacity, 65 - 40, tol(1e-9));
 }
 
 TEST(Heat, TheInsulationsClassStandsInForTheLimitAndBoundsIt) {

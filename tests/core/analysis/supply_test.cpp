@@ -118,6 +118,31 @@ TEST(Supply, BurnsWhatComesBackInItsResistor) {
   EXPECT_EQ(finding(on_for_ever, "supply.peak_voltage")->verdict, Verdict::fails);
 }
 
+TEST(Supply, WeakLeadsAndFusesAreMendedByWhatJustHolds) {
+  Rig rig = tests::owl();
+  rig.supply.source_resistance_ohm = si_quantity(0.3);
+  rig.supply.lead_length_m = si_quantity(2);
+  rig.supply.lead_conductor_m = si_quantity(0.2e-3);
+  rig.supply.fuse_A = si_quantity(0.2);
+  rig.duty = {{si_quantity(0.4), si_quantity(0.2), si_quantity(0.3)},
+              {si_quantity(-0.4), si_quantity(-0.2), si_quantity(0.3)}};
+  const Analysis weak = analyse(rig);
+  for (const char* id : {"lead_drop", "lead_current", "fuse", "fuse_wire"}) {
+    const Finding* failing = finding(weak, std::string("supply.") + id);
+    ASSERT_EQ(failing->verdict, Verdict::fails) << id << ": " << failing->because;
+    ASSERT_FALSE(failing->remedies.empty()) << id;
+    for (const Remedy& remedy : failing->remedies) {
+      Rig mended = rig;
+      find_quantity(mended, remedy.path)->si = remedy.value_si;
+      const Analysis after = analyse(mended, {.remedies = false});
+      const double margin = finding(after, failing->id)->margin.value();
+      EXPECT_GE(margin, 0) << remedy.text;
+      // Three digits of it are up to 1 % more than asked for; a wire's width counts twice.
+      EXPECT_LE(margin, 0.021) << remedy.text;
+    }
+  }
+}
+
 TEST(Supply, AveragesOverAListOfMovesAsOverTheTasks) {
   Rig rig = tests::owl();
   const Analysis plain = analyse(rig, {.remedies = false});
