@@ -7,6 +7,7 @@
 #include "core/analysis/stop_case.h"
 #include "core/analysis/travel_words.h"
 #include "core/analysis/usable_travel.h"
+#include "core/motion/slowing.h"
 #include "core/travel/soft_limits.h"
 
 namespace gazewright {
@@ -14,7 +15,7 @@ namespace {
 
 AxisMotion fastest_motion(Context& c, Axis a) {
   const AxisModel& model = c.model(a);
-  return {fastest_asked_radps(model), std::max(0.0, peak_acceleration_radps2(model))};
+  return {fastest_asked_radps(model), largest_acceleration_radps2(model)};
 }
 
 RollingBearing rolling_bearing(const Bearing& b) {

@@ -103,6 +103,20 @@ TEST(LoadFigures, OfASimpleRigAreThereAndAskNothing) {
         << f.id;
 }
 
+TEST(LoadFigures, CountTheBrakingWhereItIsHarderThanTheStart) {
+  Rig rig = owl();
+  rig.on_tilt.resize(1);  // the ball, on its axis: tilt's motion adds no force
+  const Analysis a = analyse(rig, {.remedies = false});
+  const double rotor = *a.value("pan.inertia.rotor_reflected") / 18;
+  const double largest = *a.value("stand.pan_reaction") / (*a.value("pan.inertia.load") + rotor);
+  EXPECT_GT(largest, *a.value("pan.output.acceleration_peak"));
+  const double speed = std::min(*a.value("pan.output.speed_top"), 900 * std::numbers::pi / 180);
+  EXPECT_NEAR(
+      *a.value("pan.bearing.radial_load"),
+      *a.value("mass.total") * *a.value("pan.balance.offset") * std::hypot(largest, speed * speed),
+      tol(1e-9));
+}
+
 TEST(LoadFigures, OfAPairFollowFromTheLoads) {
   const Analysis a = analyse(owl_with_bearings(), {.remedies = false});
   const auto of = [&](const char* id) { return a.value(std::string("pan.bearing.") + id).value(); };
