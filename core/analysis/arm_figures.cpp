@@ -4,6 +4,7 @@
 
 #include "core/analysis/arm_values.h"
 #include "core/analysis/figures.h"
+#include "core/analysis/say.h"
 #include "core/loads/beam.h"
 
 namespace gazewright {
@@ -37,7 +38,7 @@ Answer of_either(Context& c, Axis) {
 double arms(const ArmCase& arm) { return arm.beam.is_fork ? 2 : 1; }
 double mass_kg(const ArmCase& arm) { return arm.beam.mass_kg(); }
 double carried_kg(const ArmCase& arm) { return arm.load.mass_kg; }
-double overhang_m(const ArmCase& arm) { return std::abs(arm.load.p_EC_m.y()); }
+double overhang_m(const ArmCase& arm) { return std::abs(arm.load.p_OC_m.y()); }
 double sink_m(const ArmCase& arm) { return arm.droop.sink_m; }
 double angle_rad(const ArmCase& arm) { return arm.droop.angle_rad; }
 double sideways_m(const ArmCase& arm) { return arm.droop.sideways_m; }
@@ -57,7 +58,7 @@ Answer torsion_Hz(Context& c, Axis) {
   const ArmBeam& beam = values.side.beam;
   const double w = beam.section.width_m, h = beam.section.height_m;
   return torsion_frequency_Hz(beam.shear_modulus_Pa() * beam.values.torsion_m4, beam.length_m,
-                              values.side.load.I_E_kgm2(2, 2),
+                              values.side.load.I_O_kgm2(2, 2),
                               beam.arm_kg() * (w * w + h * h) / 12);
 }
 
@@ -79,7 +80,7 @@ Answer gain_ceiling(Context& c, Axis a) {
   const ArmValues& values = arm_values(c);
   if (!values.because.empty()) return Answer::none(values.because);
   if (const auto missing = c.missing(kLoadAndRotors, a); !missing.empty())
-    return Answer::none(say_needs_once(missing));
+    return Answer::none(say_needs(missing));
   const AxisModel& model = c.model(a);
   return (model.load.inertia_kgm2 + model.reflected_inertia_kgm2()) * 2 * std::numbers::pi *
          values.used().modes.of(a) / 3;

@@ -5,6 +5,7 @@
 #include <optional>
 
 #include "core/analysis/say.h"
+#include "core/bodies/moved.h"
 #include "core/data/materials.h"
 #include "core/motion/slowing.h"
 #include "core/travel/solid.h"
@@ -43,22 +44,13 @@ MassProperties carried_in_pan(const Rig& rig, double length_m) {
   return combined(carried);
 }
 
-/// The load about a point of P.
-ArmLoad about(const MassProperties& load, const Eigen::Vector3d& end_m) {
-  const Eigen::Vector3d c = load.p_OC_m, r = c - end_m;
-  const Eigen::Matrix3d one = Eigen::Matrix3d::Identity();
-  const Eigen::Matrix3d I_C =
-      load.I_O_kgm2 - load.mass_kg * (c.squaredNorm() * one - c * c.transpose());
-  return {load.mass_kg, r, I_C + load.mass_kg * (r.squaredNorm() * one - r * r.transpose())};
-}
-
 ArmCase case_of(const Rig& rig, ArmBeam beam, const MassProperties& load) {
   const Eigen::Vector3d at(rig.tilt_axis_at_m[0].value(), rig.tilt_axis_at_m[1].value(),
                            rig.tilt_axis_at_m[2].value());
   // A single arm stands on the side where the drive sits.
   if (!beam.is_fork && load.p_OC_m.y() < at.y()) beam.aside_m = -beam.aside_m;
   const Eigen::Vector3d end = at + Eigen::Vector3d(0, beam.is_fork ? 0 : beam.aside_m, 0);
-  ArmCase made{beam, about(load, end), {}, {}, 0};
+  ArmCase made{beam, seen_from(load, end), {}, {}, 0};
   made.droop = droop_of(beam, made.load, rig.stand.lean_rad.value());
   made.modes = modes_of(beam, made.load, end);
   made.inertia_kgm2 = arm_inertia_kgm2(beam, at.x(), at.y());
@@ -127,21 +119,13 @@ const ArmValues& arm_values(Context& context) {
   return context.kept<ArmValues>(Axis::pan, [&] { return values_of_arm(context); });
 }
 
-double largest_acceleration_radps2(const AxisModel& model) {
-  const double pull_Nm = std::abs(model.load.gravity.at(0));
-  return std::max(
-      {0.0, peak_acceleration_radps2(model), slowing_radps2(model, Slowing::braking, 0, -pull_Nm)});
-}
-
 double arm_stress_Pa(Context& context, const ArmCase& arm) {
   const RigBodies& bodies = context.bodies();
   const Eigen::Vector3d end =
       bodies.p_PT_m + Eigen::Vector3d(0, arm.beam.is_fork ? 0 : arm.beam.aside_m, 0);
   const Eigen::Vector3d pan(0, 0, largest_acceleration_radps2(context.model(Axis::pan)));
   const Eigen::Vector3d tilt(0, largest_acceleration_radps2(context.model(Axis::tilt)), 0);
-  const ArmLoad tilting =
-      about({bodies.on_tilt.mass_kg, bodies.on_tilt.p_OC_m, bodies.on_tilt.I_O_kgm2},
-            end - bodies.p_PT_m);
+  const MassProperties tilting = seen_from(bodies.on_tilt, end - bodies.p_PT_m);
   EndForces sum = weight_forces(arm.load, context.rig().stand.lean_rad.value());
   for (const EndForces& more :
        {inertia_forces(arm.load, -end, pan), inertia_forces(tilting, bodies.p_PT_m - end, tilt)}) {
@@ -151,11 +135,11 @@ double arm_stress_Pa(Context& context, const ArmCase& arm) {
   return root_stress_Pa(arm.beam, sum);
 }
 
-std::string say_needs_once(std::vector<std::string> missing) {
-  std::vector<std::string> once;
-  for (std::string& name : missing)
-    if (std::ranges::find(once, name) == once.end()) once.push_back(std::move(name));
-  return say_needs(once);
+std::string needs_of_both(Context& context, std::span<const InputPath> inputs) {
+  std::vector<std::string> missing = context.missing(inputs, Axis::pan);
+  for (std::string& name : context.missing(inputs, Axis::tilt))
+    if (std::ranges::find(missing, name) == missing.end()) missing.push_back(std::move(name));
+  return say_needs(missing);
 }
 
 }  // namespace gazewright

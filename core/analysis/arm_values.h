@@ -1,6 +1,7 @@
 #pragma once
 
 #include <array>
+#include <span>
 #include <string>
 
 #include "core/analysis/context.h"
@@ -15,7 +16,7 @@ inline constexpr auto kArmCarries = joined(kArmSize, std::array<InputPath, 1>{"<
 
 struct ArmCase {
   ArmBeam beam;
-  ArmLoad load;  ///< about the end of this support
+  MassProperties load;  ///< seen from the end of this support
   ArmDroop droop;
   ArmModes modes;
   double inertia_kgm2 = 0;  ///< of the arms, about the pan axis
@@ -36,19 +37,8 @@ const ArmValues& arm_values(Context& context);
 /// @pre kRigidTrain of both axes has values. [Pa]
 double arm_stress_Pa(Context& context, const ArmCase& arm);
 
-/// Largest angular acceleration that the axis makes: starting or braking from standstill's torque,
-/// gravity at the rest pose. Never below 0. [rad/s²]
-double largest_acceleration_radps2(const AxisModel& model);
-
-/// "needs ...", each name once.
-std::string say_needs_once(std::vector<std::string> missing);
-/// What a list of inputs lacks of both axes together, as a reason; empty where it is all there.
-template <std::size_t N>
-std::string needs_of_both(Context& context, const std::array<InputPath, N>& inputs) {
-  std::vector<std::string> missing;
-  for (const Axis axis : kAxes)
-    for (std::string& name : context.missing(inputs, axis)) missing.push_back(std::move(name));
-  return missing.empty() ? std::string() : say_needs_once(std::move(missing));
-}
+/// What a list of inputs lacks of both axes together, as a reason, each name once; empty where it
+/// is all there.
+std::string needs_of_both(Context& context, std::span<const InputPath> inputs);
 
 }  // namespace gazewright

@@ -1,17 +1,15 @@
 #pragma once
 
+#include "core/analysis/scan.h"
 #include "core/bodies/bodies.h"
 
 namespace gazewright {
 
 class Context;
 
-struct AngleSpan {
-  double least_rad = 0, most_rad = 0;
-};
 /// Gravity on an axis with the other axis at the angle where that is largest.
 struct WorstGravity {
-  AngleSpan own;       ///< travel that it is taken over: usable, a turn at most
+  Interval own;        ///< travel that it is taken over: usable, a turn at most [rad]
   GravityCurve curve;  ///< against the own angle, the other axis at `other_rad`
   double other_rad = 0;
   double torque_Nm = 0;  ///< largest magnitude

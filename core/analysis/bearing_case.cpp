@@ -6,6 +6,8 @@
 
 #include "core/analysis/stop_case.h"
 #include "core/analysis/travel_words.h"
+#include "core/analysis/usable_travel.h"
+#include "core/motion/slowing.h"
 #include "core/travel/soft_limits.h"
 
 namespace gazewright {
@@ -13,7 +15,7 @@ namespace {
 
 AxisMotion fastest_motion(Context& c, Axis a) {
   const AxisModel& model = c.model(a);
-  return {fastest_asked_radps(model), std::max(0.0, peak_acceleration_radps2(model))};
+  return {fastest_asked_radps(model), largest_acceleration_radps2(model)};
 }
 
 RollingBearing rolling_bearing(const Bearing& b) {
@@ -49,7 +51,7 @@ BearingCase case_of(Context& c, Axis a) {
     on.axial_N +=
         b.preload_N.value() + thrust_of_radial_N(on.bearing, std::max(pair.near_N, pair.far_N));
   } else {
-    on.moment_Nm = load.radial_N * std::abs(b.overhang_m.value()) + load.moment_Nm;
+    on.moment_Nm = load.moment_at_Nm(b.overhang_m.value());
   }
   on.load = equivalent(c, a, on, 0);
   if (!on.load)
@@ -88,12 +90,10 @@ Carrier carrier_of(const AxisParts& parts) {
 
 const Carried& carried_of(Context& c, Axis a) {
   return c.kept<Carried>(a, [&]() -> Carried {
-    const Travel& travel = c.travel(Axis::tilt);
-    if (!travel.usable_rad) return {{}, why_no_travel(c, Axis::tilt)};
-    const double half = std::min(*travel.usable_rad, 2 * std::numbers::pi) / 2;
+    const auto tilt_rad = usable_interval(c, Axis::tilt);
+    if (!tilt_rad) return {{}, why_no_travel(c, Axis::tilt)};
     const BothMotions motion{fastest_motion(c, Axis::pan), fastest_motion(c, Axis::tilt)};
-    const CarriedLoad load =
-        carried_load(c.bodies(), a, motion, travel.centre_rad - half, travel.centre_rad + half);
+    const CarriedLoad load = carried_load(c.bodies(), a, motion, tilt_rad->least, tilt_rad->most);
     if (!std::isfinite(load.radial_N + load.axial_N + load.moment_Nm))
       return {{}, "an axis without inertia speeds up without end"};
     return {load, {}};
@@ -104,32 +104,35 @@ const BearingCase& bearing_case(Context& c, Axis a) {
   return c.kept<BearingCase>(a, [&] { return case_of(c, a); });
 }
 
-AtStop bearing_at_stop(Context& c, Axis a) {
-  if (std::string missing = missing_of_bumper(c, a); !missing.empty()) return {{}, {}, missing};
-  const double force_N = stop_case(c, a).worst().torque_Nm / c.rig().axis(a).stops.radius_m.value();
-  AtStop at{force_N, {}, {}};
-  if (carrier_of(c.rig().axis(a)) == Carrier::gearbox) return at;
-  const BearingCase& on = bearing_case(c, a);
-  if (!on.load) return {force_N, {}, on.because};
-  at.static_N = equivalent(c, a, on, force_N)->static_N;
-  return at;
+Answer stop_force_N(Context& c, Axis a) {
+  if (std::string missing = missing_of_bumper(c, a); !missing.empty())
+    return Answer::none(std::move(missing));
+  return stop_case(c, a).worst().torque_Nm / c.rig().axis(a).stops.radius_m.value();
 }
 
-MeanSpeed mean_speed(Context& c, Axis a) {
-  if (!c.rig().duty.empty()) return {mean_of_list_radps(c, a), {}};
+Answer static_load_at_stop_N(Context& c, Axis a) {
+  Answer force = stop_force_N(c, a);
+  if (!force.value) return force;
+  const BearingCase& on = bearing_case(c, a);
+  if (!on.load) return Answer::none(on.because);
+  return equivalent(c, a, on, *force.value)->static_N;
+}
+
+Answer mean_speed_radps(Context& c, Axis a) {
+  if (!c.rig().duty.empty()) return mean_of_list_radps(c, a);
   const Quantity& moves = c.rig().task.moves_per_minute;
-  if (!moves.si) return {{}, "needs task.duty.moves_per_minute"};
-  return {std::abs(c.move_rad(a)) * *moves.si / 60, {}};
+  if (!moves.si) return Answer::none("needs task.duty.moves_per_minute");
+  return std::abs(c.move_rad(a)) * *moves.si / 60;
 }
 
-BearingLife bearing_life(Context& c, Axis a) {
+Answer bearing_life_s(Context& c, Axis a) {
   const BearingCase& on = bearing_case(c, a);
-  if (!on.load) return {{}, on.because};
-  const MeanSpeed mean = mean_speed(c, a);
-  if (!mean.radps) return {{}, mean.because};
+  if (!on.load) return Answer::none(on.because);
+  Answer mean_radps = mean_speed_radps(c, a);
+  if (!mean_radps.value) return mean_radps;
   const double turns =
       rating_life_turns(on.bearing.rolling, on.bearing.dynamic_rating_N, on.load->dynamic_N);
-  return {*mean.radps > 0 ? turns * 2 * std::numbers::pi / *mean.radps : kInfinity, {}};
+  return *mean_radps.value > 0 ? turns * 2 * std::numbers::pi / *mean_radps.value : kInfinity;
 }
 
 double lens_arm_m(Context& c, Axis a) {
@@ -153,20 +156,17 @@ std::optional<Play> bearing_play(Context& c, Axis a) {
   return single_play(*radial, *axial, b.pitch_diameter_m.value(), lens_arm_m(c, a));
 }
 
-OutputLoad output_load(Context& c, Axis a) {
+Answer output_load_N(Context& c, Axis a) {
   const Carried& carried = carried_of(c, a);
-  if (!carried.load) return {{}, carried.because};
+  if (!carried.load) return Answer::none(carried.because);
   const Gearbox& gear = c.rig().axis(a).gearbox;
-  const double moment_Nm =
-      carried.load->radial_N * gear.load_at_m.value() + carried.load->moment_Nm;
+  const double moment_Nm = carried.load->moment_at_Nm(gear.load_at_m.value());
   const double at_m = gear.overhung_at_m.value();
-  if (moment_Nm <= 0) return {carried.load->radial_N, {}};
+  if (moment_Nm <= 0) return carried.load->radial_N;
   if (at_m <= 0)
-    return {{},
-            for_axis("needs <axis>.gearbox.overhung_at, as the load has a moment about its "
-                     "face",
-                     a)};
-  return {std::max(carried.load->radial_N, moment_Nm / at_m), {}};
+    return Answer::none(
+        for_axis("needs <axis>.gearbox.overhung_at, as the load has a moment about its face", a));
+  return std::max(carried.load->radial_N, moment_Nm / at_m);
 }
 
 }  // namespace gazewright

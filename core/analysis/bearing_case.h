@@ -3,7 +3,7 @@
 #include <optional>
 #include <string>
 
-#include "core/analysis/context.h"
+#include "core/analysis/figures.h"
 #include "core/analysis/inputs.h"
 #include "core/loads/carried.h"
 #include "core/loads/rolling.h"
@@ -39,29 +39,18 @@ struct BearingCase {
 /// @pre carrier_of() is not the gearbox and kBearingInputs are there.
 const BearingCase& bearing_case(Context& c, Axis a);
 
-/// Static equivalent load while the stop bears its blow at top speed: the force on the tab pushes
-/// the nearer bearing too. Empty with a reason; @pre kStopBlow and a stop are there. [N]
-struct AtStop {
-  std::optional<double> force_N, static_N;
-  std::string because;
-};
-AtStop bearing_at_stop(Context& c, Axis a);
+/// Force on the tab while the stop bears its blow at top speed. @pre kStopBlow, radius, a stop
+Answer stop_force_N(Context& c, Axis a);
+/// Static equivalent load meanwhile: that force pushes the nearer bearing too. @pre those of
+/// stop_force_N() and of bearing_case()
+Answer static_load_at_stop_N(Context& c, Axis a);
 
-/// Mean of the output's speed over the duty, rests counted in; empty with a reason. @pre
-/// kCarriedInputs
-struct MeanSpeed {
-  std::optional<double> radps;
-  std::string because;
-};
-MeanSpeed mean_speed(Context& c, Axis a);
+/// Mean of the output's speed over the duty, rests counted in. @pre kCarriedInputs
+Answer mean_speed_radps(Context& c, Axis a);
 
-/// Time that 90 % of such bearings reach in this duty; infinite where it does not turn them. Empty
-/// with a reason. @pre bearing_case() has what it needs, dynamic_rating
-struct BearingLife {
-  std::optional<double> seconds;
-  std::string because;
-};
-BearingLife bearing_life(Context& c, Axis a);
+/// Time that 90 % of such bearings reach in this duty; infinite where it does not turn them.
+/// @pre bearing_case() has what it needs, dynamic_rating
+Answer bearing_life_s(Context& c, Axis a);
 
 /// From the nearer bearing to the lens, along the axis. @pre overhang, bodies
 double lens_arm_m(Context& c, Axis a);
@@ -69,12 +58,8 @@ double lens_arm_m(Context& c, Axis a);
 std::optional<Play> bearing_play(Context& c, Axis a);
 
 /// Radial force that would load the gearbox's output as the load does, where the data sheet has its
-/// own act: of the same moment about the output's face, and not less than the force itself. Empty
-/// with a reason. @pre kCarriedInputs, load_at
-struct OutputLoad {
-  std::optional<double> radial_N;
-  std::string because;
-};
-OutputLoad output_load(Context& c, Axis a);
+/// own act: of the same moment about the output's face, and not less than the force itself.
+/// @pre kCarriedInputs, load_at
+Answer output_load_N(Context& c, Axis a);
 
 }  // namespace gazewright

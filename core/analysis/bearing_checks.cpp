@@ -43,13 +43,13 @@ std::string say_loads(Context& c, Axis a, const BearingCase& on) {
 }
 
 Compared life(Context& c, Axis a) {
-  const BearingLife life = bearing_life(c, a);
+  const Answer life_s = bearing_life_s(c, a);
   const double wanted = c.rig().axis(a).bearing.life_s.value();
-  if (!life.seconds) return {wanted, std::nullopt, life.because};
-  if (std::isinf(*life.seconds)) return moot("the duty does not turn it");
-  return {wanted, *life.seconds,
+  if (!life_s.value) return {wanted, std::nullopt, life_s.because};
+  if (std::isinf(*life_s.value)) return moot("the duty does not turn it");
+  return {wanted, life_s.value,
           say_loads(c, a, bearing_case(c, a)) + "; on the mean it turns " +
-              say(*mean_speed(c, a).radps, "rad/s", "rpm")};
+              say(*mean_speed_radps(c, a).value, "rad/s", "rpm")};
 }
 
 Compared static_safety(Context& c, Axis a) {
@@ -63,10 +63,10 @@ Compared static_safety(Context& c, Axis a) {
 
 Compared at_stop(Context& c, Axis a) {
   constexpr double kJustNoDent = 1;  // common practice, no source
-  const AtStop at = bearing_at_stop(c, a);
-  if (!at.static_N) return {kJustNoDent, std::nullopt, at.because};
-  return {kJustNoDent, c.rig().axis(a).bearing.static_rating_N.value() / *at.static_N,
-          "hitting the stop at top speed pushes " + say(*at.force_N, "N", "N") +
+  const Answer load_N = static_load_at_stop_N(c, a);
+  if (!load_N.value) return {kJustNoDent, std::nullopt, load_N.because};
+  return {kJustNoDent, c.rig().axis(a).bearing.static_rating_N.value() / *load_N.value,
+          "hitting the stop at top speed pushes " + say(*stop_force_N(c, a).value, "N", "N") +
               " on the tab, which the bearings take besides; a second tab opposite would halve it"};
 }
 
@@ -78,7 +78,7 @@ Compared moment(Context& c, Axis a) {
   const Carried& on = carried_of(c, a);
   if (!on.load) return {std::nullopt, bears, on.because};
   return {
-      on.load->radial_N * std::abs(b.overhang_m.value()) + on.load->moment_Nm, bears,
+      on.load->moment_at_Nm(b.overhang_m.value()), bears,
       "the rating over a static safety of " + say(safety, "1", "1") + "; weight makes " +
           say(on.load->weight_moment_Nm + on.load->weight_radial_N * std::abs(b.overhang_m.value()),
               "N.m", "N.m") +
@@ -96,10 +96,10 @@ Compared play(Context& c, Axis a) {
 
 Compared output_radial(Context& c, Axis a) {
   const double bears = c.rig().axis(a).gearbox.overhung_load_N.value();
-  const OutputLoad load = output_load(c, a);
-  if (!load.radial_N) return {std::nullopt, bears, load.because};
+  const Answer load_N = output_load_N(c, a);
+  if (!load_N.value) return {std::nullopt, bears, load_N.because};
   const CarriedLoad& on = *carried_of(c, a).load;
-  return {*load.radial_N, bears,
+  return {load_N.value, bears,
           "the load is " + say(on.radial_N, "N", "N") + " and " + say(on.moment_Nm, "N.m", "N.m") +
               " at " + say(c.rig().axis(a).gearbox.load_at_m.value(), "m", "mm") +
               " from the output's face, counted as a force " +

@@ -53,16 +53,11 @@ Answer equivalent(Context& c, Axis a) {
   return on.load ? Answer((*on.load).*part) : Answer::none(on.because);
 }
 
-Answer speed(Context& c, Axis a) {
-  MeanSpeed mean = mean_speed(c, a);
-  return {mean.radps, std::move(mean.because)};
-}
-
 Answer life(Context& c, Axis a) {
   if (!is_own(c, a)) return Answer::aside(kNotOwn);
-  const auto life = bearing_life(c, a);
-  if (life.seconds && std::isinf(*life.seconds)) return Answer::none("the duty does not turn it");
-  return {life.seconds, life.because};
+  Answer life_s = bearing_life_s(c, a);
+  if (life_s.value && std::isinf(*life_s.value)) return Answer::none("the duty does not turn it");
+  return life_s;
 }
 
 Answer static_safety(Context& c, Axis a) {
@@ -71,17 +66,15 @@ Answer static_safety(Context& c, Axis a) {
 }
 
 Answer stop_force(Context& c, Axis a) {
-  if (has_no_stops(c, a)) return Answer::none(kNoStops);
-  AtStop at = bearing_at_stop(c, a);
-  return {at.force_N, std::move(at.because)};
+  return has_no_stops(c, a) ? Answer::none(kNoStops) : stop_force_N(c, a);
 }
 
 Answer stop_safety(Context& c, Axis a) {
   if (!is_own(c, a)) return Answer::aside(kNotOwn);
   if (has_no_stops(c, a)) return Answer::none(kNoStops);
-  const AtStop at = bearing_at_stop(c, a);
-  if (!at.static_N) return Answer::none(at.because);
-  return c.rig().axis(a).bearing.static_rating_N.value() / *at.static_N;
+  Answer load_N = static_load_at_stop_N(c, a);
+  if (!load_N.value) return load_N;
+  return c.rig().axis(a).bearing.static_rating_N.value() / *load_N.value;
 }
 
 template <double Play::*part>
@@ -92,9 +85,7 @@ Answer play(Context& c, Axis a) {
 }
 
 Answer output_radial(Context& c, Axis a) {
-  if (is_own(c, a)) return Answer::aside("bearings of its own carry the load");
-  OutputLoad load = output_load(c, a);
-  return {load.radial_N, std::move(load.because)};
+  return is_own(c, a) ? Answer::aside("bearings of its own carry the load") : output_load_N(c, a);
 }
 
 const FigureRow kRows[] = {
@@ -125,7 +116,7 @@ const FigureRow kRows[] = {
       "swept angle over time: moves per minute · move, or the duty's list",
       "swept angle counts as turns, common practice, no source; handbook: loads", kSpeed},
      Axes::both,
-     speed},
+     mean_speed_radps},
     {{"<axis>.bearing.stop_force", "Radial force of the blow into the stop", "N", "N",
       "stop.torque_pushing/stops.radius", kStatics, kTabForce},
      Axes::both,

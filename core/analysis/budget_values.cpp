@@ -171,19 +171,14 @@ std::array<double, kBudgetTerms> parts_of(const Budget& budget, Half BudgetTerm:
 
 /// The usable travel, no longer than a turn.
 std::optional<PullRange> pull_of(Context& c, Axis a) {
-  const auto ends = [&](Axis axis) -> std::optional<std::array<double, 2>> {
-    const Travel& travel = c.travel(axis);
-    if (!travel.usable_rad) return std::nullopt;
-    const double half = std::min(*travel.usable_rad, 2 * std::numbers::pi) / 2;
-    return {{travel.centre_rad - half, travel.centre_rad + half}};
-  };
-  const auto own = ends(a), other = ends(a == Axis::pan ? Axis::tilt : Axis::pan);
+  const auto own = usable_interval(c, a);
+  const auto other = usable_interval(c, a == Axis::pan ? Axis::tilt : Axis::pan);
   if (!own || !other) return std::nullopt;
   std::optional<PullRange> all;
   AxisLoad load = c.model(a).load;
-  for (const double pose : telling_poses_rad(c.bodies(), a, (*other)[0], (*other)[1])) {
+  for (const double pose : telling_poses_rad(c.bodies(), a, other->least, other->most)) {
     load.gravity = gravity_curve(c.bodies(), a, pose);
-    const PullRange one = pull_range(load, (*own)[0], (*own)[1]);
+    const PullRange one = pull_range(load, own->least, own->most);
     if (!all) all = one;
     all = PullRange{std::min(all->least_Nm, one.least_Nm), std::max(all->most_Nm, one.most_Nm)};
   }

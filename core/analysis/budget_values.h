@@ -8,6 +8,7 @@
 
 #include "core/analysis/context.h"
 #include "core/analysis/inputs.h"
+#include "core/analysis/usable_travel.h"
 #include "core/pointing/pointing_errors.h"
 #include "core/pointing/uncertainty.h"
 
@@ -77,7 +78,5 @@ double deviation_rad(const Budget& budget);
 
 /// Of gravity and cables over the usable travel of both axes; empty where that is not known.
 const std::optional<PullRange>& pull_over_travel(Context& context, Axis axis);
-inline constexpr const char* kNeedsTravel =
-    "needs the usable travel of both axes, see their stops and cables";
 
 }  // namespace gazewright

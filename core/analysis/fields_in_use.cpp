@@ -68,25 +68,21 @@ Fields spring_fields(const Cable& cable) {
   return {};
 }
 
-/// Speed and acceleration of both axes, and the bodies: what bearings and joints carry.
-constexpr auto kCarried = joined(
-    std::to_array<InputPath>({"pan.motor.speed_constant",  "pan.motor.phase_resistance",
-                              "pan.motor.peak_current",    "pan.motor.rotor_inertia",
-                              "pan.drive.current_limit",   "pan.drive.modulation_limit",
-                              "pan.drive.speed_limit",     "pan.gearbox.ratio",
-                              "pan.gearbox.efficiency",    "pan.gearbox.inertia",
-                              "pan.gearbox.peak_torque",   "pan.gearbox.input_speed_limit",
-                              "pan.friction.coulomb",      "pan.loop.speed_limit",
-                              "tilt.motor.speed_constant", "tilt.motor.phase_resistance",
-                              "tilt.motor.peak_current",   "tilt.motor.rotor_inertia",
-                              "tilt.drive.current_limit",  "tilt.drive.modulation_limit",
-                              "tilt.drive.speed_limit",    "tilt.gearbox.ratio",
-                              "tilt.gearbox.efficiency",   "tilt.gearbox.inertia",
-                              "tilt.gearbox.peak_torque",  "tilt.gearbox.input_speed_limit",
-                              "tilt.friction.coulomb",     "tilt.loop.speed_limit"}),
-    std::to_array<InputPath>({"<load>", "on_pan", "on_tilt", "tilt.axis_at", "stand.lean",
-                              "supply.voltage", "supply.current_limit", "tilt.stops.<travel>",
-                              "tilt.stops.soft_inset", "tilt.cable.<travel>"}));
+/// The fastest that an axis turns, starts and brakes, its load apart.
+constexpr auto kFastest =
+    joined(joined(joined(kStall, kRotors), joined(kRigidExtras, kTopSpeed)),
+           std::array<InputPath, 2>{"<axis>.friction.coulomb", "<axis>.loop.speed_limit"});
+/// That of both axes, and the bodies: what bearings and joints carry.
+constexpr InputPath kCarried[]{"pan.<fastest>",
+                               "tilt.<fastest>",
+                               "<load>",
+                               "on_pan",
+                               "on_tilt",
+                               "tilt.axis_at",
+                               "stand.lean",
+                               "tilt.stops.<travel>",
+                               "tilt.stops.soft_inset",
+                               "tilt.cable.<travel>"};
 constexpr InputPath kPairLoad[]{"<axis>.bearing.spacing", "<axis>.bearing.overhang",
                                 "<axis>.bearing.static_rating"};
 constexpr InputPath kSingleLoad[]{"<axis>.bearing.overhang", "<axis>.bearing.pitch_diameter",
@@ -118,6 +114,7 @@ std::optional<Fields> fields_in_use(std::string_view path, const AxisParts& part
   if (path.ends_with(".stops.<travel>"))
     return parts.stops.presence == Presence::none ? Fields{} : stop_fields(parts.stops);
   if (path.ends_with(".bearing.<carried>")) return kCarried;
+  if (path.ends_with(".<fastest>")) return kFastest;
   if (path.ends_with(".bearing.<load>")) return bearing_fields(parts);
   for (const Row& row : kCableRows) {
     if (!path.ends_with(row.ending)) continue;

@@ -65,27 +65,27 @@ std::optional<double> advised_torque_Nm(const Joint& joint) {
                                 *joint.pull_out_N.si);
 }
 
-ScrewPull screw_pull(Context& c, Axis a) {
+Answer screw_pull_N(Context& c, Axis a) {
   const Carried& on = carried_of(c, a);
-  if (!on.load) return {{}, on.because};
+  if (!on.load) return Answer::none(on.because);
   const AxisParts& parts = c.rig().axis(a);
-  const double moment_Nm = on.load->radial_N * parts.gearbox.load_at_m.value() + on.load->moment_Nm;
-  return {worst_screw_pull_N(moment_Nm, on.load->axial_N, parts.joint.screws.value(),
-                             parts.joint.circle_diameter_m.value()),
-          {}};
+  return worst_screw_pull_N(on.load->moment_at_Nm(parts.gearbox.load_at_m.value()),
+                            on.load->axial_N, parts.joint.screws.value(),
+                            parts.joint.circle_diameter_m.value());
 }
 
-ShaftHold shaft_hold(Context& c, Axis a) {
+Answer shaft_hold_Nm(Context& c, Axis a) {
   const Joint& joint = c.rig().axis(a).joint;
   const double d = joint.shaft_diameter_m.value();
   if (joint.shaft.value == "clamp") {
-    if (!joint.clamp_force_N.si) return {{}, for_axis("needs <axis>.joint.clamp_force", a)};
-    return {clamp_torque_Nm(joint.face_friction.value(), *joint.clamp_force_N.si, d), {}};
+    if (!joint.clamp_force_N.si) return Answer::none(for_axis("needs <axis>.joint.clamp_force", a));
+    return clamp_torque_Nm(joint.face_friction.value(), *joint.clamp_force_N.si, d);
   }
-  if (!joint.shaft_length_m.si) return {{}, for_axis("needs <axis>.joint.shaft_length", a)};
-  if (!joint.shaft_pressure_Pa.si) return {{}, for_axis("needs <axis>.joint.shaft_pressure", a)};
+  if (!joint.shaft_length_m.si) return Answer::none(for_axis("needs <axis>.joint.shaft_length", a));
+  if (!joint.shaft_pressure_Pa.si)
+    return Answer::none(for_axis("needs <axis>.joint.shaft_pressure", a));
   const auto torque = joint.shaft.value == "flat" ? flat_torque_Nm : key_torque_Nm;
-  return {torque(*joint.shaft_pressure_Pa.si, *joint.shaft_length_m.si, d), {}};
+  return torque(*joint.shaft_pressure_Pa.si, *joint.shaft_length_m.si, d);
 }
 
 }  // namespace gazewright

@@ -37,20 +37,12 @@ bool is_in_plastic(const Joint& joint);
 /// force. Empty where thread or pull-out are not known. [N·m]
 std::optional<double> advised_torque_Nm(const Joint& joint);
 
-/// Pull of weight and motion on the worst screw of a joint at the gearbox's face. Empty with a
-/// reason. @pre kCarriedInputs, load_at, screws, circle_diameter [N]
-struct ScrewPull {
-  std::optional<double> N;
-  std::string because;
-};
-ScrewPull screw_pull(Context& c, Axis a);
+/// Pull of weight and motion on the worst screw of a joint at the gearbox's face.
+/// @pre kCarriedInputs, load_at, screws, circle_diameter
+Answer screw_pull_N(Context& c, Axis a);
 
-/// What the shaft's hold passes on; empty with a reason. [N·m] @pre shaft_diameter
-struct ShaftHold {
-  std::optional<double> Nm;
-  std::string because;
-};
-ShaftHold shaft_hold(Context& c, Axis a);
+/// What the shaft's hold passes on. @pre shaft_diameter
+Answer shaft_hold_Nm(Context& c, Axis a);
 inline bool has_shaft(Context& c, Axis a) { return c.rig().axis(a).joint.shaft.value != "none"; }
 
 inline constexpr std::array<InputPath, 3> kScrews{

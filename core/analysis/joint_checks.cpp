@@ -68,19 +68,19 @@ Compared pull_out(Context& c, Axis a) {
 
 Compared lift(Context& c, Axis a) {
   const ScrewCase screw = screw_case(c, a);
-  const ScrewPull pull = screw_pull(c, a);
-  if (!screw) return {pull.N, std::nullopt, screw.because};
-  if (!pull.N) return {std::nullopt, screw.least_N, pull.because};
-  return {*pull.N, screw.least_N,
+  const Answer pull_N = screw_pull_N(c, a);
+  if (!screw) return {pull_N.value, std::nullopt, screw.because};
+  if (!pull_N.value) return {std::nullopt, screw.least_N, pull_N.because};
+  return {pull_N.value, screw.least_N,
           "what hangs on the joint pulls at its screws; beyond their preload the faces part"};
 }
 
 Compared shaft(Context& c, Axis a) {
   const JointTorque torque = joint_torque(c, a);
-  const ShaftHold hold = shaft_hold(c, a);
-  if (!hold.Nm) return {torque.Nm, std::nullopt, hold.because};
-  if (!torque.Nm) return {std::nullopt, hold.Nm, torque.because};
-  return {*torque.Nm, *hold.Nm, say_torque(c, a, torque)};
+  const Answer hold_Nm = shaft_hold_Nm(c, a);
+  if (!hold_Nm.value) return {torque.Nm, std::nullopt, hold_Nm.because};
+  if (!torque.Nm) return {std::nullopt, hold_Nm.value, torque.because};
+  return {torque.Nm, hold_Nm.value, say_torque(c, a, torque)};
 }
 
 /// As tight as the screws bear.

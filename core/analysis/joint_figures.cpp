@@ -48,14 +48,11 @@ Answer engagement(Context& c, Axis a) {
 Answer pull(Context& c, Axis a) {
   if (carrier_of(c.rig().axis(a)) != Carrier::gearbox)
     return Answer::aside("bearings of its own carry the load");
-  ScrewPull pull = screw_pull(c, a);
-  return {pull.N, std::move(pull.because)};
+  return screw_pull_N(c, a);
 }
 
 Answer shaft_torque(Context& c, Axis a) {
-  if (!has_shaft(c, a)) return Answer::aside("the load does not sit on a shaft");
-  ShaftHold hold = shaft_hold(c, a);
-  return {hold.Nm, std::move(hold.because)};
+  return has_shaft(c, a) ? shaft_hold_Nm(c, a) : Answer::aside("the load does not sit on a shaft");
 }
 
 const FigureRow kRows[] = {

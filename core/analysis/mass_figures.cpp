@@ -4,7 +4,7 @@
 
 #include "core/analysis/figures.h"
 #include "core/analysis/inputs.h"
-#include "core/analysis/scan.h"
+#include "core/analysis/usable_travel.h"
 
 namespace gazewright {
 namespace {
@@ -29,23 +29,11 @@ constexpr auto kGravity =
 constexpr sv kStatics = "statics of rigid bodies; handbook: bodies";
 constexpr sv kParallelAxes = "parallel-axis theorem, handbook tables of solids; handbook: bodies";
 
-/// The usable travel as an interval no longer than a turn; empty where the travel is not known.
-std::optional<Interval> usable_interval(Context& context, Axis axis) {
-  const Travel& travel = context.travel(axis);
-  if (!travel.usable_rad) return std::nullopt;
-  const double half = std::min(*travel.usable_rad, 2 * M_PI) / 2;
-  return Interval{travel.centre_rad - half, travel.centre_rad + half};
-}
-
-Answer needs_usable_travel() {
-  return Answer::none("needs the usable travel of both axes, see their stops and cables");
-}
-
 Answer pan_load_extreme(Context& context, double sign) {
   const RigBodies& bodies = context.bodies();
   const auto pan_inertia = [&](double tilt) { return sign * mass_matrix_kgm2(bodies, tilt)(0, 0); };
   const auto travel = usable_interval(context, Axis::tilt);
-  if (!travel) return needs_usable_travel();
+  if (!travel) return Answer::none(kNeedsTravel);
   return sign * largest_over(*travel, pan_inertia);
 }
 
@@ -53,7 +41,7 @@ Answer largest_gravity(Context& context, Axis axis) {
   const RigBodies& bodies = context.bodies();
   const auto own = usable_interval(context, axis);
   const auto other = usable_interval(context, axis == Axis::pan ? Axis::tilt : Axis::pan);
-  if (!own || !other) return needs_usable_travel();
+  if (!own || !other) return Answer::none(kNeedsTravel);
   double largest = 0;
   for (const double pose : telling_poses_rad(bodies, axis, other->least, other->most)) {
     largest =

@@ -24,17 +24,11 @@ Compared stands(Context& c, Axis) {
 }
 
 Compared slides(Context& c, Axis) {
-  const Stand& stand = c.rig().stand;
   if (is_screwed_down(c)) return moot("it is screwed down");
-  const CarriedByStand carried = carried_by(stand_body(c.rig()), c.bodies());
-  const double weight_N = kStandardGravity_mps2 * (stand.mass_kg.value() + carried.mass_kg);
-  const StandPush push = push_of(c);
-  const double twist_N = push.pan_Nm / stand.half_width_m.value();
-  const double lean_N = weight_N * std::abs(std::sin(stand.lean_rad.value()));
-  return {push.force_N + twist_N + lean_N,
-          stand.grip.value() * weight_N * std::cos(stand.lean_rad.value()),
-          "pan's reaction at the feet " + say(twist_N, "N", "N") + ", masses off their axes " +
-              say(push.force_N, "N", "N") + ", lean " + say(lean_N, "N", "N")};
+  const FeetPull feet = pull_at_feet(c);
+  return {feet.sum_N(), c.rig().stand.grip.value() * feet.pressing_N,
+          "pan's reaction at the feet " + say(feet.twist_N, "N", "N") + ", masses off their axes " +
+              say(feet.push_N, "N", "N") + ", lean " + say(feet.lean_N, "N", "N")};
 }
 
 Compared sways(Context& c, Axis a) {

@@ -37,14 +37,8 @@ Answer sway_left(Context& c, Axis a) {
 }
 
 Answer grip_needed(Context& c, Axis) {
-  const Stand& stand = c.rig().stand;
-  const CarriedByStand carried = carried_by(stand_body(c.rig()), c.bodies());
-  const double weight_N = kStandardGravity_mps2 * (stand.mass_kg.value() + carried.mass_kg);
-  const double lean = stand.lean_rad.value();
-  const StandPush push = push_of(c);
-  const double pull_N =
-      weight_N * std::abs(std::sin(lean)) + push.force_N + push.pan_Nm / stand.half_width_m.value();
-  return pull_N / (weight_N * std::cos(lean));
+  const FeetPull feet = pull_at_feet(c);
+  return feet.sum_N() / feet.pressing_N;
 }
 
 const FigureRow kRows[] = {

@@ -3,14 +3,11 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/analysis/arm_values.h"
+#include "core/motion/slowing.h"
 #include "core/travel/soft_limits.h"
 
 namespace gazewright {
 namespace {
-
-/// Of two axes' largest, a force of both.
-double sum_of(const std::array<double, 2>& values) { return values[0] + values[1]; }
 
 /// Sideways acceleration of a place at 1 m of the axis: starting or braking, and the fastest speed.
 double shaking_radps2(const AxisModel& model) {
@@ -72,13 +69,21 @@ StandPush push_of(Context& context) {
   const CarriedByStand carried = carried_by(stand, bodies);
   const double offset = std::hypot(bodies.on_tilt.p_OC_m.x(), bodies.on_tilt.p_OC_m.z());
   const AxisModel &pan = context.model(Axis::pan), &tilt = context.model(Axis::tilt);
-  const std::array forces{carried.mass_kg * carried.aside_m * shaking_radps2(pan),
-                          bodies.on_tilt.mass_kg * offset * shaking_radps2(tilt)};
-  StandPush push{reaction_kgm2(pan) * largest_acceleration_radps2(pan),
-                 reaction_kgm2(tilt) * largest_acceleration_radps2(tilt), sum_of(forces), 0};
-  push.overturning_Nm = push.tilt_Nm + forces[0] * carried.above_foot_m +
-                        forces[1] * (stand.height_m + bodies.p_PT_m.z());
-  return push;
+  const double by_pan_N = carried.mass_kg * carried.aside_m * shaking_radps2(pan);
+  const double by_tilt_N = bodies.on_tilt.mass_kg * offset * shaking_radps2(tilt);
+  return {reaction_kgm2(pan) * largest_acceleration_radps2(pan), by_pan_N + by_tilt_N,
+          reaction_kgm2(tilt) * largest_acceleration_radps2(tilt) +
+              by_pan_N * carried.above_foot_m + by_tilt_N * (stand.height_m + bodies.p_PT_m.z())};
+}
+
+FeetPull pull_at_feet(Context& context) {
+  const StandBody stand = stand_body(context.rig());
+  const double weight_N =
+      kStandardGravity_mps2 * (stand.mass_kg + carried_by(stand, context.bodies()).mass_kg);
+  const double lean_rad = context.rig().stand.lean_rad.value();
+  const StandPush push = push_of(context);
+  return {push.pan_Nm / stand.half_width_m, push.force_N, weight_N * std::abs(std::sin(lean_rad)),
+          weight_N * std::cos(lean_rad)};
 }
 
 const Swayed& stand_swayed(Context& context, Axis axis) {

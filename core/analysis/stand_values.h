@@ -27,11 +27,20 @@ Tipping tipping(Context& context);  ///< @pre kStandWeight
 
 /// What the fastest moves of both axes, at once, push the stand with. @pre kStandMoves
 struct StandPush {
-  double pan_Nm = 0, tilt_Nm = 0;  ///< torques of reaction of the drives
-  double force_N = 0;              ///< sideways, of masses off their axes
-  double overturning_Nm = 0;       ///< about the foot
+  double pan_Nm = 0;          ///< reaction of pan's drive, about the plumb line
+  double force_N = 0;         ///< sideways, of masses off their axes
+  double overturning_Nm = 0;  ///< about the foot, with the reaction of tilt's drive
 };
 StandPush push_of(Context& context);
+
+/// What pulls at the feet and what holds them, but for the friction's coefficient.
+/// @pre kStandMoves
+struct FeetPull {
+  double twist_N = 0, push_N = 0, lean_N = 0;  ///< pan's reaction, masses off their axes, lean
+  double pressing_N = 0;                       ///< of the weight on the ground
+  double sum_N() const { return twist_N + push_N + lean_N; }
+};
+FeetPull pull_at_feet(Context& context);
 
 /// What the task's step of this axis does to the stand: pan twists it about the plumb line, tilt
 /// sways it to and fro. The twist's stiffness is taken to be the sway's (of a round column it is

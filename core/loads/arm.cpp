@@ -75,24 +75,24 @@ void add_at(Pair& sum, const Pair& arm, double y_m) {
   sum.mass += to_end.transpose() * arm.mass * to_end;
 }
 
-Matrix6 mass_of(const ArmLoad& load) {
+Matrix6 mass_of(const MassProperties& load) {
   Eigen::Matrix3d cross;
-  const Eigen::Vector3d& c = load.p_EC_m;
+  const Eigen::Vector3d& c = load.p_OC_m;
   cross << 0, -c.z(), c.y(), c.z(), 0, -c.x(), -c.y(), c.x(), 0;
   Matrix6 mass;
   mass.topLeftCorner<3, 3>() = load.mass_kg * Eigen::Matrix3d::Identity();
   mass.topRightCorner<3, 3>() = -load.mass_kg * cross;
   mass.bottomLeftCorner<3, 3>() = load.mass_kg * cross;
-  mass.bottomRightCorner<3, 3>() = load.I_E_kgm2;
+  mass.bottomRightCorner<3, 3>() = load.I_O_kgm2;
   return mass;
 }
 
 }  // namespace
 
-ArmDroop droop_of(const ArmBeam& arm, const ArmLoad& load, double lean_rad) {
+ArmDroop droop_of(const ArmBeam& arm, const MassProperties& load, double lean_rad) {
   const double EI = arm.modulus_Pa * arm.values.height_m4, L = arm.length_m;
   const double per_N = L / (arm.modulus_Pa * arm.values.area_m2);
-  const double g = kStandardGravity_mps2, aside = std::abs(load.p_EC_m.y());
+  const double g = kStandardGravity_mps2, aside = std::abs(load.p_OC_m.y());
   const double down = load.mass_kg * g * std::cos(lean_rad);
   const double arms = arm.is_fork ? 2 : 1;
   const double across = load.mass_kg * g * std::abs(std::sin(lean_rad)) / arms;
@@ -109,7 +109,7 @@ ArmDroop droop_of(const ArmBeam& arm, const ArmLoad& load, double lean_rad) {
           turned.deflection_m + load_bend.deflection_m + own.deflection_m};
 }
 
-ArmModes modes_of(const ArmBeam& arm, const ArmLoad& load, const Eigen::Vector3d& end_m) {
+ArmModes modes_of(const ArmBeam& arm, const MassProperties& load, const Eigen::Vector3d& end_m) {
   Pair sum;
   if (arm.is_fork) {
     add_at(sum, arm_pair(arm, {.roll = false, .pitch = true, .yaw = false}), arm.aside_m);
@@ -146,21 +146,21 @@ double arm_inertia_kgm2(const ArmBeam& arm, double axis_x_m, double axis_y_m) {
   return at(axis_y_m + arm.aside_m) + (arm.is_fork ? at(axis_y_m - arm.aside_m) : 0);
 }
 
-EndForces inertia_forces(const ArmLoad& load, const Eigen::Vector3d& about_m,
+EndForces inertia_forces(const MassProperties& load, const Eigen::Vector3d& about_m,
                          const Eigen::Vector3d& acceleration_radps2) {
   // Of the end's own acceleration, and of the turning about it.
   const Eigen::Vector3d& turn = acceleration_radps2;
   const Eigen::Vector3d end_mps2 = turn.cross(-about_m);
-  const Eigen::Vector3d centre_mps2 = end_mps2 + turn.cross(load.p_EC_m);
+  const Eigen::Vector3d centre_mps2 = end_mps2 + turn.cross(load.p_OC_m);
   return {(load.mass_kg * centre_mps2).cwiseAbs(),
-          (load.I_E_kgm2 * turn + load.mass_kg * load.p_EC_m.cross(end_mps2)).cwiseAbs()};
+          (load.I_O_kgm2 * turn + load.mass_kg * load.p_OC_m.cross(end_mps2)).cwiseAbs()};
 }
 
-EndForces weight_forces(const ArmLoad& load, double lean_rad) {
+EndForces weight_forces(const MassProperties& load, double lean_rad) {
   const double weight_N = load.mass_kg * kStandardGravity_mps2;
   const double down_N = weight_N * std::cos(lean_rad);
   const double across_N = weight_N * std::abs(std::sin(lean_rad));
-  const Eigen::Vector3d c = load.p_EC_m.cwiseAbs();
+  const Eigen::Vector3d c = load.p_OC_m.cwiseAbs();
   return {{across_N, across_N, down_N},
           {down_N * c.y() + across_N * c.z(), down_N * c.x() + across_N * c.z(),
            across_N * std::hypot(c.x(), c.y())}};

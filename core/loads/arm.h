@@ -2,11 +2,13 @@
 
 #include <Eigen/Core>
 
+#include "core/bodies/bodies.h"
 #include "core/loads/section.h"
 #include "core/rig/rig.h"
 
 /// The printed arm, or the two of a fork, that stand on the pan output and carry the tilt axis.
-/// Frame P: z up along the arm, x across the tilt axis, y along it. Formulas:
+/// Frame P: z up along the arm, x across the tilt axis, y along it. The end carries a load that is
+/// seen from the point E: the end of the single arm, or the middle of a fork's tilt axis. Formulas:
 /// resources/handbook/structure.md.
 namespace gazewright {
 
@@ -26,14 +28,6 @@ struct ArmBeam {
   double mass_kg() const { return (is_fork ? 2 : 1) * arm_kg(); }
 };
 
-/// What the end carries, in P. The point E is the end of the single arm, or the middle of a fork's
-/// tilt axis.
-struct ArmLoad {
-  double mass_kg = 0;
-  Eigen::Vector3d p_EC_m = Eigen::Vector3d::Zero();
-  Eigen::Matrix3d I_E_kgm2 = Eigen::Matrix3d::Zero();  ///< tensor elements about E
-};
-
 /// At rest under its weight, against the unloaded arm.
 struct ArmDroop {
   double angle_rad = 0;   ///< of the tilt axis out of the level: the picture rolls by it
@@ -42,7 +36,7 @@ struct ArmDroop {
 };
 /// @param lean_rad  of the pan axis, towards the weaker side of the arm.
 /// A fork's arms are joined by an axis that carries no bending: they lean in parallel.
-ArmDroop droop_of(const ArmBeam& arm, const ArmLoad& load, double lean_rad);
+ArmDroop droop_of(const ArmBeam& arm, const MassProperties& load, double lean_rad);
 
 /// Frequencies of the load as a rigid body on the arm, all directions coupled; the arm's own mass
 /// as in a finite element with cubic shape. What tilts is held by its drive. Within 1 % of the
@@ -55,7 +49,7 @@ struct ArmModes {
   double of(Axis axis) const { return axis == Axis::pan ? pan_Hz : tilt_Hz; }
 };
 /// @param end_m  place of E in P.
-ArmModes modes_of(const ArmBeam& arm, const ArmLoad& load, const Eigen::Vector3d& end_m);
+ArmModes modes_of(const ArmBeam& arm, const MassProperties& load, const Eigen::Vector3d& end_m);
 /// Pan inertia of the arms themselves about the pan axis. @param axis_x_m, axis_y_m  tilt axis'
 /// place in P. [kg·m²]
 double arm_inertia_kgm2(const ArmBeam& arm, double axis_x_m, double axis_y_m);
@@ -65,10 +59,10 @@ struct EndForces {
   Eigen::Vector3d force_N = Eigen::Vector3d::Zero(), moment_Nm = Eigen::Vector3d::Zero();
 };
 /// Forces of inertia under an angular acceleration about an axis through `about_m` (from E).
-EndForces inertia_forces(const ArmLoad& load, const Eigen::Vector3d& about_m,
+EndForces inertia_forces(const MassProperties& load, const Eigen::Vector3d& about_m,
                          const Eigen::Vector3d& acceleration_radps2);
 /// Weight in the worst direction of pan.
-EndForces weight_forces(const ArmLoad& load, double lean_rad);
+EndForces weight_forces(const MassProperties& load, double lean_rad);
 
 /// Largest stress where the arm is held, bending in both directions, pull and torsion at once
 /// (von Mises). [Pa]

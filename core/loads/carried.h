@@ -1,5 +1,7 @@
 #pragma once
 
+#include <cmath>
+
 #include "core/bodies/bodies.h"
 #include "core/rig/rig.h"
 
@@ -23,6 +25,9 @@ struct BothMotions {
 struct CarriedLoad {
   double radial_N = 0, axial_N = 0, moment_Nm = 0;  ///< of weight and motion together
   double weight_radial_N = 0, weight_axial_N = 0, weight_moment_Nm = 0;
+
+  /// Moment about a place of the axis that is so far from where the radial force acts, cautious.
+  double moment_at_Nm(double away_m) const { return radial_N * std::abs(away_m) + moment_Nm; }
 };
 
 /// Worst over any pan angle and the tilt angles between `least` and `most`, both axes at their

@@ -5,20 +5,9 @@
 #include <complex>
 #include <numbers>
 
+#include "core/bodies/moved.h"
+
 namespace gazewright {
-namespace {
-
-/// Inertia of a group about the foot, from that about its own origin O at p (from the foot).
-Eigen::Matrix3d about_foot_kgm2(const MassProperties& group, const Eigen::Vector3d& p_m) {
-  const Eigen::Vector3d& c = group.p_OC_m;
-  const Eigen::Matrix3d one = Eigen::Matrix3d::Identity();
-  return group.I_O_kgm2 +
-         group.mass_kg * ((p_m.squaredNorm() + 2 * p_m.dot(c)) * one - p_m * p_m.transpose() -
-                          p_m * c.transpose() - c * p_m.transpose());
-}
-
-}  // namespace
-
 CarriedByStand carried_by(const StandBody& stand, const RigBodies& bodies) {
   const MassProperties &pan = bodies.on_pan, &tilt = bodies.on_tilt;
   const Eigen::Vector3d& at = bodies.p_PT_m;
@@ -44,8 +33,8 @@ Tipping tipping_of(const StandBody& stand, const CarriedByStand& carried, double
 
 SwayInertia sway_inertia(const StandBody& stand, const RigBodies& bodies) {
   const Eigen::Vector3d up(0, 0, stand.height_m);
-  const Eigen::Matrix3d inertia =
-      about_foot_kgm2(bodies.on_pan, up) + about_foot_kgm2(bodies.on_tilt, up + bodies.p_PT_m);
+  const Eigen::Matrix3d inertia = seen_from(bodies.on_pan, -up).I_O_kgm2 +
+                                  seen_from(bodies.on_tilt, -up - bodies.p_PT_m).I_O_kgm2;
   const double own = stand.mass_kg * stand.height_m * stand.height_m / 3;
   return {inertia(1, 1) + own, std::max(inertia(0, 0), inertia(1, 1)) + own};
 }

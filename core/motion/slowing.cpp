@@ -46,6 +46,12 @@ double slowing_radps2(const AxisModel& model, Slowing by, double speed_radps, do
                                     1);
 }
 
+double largest_acceleration_radps2(const AxisModel& model) {
+  const double pull_Nm = std::abs(model.load.gravity.at(0));
+  return std::max(
+      {0.0, peak_acceleration_radps2(model), slowing_radps2(model, Slowing::braking, 0, -pull_Nm)});
+}
+
 std::optional<double> stopping_angle_rad(const AxisModel& model, Slowing by, double speed_radps,
                                          double pushing_Nm) {
   if (!(slowing_radps2(model, by, 0, pushing_Nm) >= 0)) return std::nullopt;

@@ -21,6 +21,11 @@ double shorted_torque_Nm(const MotorDrive& drive, double motor_speed_radps);
 /// standstill. @param pushing_Nm  gravity and cables along the motion. [rad/s²]
 double slowing_radps2(const AxisModel& model, Slowing by, double speed_radps, double pushing_Nm);
 
+/// Largest angular acceleration of either sign that the axis makes: starting, or braking from next
+/// to no speed with the help of friction, losses and gravity at the rest pose. Never below 0.
+/// [rad/s²]
+double largest_acceleration_radps2(const AxisModel& model);
+
 /// ∫ ω/slowing dω from rest to `speed_radps` with the push held still; Gauss's rule over speed.
 /// Empty where some speed on the way down is never left. [rad]
 std::optional<double> stopping_angle_rad(const AxisModel& model, Slowing by, double speed_radps,

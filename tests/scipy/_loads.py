@@ -11,6 +11,7 @@ from scipy.optimize import brentq
 import _rig_text
 from _mass import G, _turn_y
 from _rig_text import value
+from _structure import largest_acceleration
 
 _rig_text.UNITS.update({"N": 1, "um": 1e-6, "hour": 3600})
 
@@ -61,12 +62,12 @@ def _given(part, key, default=None):
 
 
 class Motion:
-    """The fastest turning and speeding up of both axes."""
+    """The fastest turning, and speeding up or slowing down, of both axes."""
 
     def __init__(self, rig, drives):
         self.speed = {a: min(d.speed_top(), value(rig[a]["loop"]["speed_limit"]))
                       for a, d in drives.items()}
-        self.acceleration = {a: max(0.0, d.peak_acceleration(d.ratio)) for a, d in drives.items()}
+        self.acceleration = {a: largest_acceleration(d) for a, d in drives.items()}
 
 
 class Loads:

@@ -43,6 +43,20 @@ TEST(Balance, OfTheOwlIsThatOfItsCameraAlone) {
               *a.value("tilt.power_off.holding_torque") / torque, tol(1e-9));
 }
 
+TEST(Balance, ItsWorstAngleIsFoundWhereverTheTravelLies) {
+  for (const double turned : {-6.0, -4.0, -3.0, 3.0, 4.0, 6.0}) {
+    Rig rig = owl();
+    rig.tilt.stops.centre_rad = si_quantity(turned);
+    const Analysis a = analyse(rig, {.remedies = false});
+    const double at = *a.value("tilt.balance.worst_angle");
+    // Gravity's torque on the camera follows cos(q + atan(2/38)).
+    EXPECT_NEAR(
+        kG * 0.048 * std::hypot(0.038, 0.002) * std::abs(std::cos(at + std::atan2(0.002, 0.038))),
+        *a.value("tilt.gravity.torque_max"), tol(1e-9))
+        << turned;
+  }
+}
+
 TEST(Balance, OfPanIsThatOfAllThatTurns) {
   const Analysis a = analyse(owl(), {.remedies = false});
   const double left = 0.210 * 0.062 + 0.140 * 0.088, forward = 0.048 * 0.038;

@@ -6,6 +6,7 @@
 
 #include "core/analysis/analysis.h"
 #include "core/rig/fields.h"
+#include "tests/support/explained.h"
 #include "tests/support/finding.h"
 #include "tests/support/owl_rig.h"
 #include "tests/support/random_bodies.h"
@@ -87,17 +88,7 @@ TEST(StopFigures, KeepTheirOrderWhateverTheRig) {
 
 TEST(StopFigures, AreFiniteOrSayWhyNotWhateverTheRig) {
   for (std::uint64_t seed = 100; seed < 140; ++seed) {
-    const Analysis a = analyse(with_random_stops(seed), {.remedies = false});
-    for (const Figure& figure : a.figures) {
-      if (figure.value)
-        EXPECT_TRUE(std::isfinite(*figure.value)) << figure.id << seed;
-      else
-        EXPECT_FALSE(figure.because.empty()) << figure.id << seed;
-    }
-    for (const Finding& f : a.findings) {
-      EXPECT_FALSE(f.demand && std::isnan(*f.demand)) << f.id << seed;
-      EXPECT_FALSE(f.capacity && std::isnan(*f.capacity)) << f.id << seed;
-    }
+    tests::expect_finite_or_explained(analyse(with_random_stops(seed), {.remedies = false}), seed);
   }
 }
 

@@ -23,16 +23,16 @@ ArmBeam small_arm() {
   arm.aside_m = 0.065;
   return arm;
 }
-ArmLoad point_load(double mass_kg, const Eigen::Vector3d& p_m) {
-  ArmLoad load;
+MassProperties point_load(double mass_kg, const Eigen::Vector3d& p_m) {
+  MassProperties load;
   load.mass_kg = mass_kg;
-  load.p_EC_m = p_m;
-  load.I_E_kgm2 =
+  load.p_OC_m = p_m;
+  load.I_O_kgm2 =
       mass_kg * (p_m.squaredNorm() * Eigen::Matrix3d::Identity() - p_m * p_m.transpose());
   return load;
 }
 
-double first_Hz(const ArmBeam& arm, const ArmLoad& load) {
+double first_Hz(const ArmBeam& arm, const MassProperties& load) {
   return modes_of(arm, load, {0, 0, 0}).first_Hz;
 }
 
@@ -67,7 +67,7 @@ TEST(Sections, AThinTubeTwistsAsBredtSays) {
 
 TEST(ArmDroop, OfASingleArmIsAMomentAtACantileversEnd) {
   const ArmBeam arm = small_arm();
-  const ArmLoad load = point_load(0.5, {0, -0.065, 0});
+  const MassProperties load = point_load(0.5, {0, -0.065, 0});
   const double EI = arm.modulus_Pa * arm.values.height_m4, M = 0.5 * kStandardGravity_mps2 * 0.065;
   const ArmDroop droop = droop_of(arm, load, 0);
   EXPECT_NEAR(droop.angle_rad, M * 0.15 / EI, tol(1e-12));
@@ -93,7 +93,7 @@ TEST(ArmDroop, AForkInTheMiddleKeepsItsAxisLevelAndSinksAHundredthAsMuch) {
 
 TEST(ArmDroop, ALeaningArmIsACantileverUnderAForceAtItsEnd) {
   const ArmBeam arm = small_arm();
-  const ArmLoad load = point_load(0.5, {0, 0, 0});
+  const MassProperties load = point_load(0.5, {0, 0, 0});
   const double lean = 0.2, EI = arm.modulus_Pa * arm.values.height_m4;
   const double F = 0.5 * kStandardGravity_mps2 * std::sin(lean);
   const double own = arm.arm_kg() * kStandardGravity_mps2 * std::sin(lean);
@@ -106,7 +106,7 @@ TEST(ArmDroop, ALeaningArmIsACantileverUnderAForceAtItsEnd) {
 TEST(ArmModes, AHeavyPointSwingsAsRayleighSays) {
   // The cubic of a light beam is exact: the two differ by (arm/load)² only, 1e-4 here.
   const ArmBeam arm = small_arm();
-  const ArmLoad load = point_load(100 * arm.arm_kg(), {0, 0, 0});
+  const MassProperties load = point_load(100 * arm.arm_kg(), {0, 0, 0});
   const double rayleigh =
       bending_frequency_Hz(arm.modulus_Pa * arm.values.height_m4, 0.15, load.mass_kg, arm.arm_kg());
   EXPECT_NEAR(first_Hz(arm, load) / rayleigh, 1, tol(1e-4));
@@ -114,8 +114,8 @@ TEST(ArmModes, AHeavyPointSwingsAsRayleighSays) {
 
 TEST(ArmModes, ALoadThatOnlyTwistsTheArmSwingsAsATorsionPendulum) {
   ArmBeam arm = small_arm();
-  ArmLoad load = point_load(1e-3, {0, 0, 0});
-  load.I_E_kgm2.diagonal() << 1e-9, 1e-9, 4e-3;
+  MassProperties load = point_load(1e-3, {0, 0, 0});
+  load.I_O_kgm2.diagonal() << 1e-9, 1e-9, 4e-3;
   const double w = arm.section.width_m, h = arm.section.height_m;
   EXPECT_NEAR(first_Hz(arm, load),
               torsion_frequency_Hz(arm.shear_modulus_Pa() * arm.values.torsion_m4, 0.15, 4e-3,
@@ -136,7 +136,7 @@ TEST(ArmModes, AForkSwaysAlongItsAxisAsTwoHingedCantilevers) {
   // Along the tilt axis: two hinged cantilevers, in parallel.
   ArmBeam fork = small_arm();
   fork.is_fork = true;
-  const ArmLoad load = point_load(2, {0, 0, 0});
+  const MassProperties load = point_load(2, {0, 0, 0});
   const double two =
       bending_frequency_Hz(2 * fork.modulus_Pa * fork.values.height_m4, 0.15, 2, fork.mass_kg());
   EXPECT_NEAR(first_Hz(fork, load) / two, 1, tol(1e-9));
@@ -148,8 +148,8 @@ TEST(ArmModes, AnAxisIsShakenByTheModesThatTurnAboutIt) {
   fork.is_fork = true;
   fork.section = {0.04, 0.004};
   fork.values = values_of(fork.section);
-  ArmLoad load = point_load(0.5, {0, 0, 0});
-  load.I_E_kgm2.diagonal() << 4e-4, 4e-4, 4e-4;
+  MassProperties load = point_load(0.5, {0, 0, 0});
+  load.I_O_kgm2.diagonal() << 4e-4, 4e-4, 4e-4;
   const ArmModes modes = modes_of(fork, load, {0, 0, 0.2});
   const double across =
       bending_frequency_Hz(2 * fork.modulus_Pa * fork.values.height_m4, 0.15, 0.5, fork.mass_kg());
@@ -175,7 +175,7 @@ TEST(ArmStrength, AtRestASingleArmBearsPullAndTheMomentOfTheOverhang) {
 
 TEST(ArmStrength, APanAccelerationPushesThePointAndTwistsTheArm) {
   // A point over the pan axis, the arm 65 mm beside it: the point itself is only turned.
-  const ArmLoad middle = point_load(0.5, {0, -0.065, 0});
+  const MassProperties middle = point_load(0.5, {0, -0.065, 0});
   const EndForces still = inertia_forces(middle, {0, -0.065, 0}, {0, 0, 300});
   EXPECT_NEAR(still.force_N.norm(), 0, tol(1e-12));
   EXPECT_NEAR(still.moment_Nm.norm(), 0, tol(1e-12));
@@ -212,7 +212,7 @@ TEST(ArmModes, RandomArmsAreFiniteAndAHeavierLoadSwingsSlower) {
     const double mass = random.log_uniform(0.01, 20);
     const Eigen::Vector3d at(random.uniform(-0.1, 0.1), random.uniform(-0.1, 0.1),
                              random.uniform(-0.1, 0.1));
-    const ArmLoad light = point_load(mass, at), heavy = point_load(2 * mass, at);
+    const MassProperties light = point_load(mass, at), heavy = point_load(2 * mass, at);
     const double mode = first_Hz(arm, light);
     ASSERT_TRUE(std::isfinite(mode) && mode > 0) << i;
     EXPECT_LT(first_Hz(arm, heavy), mode) << i;
