@@ -190,8 +190,12 @@ void Context::prepare() {
         .blow = missing(kSprungBlow, axis).empty() && missing_of_bumper(*this, axis).empty()};
   }
   const auto run = [&](Axis axis) { prepare(axis, there[static_cast<std::size_t>(axis)]); };
-  const std::jthread tilt([&] { run(Axis::tilt); });
-  run(Axis::pan);
+  is_preparing_ = true;
+  {
+    const std::jthread tilt([&] { run(Axis::tilt); });
+    run(Axis::pan);
+  }
+  is_preparing_ = false;
 }
 
 void Context::prepare(Axis axis, const Wanted& wanted) {

@@ -2,6 +2,7 @@
 
 #include <any>
 #include <array>
+#include <cassert>
 #include <optional>
 #include <set>
 #include <span>
@@ -74,10 +75,12 @@ class Context {
   const WorstRipple& worst_cogging(Axis axis);
   const TrackingRuns& tracking();
 
-  /// A working value of a subject of its own, by its type: made when it is first asked for, then
-  /// kept. Each type stands for one value an axis.
+  /// A working value kept by its type and not as a member, so that this header need not know the
+  /// subject that it belongs to. Each type stands for one value an axis; one of both axes is kept
+  /// with pan. Never asked for within prepare(), where each thread may touch its own axis only.
   template <class Value, class Make>
   const Value& kept(Axis axis, Make make) {
+    assert(!is_preparing_);
     std::any& place = of(axis).others[typeid(Value)];
     if (!place.has_value()) place = std::any(Value(make()));
     return *std::any_cast<Value>(&place);
@@ -102,6 +105,7 @@ class Context {
   std::vector<std::string> missing(std::span<const std::string_view> inputs, Axis axis);
 
  private:
+  /// What many subjects read, and what prepare() works out.
   struct PerAxis {
     std::optional<AxisModel> model;
     std::optional<Travel> travel;
@@ -140,6 +144,7 @@ class Context {
   std::optional<TrackingRuns> tracking_;
   std::array<PerAxis, 2> axis_;
   std::optional<std::set<std::string>> empty_paths_;  ///< fields without a value
+  bool is_preparing_ = false;                         ///< on two threads
 };
 
 /// Replaces every "<axis>" in a pattern.

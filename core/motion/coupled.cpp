@@ -36,8 +36,7 @@ class BothRun {
   BothRun(const CoupledModel& model, const BothMoves& moves)
       : model_(model),
         moves_(moves),
-        far_rad_(kRunaway *
-                 std::max({std::abs(moves.move_rad.pan), std::abs(moves.move_rad.tilt), 1e-3})),
+        far_rad_(far_rad(std::max(std::abs(moves.move_rad.pan), std::abs(moves.move_rad.tilt)))),
         sample_s_{1 / model.axis[0].control.control_rate_Hz,
                   1 / model.axis[1].control.control_rate_Hz},
         row_s_(std::min(sample_s_[0], sample_s_[1])),

@@ -20,7 +20,8 @@ struct Trace {
 };
 
 /// Simulates a step of `move_rad` from rest for `duration_s`. Within 0.02 % of the move of a
-/// tight-tolerance integration at every sample. A model that runs away (unstable gains) ends early
+/// tight-tolerance integration at every sample, unless the axis hunts in its gap: such a course
+/// goes its own way under any other rounding. A model that runs away (unstable gains) ends early
 /// at 1e6 times the move: the trace is then shorter and finite.
 Trace simulate_step(const AxisModel& model, double move_rad, double duration_s,
                     const std::stop_token& stop = {});

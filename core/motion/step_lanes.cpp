@@ -117,10 +117,12 @@ LaneResults step_lanes(const AxisModel& model, const std::vector<double>& ratios
   results.settle_time_s.resize(ratios.size());
   if (options.show) results.angle_rad.resize(ratios.size());
   Shared shared{model, ratios, options, stop, results};
-  const int wanted =
-      options.threads > 0 ? options.threads : static_cast<int>(std::thread::hardware_concurrency());
-  std::vector<std::jthread> helpers;
-  for (int i = 1; i < wanted; ++i) helpers.emplace_back([&shared] { run(shared); });
+  const std::size_t threads = options.threads > 0 ? static_cast<std::size_t>(options.threads)
+                                                  : std::thread::hardware_concurrency();
+  // This thread is one of them, and more than ratios would find nothing to do.
+  std::vector<std::jthread> others(
+      std::clamp<std::size_t>(ratios.size(), 1, std::max<std::size_t>(threads, 1)) - 1);
+  for (std::jthread& other : others) other = std::jthread([&shared] { run(shared); });
   run(shared);
   return results;
 }

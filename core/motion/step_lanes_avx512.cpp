@@ -1,6 +1,6 @@
 // Compiled for machines with these registers only; core/motion/lanes.h says what that forbids.
 #ifdef GAZEWRIGHT_WIDE_LANES
-#include "core/motion/lane_run.h"
+#include "core/motion/lane_attempts.h"
 
 namespace gazewright {
 

@@ -3,45 +3,18 @@
 #include <algorithm>
 #include <map>
 
-#include "core/heat/limits.h"
-#include "core/travel/cable_twist.h"
+#include "core/rig/field_walk.h"
 
 namespace gazewright {
 namespace {
 
-// Lasting bends of any but polyimide cable, of a ribbon in thicknesses: NASA-STD-8739.4, 7.3.21.
-constexpr double kBendDiameters = 10;
 constexpr TextInfo kTitle{"title", "Title", "What the rig is called, on the window and the sheet."};
 constexpr TextInfo kNotes{"notes", "Notes", "Anything to remember about the rig."};
 constexpr TextInfo kBodyName{"name", "Name", "What you call the body."};
 constexpr TextInfo kKeepOutName{"name", "Name", "What stands there."};
 
-/// Fields of a rig that are on the way to `wanted` or begin with it; all where it is empty. Making
-/// the paths of all takes longer than all the rest of a search.
-struct Fields {
-  std::string_view wanted;
-  bool with_paths = true;
-  std::vector<FieldRef> found{};
-
-  bool may_hold(std::string_view at) const {
-    const auto length = std::min(at.size(), wanted.size());
-    return at.substr(0, length) == wanted.substr(0, length);
-  }
-  bool may_hold(std::string_view part, std::string_view key) const {
-    if (!may_hold(part)) return false;
-    const auto rest = wanted.substr(std::min(part.size(), wanted.size()));
-    const auto length = std::min(key.size(), rest.size());
-    return key.substr(0, length) == rest.substr(0, length);
-  }
-  template <class Ref, class Info, class Value>
-  void add(const std::string& part, std::string_view key, const Info& info, Value& value) {
-    if (may_hold(part, key))
-      found.push_back(Ref{with_paths ? part + std::string(key) : std::string(), &info, &value});
-  }
-};
-
 template <class Part>
-void add_part(Fields& fields, const std::string& at, Part& part) {
+void add_part(FieldWalk& fields, const std::string& at, Part& part) {
   if (!fields.may_hold(at)) return;
   const PartTable<Part>& table = table_of<Part>();
   const std::string dotted = at + ".";
@@ -54,14 +27,14 @@ void add_part(Fields& fields, const std::string& at, Part& part) {
 }
 
 template <std::size_t count>
-void add_list(Fields& fields, const std::string& at, const FieldInfo& info,
+void add_list(FieldWalk& fields, const std::string& at, const FieldInfo& info,
               std::array<Quantity, count>& list) {
   if (!fields.may_hold(at)) return;
   for (std::size_t i = 0; i < count; ++i)
     fields.add<QuantityRef>(at, "[" + std::to_string(i) + "]", info, list[i]);
 }
 
-void add_axis(Fields& fields, const std::string& at, AxisParts& axis) {
+void add_axis(FieldWalk& fields, const std::string& at, AxisParts& axis) {
   if (!fields.may_hold(at)) return;
   add_part(fields, at + ".motor", axis.motor);
   add_part(fields, at + ".drive", axis.drive);
@@ -79,13 +52,13 @@ void add_axis(Fields& fields, const std::string& at, AxisParts& axis) {
 }
 
 template <class Part>
-void add_parts(Fields& fields, const std::string& at, std::vector<Part>& parts) {
+void add_parts(FieldWalk& fields, const std::string& at, std::vector<Part>& parts) {
   for (std::size_t i = 0; i < parts.size(); ++i)
     add_part(fields, at + "[" + std::to_string(i) + "]", parts[i]);
 }
 
 struct ShapeFields {
-  Fields& fields;
+  FieldWalk& fields;
   std::string at;  // path of the shape
 
   void operator()(Ball& ball) const { add_part(fields, at + ".ball", ball); }
@@ -101,7 +74,7 @@ struct ShapeFields {
   }
 };
 
-void add_bodies(Fields& fields, const std::string& at, std::vector<Body>& bodies) {
+void add_bodies(FieldWalk& fields, const std::string& at, std::vector<Body>& bodies) {
   for (std::size_t i = 0; i < bodies.size(); ++i) {
     const std::string body = at + "[" + std::to_string(i) + "]";
     if (!fields.may_hold(body)) continue;
@@ -112,7 +85,7 @@ void add_bodies(Fields& fields, const std::string& at, std::vector<Body>& bodies
   }
 }
 
-void add_keep_outs(Fields& fields, std::vector<KeepOut>& keep_outs) {
+void add_keep_outs(FieldWalk& fields, std::vector<KeepOut>& keep_outs) {
   for (std::size_t i = 0; i < keep_outs.size(); ++i) {
     const std::string at = "keep_outs[" + std::to_string(i) + "]";
     fields.add<TextRef>(at, ".name", kKeepOutName, keep_outs[i].name);
@@ -171,51 +144,9 @@ bool is_under(std::string_view path, std::string_view prefix) {
          path[prefix.size()] == '[';
 }
 
-void fill_default(const FieldRef& field) {
-  if (const auto* quantity = std::get_if<QuantityRef>(&field)) {
-    if (quantity->quantity->has_value() || !quantity->info->fallback) return;
-    *quantity->quantity = si_quantity(*quantity->info->fallback, Source::by_default);
-  } else if (const auto* choice = std::get_if<ChoiceRef>(&field)) {
-    if (choice->choice->value.empty()) choice->choice->value = choice->info->options.front();
-  }
-}
-
-void fill_with(Quantity& quantity, const std::optional<double>& value_si) {
-  if (!quantity.has_value() && value_si) quantity = si_quantity(*value_si, Source::by_default);
-}
-
-/// Defaults that follow from other fields.
-void fill_following(AxisParts& axis) {
-  if (const auto& efficiency = axis.gearbox.efficiency.si)
-    fill_with(axis.gearbox.back_efficiency, std::max(0.0, 2 - 1 / *efficiency));
-  if (const auto& outer_m = axis.cable.outer_diameter_m.si) {
-    fill_with(axis.cable.thickness_m, *outer_m);
-    fill_with(axis.cable.bend_radius_m,
-              kBendDiameters * std::min(*outer_m, *axis.cable.thickness_m.si));
-    fill_with(axis.cable.lay_radius_m, packed_lay_radius_m(axis.cable.count.value(), *outer_m));
-  }
-  fill_with(axis.homing.park_rad, axis.homing.home_rad.si);
-  fill_with(axis.friction.breakaway_Nm, axis.friction.coulomb_Nm.si);
-  fill_with(axis.motor.winding_limit_K, insulation_limit_K(axis.motor.insulation.value));
-}
-
-constexpr double kChopperOfTrip = 0.9;  // common practice, no source
-
-void fill_following(Rig& rig) {
-  if (const auto& trip_V = rig.supply.trip_voltage_V.si)
-    fill_with(rig.supply.brake_voltage_V, kChopperOfTrip * *trip_V);
-  fill_with(rig.tracking.passing_distance_m, rig.task.target_distance_m.si);
-  for (Detector& detector : rig.detectors) {
-    fill_with(detector.frame_rate_Hz, rig.camera.frame_rate_Hz.si);
-    fill_with(detector.delay_s, rig.camera.delay_s.si);
-  }
-}
-
 }  // namespace
 
-namespace {
-
-void add_all(Fields& fields, Rig& rig) {
+void add_all(FieldWalk& fields, Rig& rig) {
   if (fields.wanted.empty()) fields.found.reserve(500);
   fields.add<TextRef>({}, "title", kTitle, rig.title);
   fields.add<TextRef>({}, "notes", kNotes, rig.notes);
@@ -238,16 +169,14 @@ void add_all(Fields& fields, Rig& rig) {
   add_parts(fields, "materials", rig.materials);
 }
 
-}  // namespace
-
 std::vector<FieldRef> all_fields(Rig& rig) {
-  Fields fields;
+  FieldWalk fields;
   add_all(fields, rig);
   return std::move(fields.found);
 }
 
 std::vector<FieldRef> fields_under(Rig& rig, std::string_view prefix) {
-  Fields fields{prefix};
+  FieldWalk fields{prefix};
   add_all(fields, rig);
   std::erase_if(fields.found,
                 [&](const FieldRef& field) { return !is_under(path_of(field), prefix); });
@@ -274,16 +203,6 @@ const FieldInfo* find_info(std::string_view path) {
   static const auto infos = infos_by_path();
   const auto found = infos.find(without_index(path));
   return found == infos.end() ? nullptr : found->second;
-}
-
-Rig with_defaults(const Rig& rig) {
-  Rig filled = rig;
-  Fields fields{{}, false};
-  add_all(fields, filled);
-  for (const FieldRef& field : fields.found) fill_default(field);
-  for (Axis axis : kAxes) fill_following(filled.axis(axis));
-  fill_following(filled);
-  return filled;
 }
 
 }  // namespace gazewright

@@ -3,7 +3,6 @@
 #include <cmath>
 
 namespace gazewright {
-namespace {}  // namespace
 
 double saccade_time_s(double move_rad) { return 2.2e-3 * (move_rad / kDegree_rad) + 21e-3; }
 

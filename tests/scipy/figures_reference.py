@@ -105,7 +105,7 @@ TOLERANCES = {
 ABSOLUTE = {
     # A load that is nearly balanced: what its turned sums leave at the end of a travel, which is
     # good to 1e-7 of a turn. Far below what anybody sees, in N.m, A, W and pixels.
-    "gravity.torque_max": 1e-8, "homing.current_least": 1e-5, "balance.hold_current": 1e-6,
+    "gravity.torque_max": 1e-8, "homing.current_least": 1e-5, "heat.hold_current": 1e-5, "balance.hold_current": 1e-6,
     "balance.hold_heat": 1e-8, "skew_px": 1e-3,
     # The program steps by 0.05 deg where it nearly touches, the reference by 0.01 deg.
     "travel.collision_least": math.radians(0.06), "travel.collision_most": math.radians(0.06),
@@ -348,11 +348,10 @@ def compare_heat(batch, path, ours, rig, drives):
         for axis, d in drives.items():
             for key, theirs in heat_figures(rig, masses, axis, d, traces, settles).items():
                 mine, kind = ours[f"{axis}.heat.{key}"], f"heat.{key}"
-                size = 1e-5 * d.largest_A if key == "hold_current" else 0
-                absolute = 1e-3 * (ours[f"{axis}.heat.rms_current"] or 0)**2 * d.phase_resistance if key == "gear_loss" else 0
-                if key == "hold_current":
-                    absolute = 1e-5
-                if not is_close(mine, theirs, TOLERANCES.get(kind, CLOSED_FORM), size, absolute):
+                absolute = ABSOLUTE.get(kind, 0)
+                if key == "gear_loss":
+                    absolute = 1e-3 * (ours[f"{axis}.heat.rms_current"] or 0)**2 * d.phase_resistance
+                if not is_close(mine, theirs, TOLERANCES.get(kind, CLOSED_FORM), 0, absolute):
                     yield f"{axis}.{kind} is {mine}, should be {theirs}"
 
 

@@ -145,6 +145,8 @@ TEST(StepLanes, AreTheSameAloneAndInCompanyAndOnTwoThreads) {
   LaneOptions two = options;
   two.threads = 2;
   EXPECT_EQ(step_lanes(small_axis(), ratios, two).angle_rad, together.angle_rad);
+  EXPECT_EQ(step_lanes(small_axis(), {ratios[3]}, two).angle_rad[0], together.angle_rad[3]);
+  EXPECT_TRUE(step_lanes(small_axis(), {}, two).angle_rad.empty());
   for (std::size_t i = 0; i < ratios.size(); i += 3)
     EXPECT_EQ(step_lanes(small_axis(), {ratios[i]}, options).angle_rad[0], together.angle_rad[i]);
 }
