@@ -88,9 +88,7 @@ Chart bus_chart(const PlotInput& input) {
             Plots::tr("supply's limit %1").arg(format_value(bus.limit_A, "A", "A")));
   const auto say = [&](const char* id, const QString& text) {
     const Figure* figure = input.now->figure(id);
-    if (figure != nullptr && figure->value)
-      chart.readings << text.arg(
-          format_value(*figure->value, figure->info->si_unit, figure->info->unit));
+    if (figure != nullptr && figure->value) chart.readings << text.arg(figure_text(figure));
   };
   say("supply.peak_current", Plots::tr("The task's moves draw up to %1"));
   say("supply.returned_energy", Plots::tr("they return %1 while braking"));

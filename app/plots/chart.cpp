@@ -3,16 +3,14 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/plots/csv.h"
+
 namespace gazewright {
 namespace {
 
-QString cell(double value) {
-  return std::isfinite(value) ? QString::number(value, 'g', 17) : QString();
-}
-
 QString quoted(const QString& text) {
   if (!text.contains(',') && !text.contains('"')) return text;
-  return '"' + QString(text).replace('"', QStringLiteral("\"\"")) + '"';
+  return csv_quoted(text);
 }
 
 }  // namespace
@@ -64,7 +62,7 @@ QString csv_of(const Chart& chart) {
   for (qsizetype row = 0; row < rows; ++row) {
     QStringList cells;
     for (const auto* column : columns) {
-      cells << (row < column->size() ? cell((*column)[row]) : QString());
+      cells << (row < column->size() ? csv_number((*column)[row]) : QString());
     }
     text += cells.join(',') + '\n';
   }

@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include "app/plots/charts.h"
+#include "app/plots/format.h"
 #include "app/plots/text.h"
 #include "core/rig/fields.h"
 
@@ -27,39 +28,9 @@ QString reason_text(const std::string& because) {
   return words.join(' ');
 }
 
-Chart chart_of(PlotKind kind, const PlotInput& input) {
-  switch (kind) {
-    case PlotKind::speed:
-      return speed_chart(input);
-    case PlotKind::current:
-      return current_chart(input);
-    case PlotKind::time_ratio:
-      return ratio_chart(input);
-    case PlotKind::torque_speed:
-      return torque_speed_chart(input);
-    case PlotKind::travel_speed:
-      return travel_speed_chart(input);
-    case PlotKind::both:
-      return both_chart(input);
-    case PlotKind::bode:
-      return gain_chart(input);
-    case PlotKind::profiles:
-      return profile_chart(input);
-    case PlotKind::tracking:
-      return tracking_chart(input);
-    case PlotKind::eye_time:
-      return eye_time_chart(input);
-    case PlotKind::eye_speed:
-      return eye_speed_chart(input);
-    case PlotKind::heat:
-      return heat_chart(input);
-    case PlotKind::bus:
-      return bus_chart(input);
-    case PlotKind::gravity:
-      return gravity_chart(input);
-    default:
-      return step_chart(input);
-  }
+QString figure_text(const Figure* figure, const QString& otherwise) {
+  if (figure == nullptr || !figure->value) return otherwise;
+  return format_value(*figure->value, figure->info->si_unit, figure->info->unit);
 }
 
 namespace chart_parts {

@@ -4,6 +4,7 @@
 #include "app/plots/charts.h"
 #include "app/plots/format.h"
 #include "app/plots/text.h"
+#include "core/heat/copper.h"
 
 /// Winding and bracket of each motor from cold on, the duty repeated, with their limits.
 namespace gazewright {
@@ -11,7 +12,7 @@ namespace {
 
 using namespace chart_parts;
 
-constexpr double kMinutesPerSecond = 1 / 60.0, kIce_K = 273.15;
+constexpr double kMinutesPerSecond = 1 / 60.0;
 
 const HeatCurve& heat_of(const Analysis& analysis, Axis axis) {
   return analysis.heat[static_cast<std::size_t>(axis)];
@@ -19,7 +20,8 @@ const HeatCurve& heat_of(const Analysis& analysis, Axis axis) {
 
 QVector<double> celsius(const std::vector<double>& values_K) {
   QVector<double> result;
-  for (const double value_K : values_K) result.append(value_K - kIce_K);
+  result.reserve(qsizetype(values_K.size()));
+  for (const double value_K : values_K) result.append(value_K - kIceCelsius_K);
   return result;
 }
 
@@ -76,7 +78,7 @@ void add_axis(Chart& chart, const PlotInput& input, Axis axis) {
 }
 
 /// A limit that is not known is no line.
-double line_at(double limit_K) { return limit_K > 0 ? limit_K - kIce_K : kInfinity; }
+double line_at(double limit_K) { return limit_K > 0 ? limit_K - kIceCelsius_K : kInfinity; }
 
 void add_limit_lines(Chart& chart, const PlotInput& input) {
   const HeatCurve &pan = heat_of(*input.now, Axis::pan), &tilt = heat_of(*input.now, Axis::tilt);

@@ -35,6 +35,4 @@ void PaintedPlot::paintEvent(QPaintEvent*) {
   paintTo(painter, rect(), theme_);
 }
 
-QString csv_number(double value) { return QString::number(value, 'g', 17); }
-
 }  // namespace gazewright

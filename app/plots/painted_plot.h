@@ -35,6 +35,4 @@ class PaintedPlot : public PlotView {
   Theme theme_ = theme_for(ThemeKind::light);
 };
 
-QString csv_number(double value);
-
 }  // namespace gazewright

@@ -7,6 +7,7 @@
 #include <QToolTip>
 
 #include "app/plots/charts.h"
+#include "app/plots/csv.h"
 #include "app/plots/format.h"
 #include "app/plots/text.h"
 

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "app/plots/charts.h"
+#include "app/plots/csv.h"
 #include "app/plots/dial_view.h"
 #include "app/plots/text.h"
 #include "app/plots/travel_dial.h"

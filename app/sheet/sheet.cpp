@@ -37,7 +37,6 @@ int paint_pages(QPagedPaintDevice& device, const SheetContent& content, int page
   draw_tracking(page, content);
   draw_heat(page, content);
   draw_supply(page, content);
-  draw_loads(page, content);
   draw_balance(page, content);
   draw_pointing(page, content);
   draw_inputs(page, content);

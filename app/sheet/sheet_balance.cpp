@@ -1,5 +1,4 @@
 #include "app/plots/charts.h"
-#include "app/plots/format.h"
 #include "app/plots/text.h"
 #include "app/sheet/sheet_sections.h"
 #include "core/data/materials.h"
@@ -11,9 +10,7 @@ namespace {
 using chart_parts::figure_id;
 
 QString value_of(const Analysis& analysis, const std::string& id) {
-  const Figure* figure = analysis.figure(id);
-  if (figure == nullptr || !figure->value) return Plots::tr("unknown");
-  return format_value(*figure->value, figure->info->si_unit, figure->info->unit);
+  return figure_text(analysis.figure(id), Plots::tr("unknown"));
 }
 
 QStringList balance_sentences(const Analysis& analysis, Axis axis) {
@@ -53,17 +50,6 @@ QString arm_sentence(const SheetContent& content) {
            QString::fromStdString(material_source(rig, rig.arm.material, key)));
 }
 
-void draw_line(SheetPage& page, const QString& mark, const QString& text) {
-  const TextStyle bold{8.5, true, page.theme().text}, plain{8.5, false, page.theme().text};
-  const double indent = 46, width = page.frame().width() - indent;
-  const double height = SheetPage::textHeight(text, width, plain);
-  const QRectF rect = page.take(height + 3);
-  page.text({rect.left(), rect.top(), indent - 6, height}, Qt::AlignLeft | Qt::AlignTop, mark,
-            bold);
-  page.text({rect.left() + indent, rect.top(), width, height},
-            Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, text, plain);
-}
-
 }  // namespace
 
 void draw_balance(SheetPage& page, const SheetContent& content) {
@@ -72,9 +58,9 @@ void draw_balance(SheetPage& page, const SheetContent& content) {
   for (const Axis axis : kAxes)
     draw_marked(page, axis, axis_word(axis), balance_sentences(content.analysis, axis).join(' '));
   if (content.analysis.value("arm.first_mode"))
-    draw_line(page, Plots::tr("Arm"), arm_sentence(content));
-  draw_line(
-      page, Plots::tr("Stand"),
+    draw_marked(page, {}, Plots::tr("Arm"), arm_sentence(content));
+  draw_marked(
+      page, {}, Plots::tr("Stand"),
       Plots::tr("At rest it tips at a lean of %1; the fastest moves tip it with %2 against %3; "
                 "first mode %4; it sways by %5 in the task's moves.")
           .arg(value_of(content.analysis, "stand.tip_lean"),

@@ -4,8 +4,10 @@
 
 namespace gazewright {
 
-void draw_marked(SheetPage& page, Axis axis, const QString& mark, const QString& text) {
-  const TextStyle mark_style{8.5, true, axis_text_colour(page.theme(), axis)};
+void draw_marked(SheetPage& page, std::optional<Axis> axis, const QString& mark,
+                 const QString& text) {
+  const TextStyle mark_style{8.5, true,
+                             axis ? axis_text_colour(page.theme(), *axis) : page.theme().text};
   const TextStyle plain{8.5, false, page.theme().text};
   const double indent = 46;
   const double width = page.frame().width() - indent;

@@ -1,6 +1,6 @@
 #include "app/plots/charts.h"
 #include "app/plots/format.h"
-#include "app/plots/pointing_plot.h"
+#include "app/plots/picture_plot.h"
 #include "app/plots/text.h"
 #include "app/sheet/sheet_sections.h"
 #include "app/sheet/sheet_table.h"
@@ -94,13 +94,8 @@ void draw_budget(SheetPage& page, const SheetContent& content) {
 TableRow of_axes(const SheetContent& content, const QString& name, const char* figure) {
   TableRow row;
   row.cells = {cell(name)};
-  for (const Axis axis : kAxes) {
-    const std::string id = chart_parts::figure_id(axis, figure);
-    const Figure* found = content.analysis.figure(id);
-    row.cells << cell(found == nullptr || found->info == nullptr
-                          ? QStringLiteral("–")
-                          : format_value(found->value, found->info->si_unit, found->info->unit));
-  }
+  for (const Axis axis : kAxes)
+    row.cells << cell(figure_text(content.analysis.figure(chart_parts::figure_id(axis, figure))));
   return row;
 }
 

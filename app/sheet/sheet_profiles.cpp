@@ -14,9 +14,7 @@ constexpr const char* kColumns[]{"planned_time", "settle_time", "usable_time", "
 QString shown(const Analysis& analysis, Axis axis, ProfileKind kind, const char* column) {
   const std::string id =
       std::string(name_of(axis)) + ".profile." + std::string(name_of(kind)) + '.' + column;
-  const Figure* figure = analysis.figure(id);
-  if (figure == nullptr || !figure->value) return QStringLiteral("–");
-  return format_value(*figure->value, figure->info->si_unit, figure->info->unit);
+  return figure_text(analysis.figure(id));
 }
 
 TableRow row_of(const Analysis& analysis, Axis axis, ProfileKind kind) {

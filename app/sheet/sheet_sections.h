@@ -18,15 +18,15 @@ void draw_homing(SheetPage& page, const SheetContent& content);
 void draw_tracking(SheetPage& page, const SheetContent& content);
 void draw_heat(SheetPage& page, const SheetContent& content);
 void draw_supply(SheetPage& page, const SheetContent& content);
-void draw_loads(SheetPage& page, const SheetContent& content);
 void draw_balance(SheetPage& page, const SheetContent& content);
 void draw_pointing(SheetPage& page, const SheetContent& content);
 void draw_inputs(SheetPage& page, const SheetContent& content);
 void draw_cautions(SheetPage& page, const SheetContent& content);
 void draw_signatures(SheetPage& page, const SheetContent& content);
 
-/// A paragraph with a mark of an axis at its left: "Pan 2".
-void draw_marked(SheetPage& page, Axis axis, const QString& mark, const QString& text);
+/// A paragraph with a mark at its left, in the colour of the axis: "Pan 2".
+void draw_marked(SheetPage& page, std::optional<Axis> axis, const QString& mark,
+                 const QString& text);
 
 /// "2 fail, 3 tight, 21 hold"; what does not occur is left out.
 QString verdict_count(const std::vector<Finding>& findings);

@@ -1,5 +1,4 @@
 #include "app/plots/charts.h"
-#include "app/plots/format.h"
 #include "app/plots/text.h"
 #include "app/sheet/sheet_sections.h"
 #include "app/sheet/sheet_table.h"
@@ -28,9 +27,7 @@ constexpr SupplyLine kLines[]{
      "supply.brake_average_power", "supply.brake_peak_power"}};
 
 TableCell cell(const Analysis& analysis, const char* id) {
-  const Figure* figure = id == nullptr ? nullptr : analysis.figure(id);
-  if (figure == nullptr || !figure->value) return {QString(), {7.5}, {}};
-  return {format_value(*figure->value, figure->info->si_unit, figure->info->unit), {7.5}, {}};
+  return {id == nullptr ? QString() : figure_text(analysis.figure(id), {}), {7.5}, {}};
 }
 
 }  // namespace
@@ -63,8 +60,7 @@ void draw_supply(SheetPage& page, const SheetContent& content) {
   for (const std::string& sentence : bus.sentences) sentences << QString::fromStdString(sentence);
   sentences << Plots::tr(
       "A fuse is replaced by one of its own rating, never by one above its wire's; a brake "
-      "resistor "
-      "gets hot enough to burn and to light what touches it.");
+      "resistor gets hot enough to burn and to light what touches it.");
   page.paragraph(sentences.join(' '), {7.5, false, page.theme().text});
 }
 

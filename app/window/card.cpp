@@ -12,11 +12,10 @@
 #include "app/window/body_rows.h"
 #include "app/window/choice_rows.h"
 #include "app/window/document.h"
-#include "app/window/duty_rows.h"
 #include "app/window/field_label.h"
-#include "app/window/keep_out_rows.h"
 #include "app/window/limits_row.h"
-#include "app/window/material_rows.h"
+#include "app/window/list_rows.h"
+#include "app/window/material_names.h"
 #include "app/window/parts.h"
 #include "app/window/path_rows.h"
 #include "app/window/plan_row.h"
@@ -130,19 +129,17 @@ void Card::rebuild() {
     connect(controls, &BodyControls::partChosen, this, &Card::partChosen);
     addRow(rows, controls);
   }
-  if (part_ == kKeepOutsCard) {
-    addKeepOuts(rows);
-  } else {
-    for (const CardSection& section : card_sections(document_.rig(), part_)) {
-      if (const auto material = material_index(section.prefix))
-        addRow(rows, new MaterialHead(document_, *material));
-      const auto move = duty_index(section.prefix);
-      if (move) addRow(rows, new DutyHead(document_, *move));
-      addSection(rows, move ? QString() : section.heading, section.prefix);
-    }
+  for (const CardSection& section : card_sections(document_.rig(), part_)) {
+    if (const auto entry = list_place(section.prefix))
+      addRow(rows, new ListHead(document_, *entry));
+    addSection(rows, section.heading, section.prefix);
   }
-  if (part_ == "stand") addRow(rows, new MaterialAdd(document_));
-  if (part_ == "task") addRow(rows, new DutyAdd(document_));
+  if (part_ == "stand") addRow(rows, new MaterialNames(document_));
+  if (const CardList* list = list_on(part_)) {
+    auto* add = new ListAdd(document_, *list);
+    connect(add, &ListAdd::partChosen, this, &Card::partChosen);
+    addRow(rows, add);
+  }
   if (part_.ends_with(".drive")) addRow(rows, new AdviceRow(document_, *axis_of_part(part_)));
   if (part_ == "tracking") {
     addRow(rows, new TrackingRow(document_));
@@ -169,16 +166,6 @@ void Card::rebuild() {
   }
   showRows();
   scroll_->setWidget(page);
-}
-
-void Card::addKeepOuts(QVBoxLayout* rows) {
-  for (std::size_t i = 0; i < document_.rig().keep_outs.size(); ++i) {
-    addRow(rows, new KeepOutHead(document_, i));
-    addSection(rows, {}, keep_out_path(i));
-  }
-  auto* add = new KeepOutAdd(document_);
-  connect(add, &KeepOutAdd::partChosen, this, &Card::partChosen);
-  addRow(rows, add);
 }
 
 void Card::addRow(QVBoxLayout* rows, CardRow* row) {

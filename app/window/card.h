@@ -45,7 +45,6 @@ class Card : public QFrame {
  private:
   void refresh();
   void rebuild();
-  void addKeepOuts(QVBoxLayout* rows);
   void addSection(QVBoxLayout* rows, const QString& heading, const std::string& prefix);
   void addRow(QVBoxLayout* rows, CardRow* row);
   CardRow* makeRow(const FieldRef& field, const QString& part);

@@ -13,13 +13,12 @@
 #include "app/window/edits.h"
 #include "app/window/findings_view.h"
 #include "app/window/handbook.h"
-#include "app/window/keep_out_rows.h"
+#include "app/window/list_rows.h"
 #include "app/window/main_window.h"
 #include "app/window/message_bar.h"
 #include "app/window/places.h"
 #include "app/window/plots_panel.h"
 #include "app/window/ratio_scale.h"
-#include "core/rig/keep_outs.h"
 #include "gazewright_version.h"
 
 /// The menus, and what each action does.
@@ -141,11 +140,10 @@ void MainWindow::addBody(bool on_tilt) {
 }
 
 void MainWindow::addKeepOut() {
-  const std::size_t count = document_.rig().keep_outs.size();
-  if (count < kMostKeepOuts) {
-    document_.edit(tr("add a keep-out"), with_new_keep_out(document_.rig()));
-  }
-  select(QString::fromStdString(keep_out_path(std::min(count, kMostKeepOuts - 1))));
+  const CardList& list = card_list("keep_outs");
+  const std::size_t count = list.count(document_.rig());
+  if (count < list.most) document_.edit(tr("add a keep-out"), list.with_new(document_.rig()));
+  select(QString::fromStdString(list_path(list, std::min(count, list.most - 1))));
 }
 
 void MainWindow::showHandbook() {

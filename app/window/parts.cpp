@@ -3,10 +3,8 @@
 #include <QCoreApplication>
 
 #include "app/plots/theme.h"
-#include "app/window/duty_rows.h"
 #include "app/window/edits.h"
-#include "app/window/keep_out_rows.h"
-#include "app/window/material_rows.h"
+#include "app/window/list_rows.h"
 
 namespace gazewright {
 namespace {
@@ -30,17 +28,34 @@ QString body_title(const Body& body) {
   return body.name.empty() ? tr("Unnamed body") : QString::fromStdString(body.name);
 }
 
-std::vector<CardSection> tracking_sections(const Rig& rig) {
-  std::vector<CardSection> sections{{{}, "tracking"}};
-  for (std::size_t i = 0; i < rig.detectors.size(); ++i)
-    sections.push_back({tr("Detector %1").arg(i + 1), "detectors[" + std::to_string(i) + "]"});
-  return sections;
+/// The fields of the part itself, before its lists and other sections of the card.
+std::vector<CardSection> first_sections(std::string_view part) {
+  if (part == kKeepOutsCard) return {};
+  if (part == "rig") return {{{}, "title"}, {{}, "notes"}};
+  if (part == "supply") return {{{}, "supply"}, {tr("Surroundings"), "surroundings"}};
+  if (part == "stand") return {{{}, "stand"}, {tr("Arm to the tilt axis"), "arm"}};
+  if (part == "camera") return {{{}, "camera"}, {tr("Pointing"), "pointing"}};
+  return {{{}, std::string(part)}};
 }
 
-std::vector<CardSection> stand_sections(const Rig& rig) {
-  std::vector<CardSection> sections{{{}, "stand"}, {tr("Arm to the tilt axis"), "arm"}};
-  for (std::size_t i = 0; i < rig.materials.size(); ++i) sections.push_back({{}, material_path(i)});
-  return sections;
+std::vector<CardSection> axis_sections(Axis axis, std::string_view part) {
+  const std::string name = name_of(axis);
+  const std::string_view rest = part.substr(part.find('.') + 1);
+  if (rest == "drive") return {{{}, name + ".drive"}, {tr("Control loop"), name + ".loop"}};
+  if (rest == "motor") return {{{}, name + ".motor"}, {tr("Encoder"), name + ".encoder"}};
+  if (rest == "bearing")
+    return {{{}, name + ".bearing"}, {tr("Joint to the load"), name + ".joint"}};
+  if (rest == "stops") return {{{}, name + ".stops"}, {tr("Homing"), name + ".homing"}};
+  if (rest == "load") {
+    std::vector<CardSection> sections{{tr("Friction at the output"), name + ".friction"},
+                                      {tr("Bracket up to the camera"), name + ".bracket"},
+                                      {tr("Counterweight"), name + ".balance"}};
+    if (axis == Axis::tilt) {
+      sections.insert(sections.begin(), {tr("Tilt axis, in the pan frame"), "tilt.axis_at"});
+    }
+    return sections;
+  }
+  return {{{}, std::string(part)}};
 }
 
 }  // namespace
@@ -54,11 +69,10 @@ std::optional<Axis> axis_of_part(std::string_view part) {
 std::string card_of(std::string_view part) {
   if (part == "surroundings") return "supply";
   if (part == "title" || part == "notes" || part.empty()) return "rig";
-  if (part.starts_with("detectors")) return "tracking";
-  if (part.starts_with("duty")) return "task";
   if (part == "pointing") return "camera";
-  if (part == "arm" || part.starts_with("materials")) return "stand";
-  if (part.starts_with(kKeepOutsCard)) return kKeepOutsCard;
+  if (part == "arm") return "stand";
+  for (const CardList& list : card_lists())
+    if (part.starts_with(list.key)) return list.card;
   if (part == "on_pan") return "pan.load";
   if (part == "on_tilt" || part.starts_with("tilt.axis_at")) return "tilt.load";
   const std::size_t dot = part.find('.');
@@ -113,36 +127,14 @@ std::vector<PartEntry> all_parts(const Rig& rig) {
 }
 
 std::vector<CardSection> card_sections(const Rig& rig, std::string_view part) {
-  if (part == "tracking") return tracking_sections(rig);
-  if (part == "rig") return {{{}, "title"}, {{}, "notes"}};
-  if (part == "supply") return {{{}, "supply"}, {tr("Surroundings"), "surroundings"}};
-  if (part == "stand") return stand_sections(rig);
-  if (part == "task") {
-    std::vector<CardSection> sections{{{}, "task"}};
-    for (std::size_t i = 0; i < rig.duty.size(); ++i)
-      sections.push_back({duty_move_title(i), "duty[" + std::to_string(i) + "]"});
-    return sections;
-  }
-  if (part == "camera") return {{{}, "camera"}, {tr("Pointing"), "pointing"}};
   const auto axis = axis_of_part(part);
-  if (!axis || part.starts_with("on_")) return {{{}, std::string(part)}};
-  const std::string name = name_of(*axis);
-  const std::string_view rest = part.substr(part.find('.') + 1);
-  if (rest == "drive") return {{{}, name + ".drive"}, {tr("Control loop"), name + ".loop"}};
-  if (rest == "motor") return {{{}, name + ".motor"}, {tr("Encoder"), name + ".encoder"}};
-  if (rest == "bearing")
-    return {{{}, name + ".bearing"}, {tr("Joint to the load"), name + ".joint"}};
-  if (rest == "stops") return {{{}, name + ".stops"}, {tr("Homing"), name + ".homing"}};
-  if (rest == "load") {
-    std::vector<CardSection> sections{{tr("Friction at the output"), name + ".friction"},
-                                      {tr("Bracket up to the camera"), name + ".bracket"},
-                                      {tr("Counterweight"), name + ".balance"}};
-    if (*axis == Axis::tilt) {
-      sections.insert(sections.begin(), {tr("Tilt axis, in the pan frame"), "tilt.axis_at"});
-    }
-    return sections;
+  if (axis && !part.starts_with("on_")) return axis_sections(*axis, part);
+  std::vector<CardSection> sections = first_sections(part);
+  if (const CardList* list = list_on(part)) {
+    for (std::size_t i = 0; i < list->count(rig); ++i)
+      sections.push_back({{}, list_path(*list, i)});
   }
-  return {{{}, std::string(part)}};
+  return sections;
 }
 
 }  // namespace gazewright

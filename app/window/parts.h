@@ -11,6 +11,9 @@
 /// Parts of a rig as the window shows them: what has a card of its own, and what it is called.
 namespace gazewright {
 
+/// The card that holds all keep-outs.
+inline constexpr const char* kKeepOutsCard = "keep_outs";
+
 /// The part whose card holds another part: "pan.loop" is on the card of "pan.drive".
 std::string card_of(std::string_view part);
 

@@ -10,7 +10,7 @@
 
 #include "app/window/document.h"
 #include "app/window/edits.h"
-#include "app/window/keep_out_rows.h"
+#include "app/window/keep_out_problem.h"
 #include "app/window/missing.h"
 #include "app/window/quantity_text.h"
 #include "app/window/widgets.h"

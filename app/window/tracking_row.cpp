@@ -2,14 +2,12 @@
 
 #include <QFile>
 #include <QFileDialog>
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QToolButton>
 #include <QVBoxLayout>
 
 #include "app/plots/format.h"
 #include "app/window/document.h"
-#include "app/window/edits.h"
 #include "app/window/widgets.h"
 #include "core/files/path_csv.h"
 #include "core/files/text_check.h"
@@ -27,40 +25,22 @@ TrackingRow::TrackingRow(Document& document)
                             tr("CSV: a line for each point, time in seconds, pan and tilt in "
                                "degrees. The points go into the rig."));
   import->setObjectName(QStringLiteral("tracking.import"));
-  add_ = textButton(tr("Add a detector"), tr("Another way of finding the target, to compare"));
-  add_->setObjectName(QStringLiteral("detector.add"));
-  remove_ = textButton(tr("Remove the last"), tr("Take the last detector off the rig"));
-  remove_->setObjectName(QStringLiteral("detector.remove"));
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
-  auto* buttons = new QHBoxLayout;
-  for (QToolButton* button : {add_, remove_}) buttons->addWidget(button);
-  buttons->addStretch();
-  layout->addLayout(buttons);
   layout->addWidget(path_);
   layout->addWidget(import, 0, Qt::AlignLeft);
   layout->addWidget(problem_);
   problem_->hide();
   connect(import, &QToolButton::clicked, this, &TrackingRow::choosePath);
-  connect(add_, &QToolButton::clicked, this,
-          [this] { document_.edit(tr("add a detector"), with_new_detector(document_.rig())); });
-  connect(remove_, &QToolButton::clicked, this, [this] {
-    const std::size_t count = document_.rig().detectors.size();
-    if (count > 0)
-      document_.edit(tr("remove a detector"), with_detector_removed(document_.rig(), count - 1));
-  });
   refresh();
 }
 
 void TrackingRow::refresh() {
-  const Rig& rig = document_.rig();
-  const std::vector<PathPoint>& points = rig.tracking.path;
+  const std::vector<PathPoint>& points = document_.rig().tracking.path;
   path_->setText(points.empty() ? tr("No path is entered.")
                                 : tr("Path of %1 points, %2 long.")
                                       .arg(points.size())
                                       .arg(format_value(points.back().time_s.si, "s", "s")));
-  add_->setEnabled(rig.detectors.size() < kMostDetectors);
-  remove_->setEnabled(!rig.detectors.empty());
 }
 
 void TrackingRow::choosePath() {

@@ -3,13 +3,12 @@
 #include "app/window/card_row.h"
 
 class QLabel;
-class QToolButton;
 
 namespace gazewright {
 
 class Document;
 
-/// Below the fields of tracking: the path of the target, detectors to add and to take away.
+/// Below the fields of tracking: the path of the target.
 class TrackingRow final : public CardRow {
   Q_OBJECT
  public:
@@ -23,7 +22,6 @@ class TrackingRow final : public CardRow {
 
   Document& document_;
   QLabel *path_, *problem_;
-  QToolButton *add_, *remove_;
 };
 
 }  // namespace gazewright

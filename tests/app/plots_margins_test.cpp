@@ -3,7 +3,7 @@
 #include <QTest>
 #include <algorithm>
 
-#include "app/plots/margins_plot.h"
+#include "app/plots/picture_plot.h"
 #include "tests/support/owl_rig.h"
 
 /// The plot of margins shows the findings of bearings, joints, arm and stand, the worst first.

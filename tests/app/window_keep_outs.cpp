@@ -6,9 +6,9 @@
 #include <QToolButton>
 
 #include "app/plots/reach_plot.h"
+#include "app/window/edits.h"
 #include "app/window/findings_model.h"
 #include "app/window/findings_view.h"
-#include "app/window/keep_out_rows.h"
 #include "app/window/parts.h"
 #include "app/window/plots_panel.h"
 #include "core/units/angle.h"

@@ -3,7 +3,7 @@
 #include <QLabel>
 #include <QToolButton>
 
-#include "app/window/material_rows.h"
+#include "app/window/material_names.h"
 #include "tests/app/window_support.h"
 
 namespace gazewright::testing {
@@ -37,7 +37,8 @@ TEST(WindowMaterials, AnUnknownMaterialIsNamedBelowTheArm) {
   owl.window.select("stand");
   const auto text = [&owl] {
     QString all;
-    for (const QLabel* label : owl.window.card().findChild<MaterialAdd*>()->findChildren<QLabel*>())
+    for (const QLabel* label :
+         owl.window.card().findChild<MaterialNames*>()->findChildren<QLabel*>())
       if (label->isVisibleTo(owl.window.card().window())) all += label->text() + ' ';
     return all;
   };

@@ -28,7 +28,7 @@ TEST(WindowTracking, ADetectorIsAddedWithItsFieldsEditedAndTakenAwayAgain) {
   EXPECT_DOUBLE_EQ(owl.window.recompute().analysis()->tracking.detectors[0].delay_s, 0.09);
   QTest::mouseClick(button(owl, "detector.remove"), Qt::LeftButton);
   EXPECT_TRUE(owl.rig().detectors.empty());
-  EXPECT_FALSE(button(owl, "detector.remove")->isEnabled());
+  EXPECT_EQ(button(owl, "detector.remove"), nullptr);
   owl.window.document().history().undo();
   EXPECT_EQ(owl.rig().detectors.size(), 1u);
 }

@@ -1,9 +1,9 @@
-#include "app/plots/pointing_plot.h"
-
 #include "app/plots/charts.h"
+#include "app/plots/csv.h"
 #include "app/plots/format.h"
+#include "app/plots/picture_plot.h"
+#include "app/plots/share_bars.h"
 #include "app/plots/text.h"
-#include "core/analysis/analysis.h"
 
 namespace gazewright {
 namespace {
@@ -46,43 +46,11 @@ ShareList list_of(const Analysis& analysis, Axis axis, const PointingBudget& bud
   return list;
 }
 
-}  // namespace
+using Budgets = std::array<PointingBudget, 2>;  ///< by Axis; empty where it is not shown
 
-QString pointing_word(const std::string& id) {
-  for (const Word& word : kWords)
-    if (id == word.id) return Plots::tr(word.name);
-  return QString::fromStdString(id);
-}
-
-PointingPlot::PointingPlot(QWidget* parent) : PaintedPlot(PlotKind::pointing, parent) {
-  setInput({});
-}
-
-void PointingPlot::take(const PlotInput& input) {
-  message_.clear();
-  lists_.clear();
-  budgets_ = {};
-  if (input.now == nullptr) {
-    message_ = chart_parts::nothing_yet();
-    return;
-  }
-  QStringList missing;
-  for (const Axis axis : kAxes) {
-    if (!chart_parts::shows(input, axis)) continue;
-    const auto i = std::size_t(axis);
-    if (input.now->pointing[i].terms.empty()) {
-      missing << chart_parts::missing_text(*input.now, axis, "pointing.rss");
-      continue;
-    }
-    budgets_[i] = input.now->pointing[i];
-    lists_.push_back(list_of(*input.now, axis, budgets_[i]));
-  }
-  if (lists_.empty()) message_ = missing.join('\n');
-}
-
-QString PointingPlot::words() const {
+QString words_of(const std::vector<ShareList>& lists) {
   QStringList lines;
-  for (const ShareList& list : lists_) {
+  for (const ShareList& list : lists) {
     lines << list.title;
     for (const ShareBar& bar : list.bars)
       lines << QStringLiteral("%1: %2, %3")
@@ -91,21 +59,50 @@ QString PointingPlot::words() const {
   return lines.join(QStringLiteral(". "));
 }
 
-QString PointingPlot::csv() const {
+QString csv_of(const Budgets& budgets) {
   QString text = Plots::tr("Axis,Error,Largest / rad,Standard deviation / rad,Distribution") + '\n';
   for (const Axis axis : kAxes) {
-    for (const PointingTerm& term : budgets_[std::size_t(axis)].terms) {
-      text += QStringLiteral("%1,\"%2\",%3,%4,\"%5\"\n")
-                  .arg(axis_word(axis), pointing_word(term.id), csv_number(term.half_width_rad),
-                       csv_number(term.deviation_rad), QString::fromStdString(term.distribution));
+    for (const PointingTerm& term : budgets[std::size_t(axis)].terms) {
+      text += axis_word(axis) + ',' + csv_quoted(pointing_word(term.id)) + ',' +
+              csv_number(term.half_width_rad) + ',' + csv_number(term.deviation_rad) + ',' +
+              csv_quoted(QString::fromStdString(term.distribution)) + '\n';
     }
   }
   return text;
 }
 
-void PointingPlot::paintPicture(QPainter& painter, const QRectF& inside, const Theme& theme) const {
-  paint_share_lists(painter, inside.adjusted(2, 4, -2, -4), lists_,
-                    QStringLiteral("0.0000°  00.0 %"), theme);
+}  // namespace
+
+QString pointing_word(const std::string& id) {
+  for (const Word& word : kWords)
+    if (id == word.id) return Plots::tr(word.name);
+  return QString::fromStdString(id);
+}
+
+PlotPicture pointing_picture(const PlotInput& input) {
+  PlotPicture picture;
+  std::vector<ShareList> lists;
+  Budgets budgets;
+  QStringList missing;
+  for (const Axis axis : kAxes) {
+    if (input.now == nullptr || !chart_parts::shows(input, axis)) continue;
+    PointingBudget& budget = budgets[std::size_t(axis)];
+    budget = input.now->pointing[std::size_t(axis)];
+    if (budget.terms.empty()) {
+      missing << chart_parts::missing_text(*input.now, axis, "pointing.rss");
+    } else {
+      lists.push_back(list_of(*input.now, axis, budget));
+    }
+  }
+  if (lists.empty())
+    picture.message = input.now == nullptr ? chart_parts::nothing_yet() : missing.join('\n');
+  picture.words = words_of(lists);
+  picture.csv = [budgets = std::move(budgets)] { return csv_of(budgets); };
+  picture.paint = [lists = std::move(lists)](QPainter& painter, const QRectF& inside,
+                                             const Theme& theme) {
+    paint_share_lists(painter, inside, lists, QStringLiteral("0.0000°  00.0 %"), theme);
+  };
+  return picture;
 }
 
 }  // namespace gazewright
