@@ -1,6 +1,7 @@
 #pragma once
 
 #include <array>
+#include <memory>
 #include <string>
 #include <variant>
 #include <vector>
@@ -310,6 +311,14 @@ struct Pointing {
   bool operator==(const Pointing&) const = default;
 };
 
+struct Rig;
+/// A design set aside under a name, to compare with or to come back to.
+struct Variant {
+  std::string name, note;
+  std::shared_ptr<const Rig> rig;  ///< never null; has no variants, title or notes of its own
+  bool operator==(const Variant& other) const;
+};
+
 struct Rig {
   std::string title, notes;
   Supply supply;
@@ -329,6 +338,7 @@ struct Rig {
   std::vector<DutyMove> duty;       ///< repeated without end; empty: the task's moves
   std::vector<Material> materials;  ///< of the user's own
   std::vector<Detector> detectors;  ///< empty: the camera's own frame rate and delay
+  std::vector<Variant> variants;
   std::vector<UnknownKey> unknown_keys;
 
   const AxisParts& axis(Axis a) const { return a == Axis::pan ? pan : tilt; }
