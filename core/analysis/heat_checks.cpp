@@ -28,11 +28,12 @@ constexpr auto kDutyInTravel = joined(kUsable, kDutyList);
 
 std::string celsius(double temperature_K) { return say(temperature_K, "K", "degC"); }
 
-/// Rises over the air: temperatures themselves have no meaningful ratio.
+/// Rises over the air: temperatures themselves have no meaningful ratio. No rise is less than a
+/// thermometer shows, so that a margin stays a ratio.
 Compared rises(Context& c, Axis a, double at_K, double limit_K, std::string because) {
-  constexpr double kNothing_K = 1e-3;  // rounding, or what no thermometer shows
-  const double air_K = motor_thermal(c, a).air_K, rise_K = at_K - air_K;
-  Compared compared{rise_K > kNothing_K ? rise_K : 0, limit_K - air_K, std::move(because)};
+  constexpr double kLeastRise_K = 1e-3;
+  const double air_K = motor_thermal(c, a).air_K;
+  Compared compared{std::max(at_K - air_K, kLeastRise_K), limit_K - air_K, std::move(because)};
   if (!(limit_K > air_K)) compared.outcome = Outcome::impossible;
   return compared;
 }

@@ -43,7 +43,7 @@ std::string current(Context& c, Axis a) {
 
 std::string search_speed(Context& c, Axis a) {
   const bool entered = c.rig().axis(a).homing.speed_radps.si.has_value();
-  return speed(homing_speed_radps(c, a)) + (entered ? "" : ", the usual speed,");
+  return speed(homing_speed_radps(c, a)) + (entered ? "" : ", the usual speed");
 }
 
 std::string candidates(Context& c, Axis a) {
