@@ -22,6 +22,17 @@ struct TrainDistances {
   Number twist, tooth, motor, load;
 };
 
+/// Both equations of motion within one region, where they are linear but for the loss of teeth at
+/// a motor that turns slowly.
+template <class Number>
+struct TrainTerms {
+  Number stiffness_Nmprad, damping_Nmsprad, windup_rad;  ///< of the teeth; 0 where they are apart
+  Number motor_Nm, motor_viscous_Nmsprad;  ///< friction: of a size, and with the speed
+  Number per_tooth;        ///< motor torque that a tooth torque takes, loss included
+  Number slow_loss_sprad;  ///< the same per speed, of a motor that turns slowly
+  Number load_Nm, load_viscous_Nmsprad;
+};
+
 template <class Number>
 class DriveTrain {
  public:
@@ -102,6 +113,45 @@ class DriveTrain {
     return bits;
   }
 
+  /// The same of what a series of the motion depends on: a speed of zero within the slope of its
+  /// friction is no change.
+  RegionOf<Number> branch(Pair angle, Pair speed) const {
+    const Number twist = twist_of(angle);
+    const auto touches = tooth_torque_Nm(angle, speed) != 0;
+    const auto slides = magnitude(speed.motor) > kMotorSlope_radps;
+    const auto rubs = magnitude(speed.load) > kLoadSlope_radps;
+    RegionOf<Number> bits{};
+    add_bit(bits, twist > half_gap_rad_);
+    add_bit(bits, twist < -half_gap_rad_);
+    add_bit(bits, touches);
+    add_bit(bits, slides);
+    add_bit(bits, (slides | touches) & (speed.motor > 0));
+    add_bit(bits, rubs);
+    add_bit(bits, rubs & (speed.load > 0));
+    return bits;
+  }
+  TrainTerms<Number> terms(Pair angle, Pair speed) const {
+    const Number twist = twist_of(angle), tooth = tooth_torque_Nm(angle, speed), zero{};
+    const Number one = all<Number>(1);
+    const auto touches = tooth != 0;
+    const auto slides = magnitude(speed.motor) > kMotorSlope_radps;
+    const auto rubs = magnitude(speed.load) > kLoadSlope_radps;
+    const Number loss =
+        with_sign(select(tooth * speed.motor >= 0, driving_loss_, back_driving_loss_), tooth);
+    const Number way = with_sign(one, speed.motor);
+    return {.stiffness_Nmprad = select(touches, stiffness_Nmprad_, zero),
+            .damping_Nmsprad = select(touches, damping_Nmsprad_, zero),
+            .windup_rad = twist - with_sign(half_gap_rad_, twist),
+            .motor_Nm = select(slides, -way * drag_Nm_, zero),
+            .motor_viscous_Nmsprad =
+                viscous_Nmsprad_ + select(slides, zero, kPerMotorSlope_sprad * drag_Nm_),
+            .per_tooth = per_ratio_ * (one + select(slides, loss * way, zero)),
+            .slow_loss_sprad = select(slides, zero, kPerMotorSlope_sprad * per_ratio_ * loss),
+            .load_Nm = select(rubs, with_sign(coulomb_Nm_, -speed.load), zero),
+            .load_viscous_Nmsprad =
+                load_viscous_Nmsprad_ + select(rubs, zero, kPerLoadSlope_sprad * coulomb_Nm_)};
+  }
+
   /// What changes its sign where the region changes between two states: twist and speeds less the
   /// limit that is met first, and the torque of teeth that touch as if they could pull. Linear in
   /// the states.
@@ -123,7 +173,9 @@ class DriveTrain {
     return edges;
   }
   TrainDistances<Number> distances(const Edges& edges, Pair angle, Pair speed) const {
-    const Number twist = twist_of(angle);
+    return distances(edges, twist_of(angle), speed);
+  }
+  TrainDistances<Number> distances(const Edges& edges, Number twist, Pair speed) const {
     return {
         twist - edges.twist,
         edges.stiffness_Nmprad * (twist - edges.at_touch) + edges.damping_Nmsprad * twist_of(speed),
@@ -158,6 +210,9 @@ class DriveTrain {
   }
 
   Number per_rotor() const { return per_rotor_; }
+  Number per_ratio() const { return per_ratio_; }
+  Number half_gap_rad() const { return half_gap_rad_; }
+  Number twist_of(Pair pair) const { return pair.motor * per_ratio_ - pair.load; }
 
  private:
   static constexpr double kPerMotorSlope_sprad = 1 / kMotorSlope_radps,
@@ -166,7 +221,6 @@ class DriveTrain {
   template <class Other>
   friend class DriveTrain;
 
-  Number twist_of(Pair pair) const { return pair.motor * per_ratio_ - pair.load; }
   /// Of the limits −x, 0 and x of a speed the one that is met first.
   static Number met_first(Number from, Number to, double x) {
     const Number most = all<Number>(x), zero{};

@@ -6,82 +6,56 @@
 namespace gazewright {
 
 template <class Wide>
-inline void LaneRun<Wide>::explicit_attempt(Mask at) {
+inline void LaneRun<Wide>::series_attempt(Mask at) {
   const Mask is_whole = (done_s_ == 0) & (h_ >= sample_s_);
-  const Mask ends = done_s_ + h_ >= sample_s_ * kAllButAll;
-  h_ = keep(at & ends, sample_s_ - done_s_, h_);
-  LagParts<Wide> parts = whole_;
-  if (!all_of(is_whole | !at)) {
-    const LagParts<Wide> some(lag_1ps_, h_);
-    for (int i = 0; i < 5; ++i) parts.stage[i] = keep(is_whole, parts.stage[i], some.stage[i]);
-  }
-  const auto acceleration = [&](int stage, Pair p, Pair v) __attribute__((always_inline)) {
-    return dynamics_.acceleration(command_Nm_ + gap_Nm_ * parts.stage[stage], p, v);
-  };
-  const AxisStateOf<Wide> from{angle_, speed_, torque_Nm_};
-  Pair last;
-  const MotionStep<Wide> to = explicit_step(acceleration, from, radps2_, h_, last);
-  const Wide error = tolerance_.error_of(to, speed_);
-  const Mask region =
-      dynamics_.region(command_Nm_ + gap_Nm_ * parts.end(), to.angle_rad, to.speed_radps);
-  to_angle_ = select(at, to.angle_rad, to_angle_);
-  to_speed_ = select(at, to.speed_radps, to_speed_);
-  to_radps2_ = select(at, last, to_radps2_);
-  error_ = keep(at, error, error_);
-  end_part_ = keep(at, parts.end(), end_part_);
-  whole_step_ = select(at, is_whole, whole_step_);
-  ends_ = select(at, ends, ends_);
-  to_region_ = select(at, region, to_region_);
-  const Mask leaves = at & (region != region_) & (error > kWorthCutting) & (error < kHopeless);
+  const TorqueLag<Wide> lag{command_Nm_, gap_Nm_, lag_1ps_};
+  const MotionSeries<Wide> series = motion_series(dynamics_, angle_, speed_, lag, h_);
+  const Wide end =
+      all_of(is_whole | !at) ? whole_end_ : select(is_whole, whole_end_, decay_of(lag_1ps_ * h_));
+  const SeriesPart<Wide> to = part_of_series(dynamics_, series, tolerance_, lag, h_, end);
+  part_ = keep(at, to.part, part_);
+  const Mask good = at & (to.error < kSenseless), leaves = good & to.leaves;
   if (any_of(leaves)) to_phase(leaves, kCut);
-  judge(at & !leaves);
+  go(good & !leaves, to.angle_rad, to.speed_radps, to.lag_part);
+  const Mask bad = at & !good;
+  if (!any_of(bad)) return;
+  h_ = keep(bad, h_ * part_, h_);
+  again(bad);
 }
 
 template <class Wide>
 inline void LaneRun<Wide>::cut_attempt(Mask at) {
-  const LeavingStep<Wide> leaving{angle_,    speed_,     radps2_,     gap_Nm_,  to_angle_,
-                                  to_speed_, to_radps2_, command_Nm_, lag_1ps_, end_part_};
-  const Wide cut_s =
-      most_of(h_ * part_within_region(dynamics_, leaving, h_), kShortestCut * sample_s_);
-  const Mask cuts = at & (h_ - cut_s > kShortestCut * sample_s_);
-  uncut_s_ = keep(cuts, most_of(uncut_s_, h_), uncut_s_);
-  h_ = keep(cuts, cut_s, h_);
-  again(cuts);
-  judge(at & !cuts);
+  const TorqueLag<Wide> lag{command_Nm_, gap_Nm_, lag_1ps_};
+  const MotionSeries<Wide> series = motion_series(dynamics_, angle_, speed_, lag, h_);
+  part_ = keep(at, part_within_branch(dynamics_, series, lag, h_, part_), part_);
+  go(at, series.angle(part_), series.speed(part_), decay_of(lag_1ps_ * (h_ * part_)));
 }
 
 template <class Wide>
-inline void LaneRun<Wide>::judge(Mask at) {
+inline void LaneRun<Wide>::go(Mask at, Pair to_angle, Pair to_speed, Wide lag_part) {
   if (!any_of(at)) return;
-  const Mask bad = at & (error_ > 1) & (h_ > kShortestCut * sample_s_);
-  const Mask good = at & !bad, over = good & ends_, goes_on = good & !ends_;
-  const Wide longer_s = h_ * step_factor(error_);
-  const Wide next_s = most_of(keep(ends_ & whole_step_, h_, longer_s), uncut_s_);
-  next_explicit_s_ =
-      keep(over, most_of(next_s, next_explicit_s_), keep(goes_on, next_s, next_explicit_s_));
-  angle_ = select(good, to_angle_, angle_);
-  speed_ = select(good, to_speed_, speed_);
-  radps2_ = select(good, to_radps2_, radps2_);
-  region_ = select(good, to_region_, region_);
-  done_s_ = keep(good, done_s_ + h_, done_s_);
-  gap_Nm_ = keep(good, gap_Nm_ * end_part_, gap_Nm_);
-  h_ = keep(bad, longer_s, keep(goes_on, next_s, h_));
-  uncut_s_ = keep(goes_on, Wide{}, uncut_s_);
-  if (any_of(over)) {
-    settle_costs(over, kExplicitCost * steps_, cost_explicit_, cost_stiff_);
-    end_sample(over);
+  angle_ = select(at, to_angle, angle_);
+  speed_ = select(at, to_speed, speed_);
+  const Mask over = at & (part_ == 1) & (done_s_ + h_ >= sample_s_ * kAllButAll);
+  const Mask goes_on = at & !over;
+  if (any_of(goes_on)) {
+    done_s_ = keep(goes_on, done_s_ + h_ * part_, done_s_);
+    gap_Nm_ = keep(goes_on, gap_Nm_ * lag_part, gap_Nm_);
+    h_ = keep(goes_on, sample_s_ - done_s_, h_);
+    again(goes_on);
   }
-  again(bad | goes_on);
+  if (!any_of(over)) return;
+  settle_costs(over, kSeriesCost * steps_, cost_series_, cost_stiff_);
+  end_sample(over);
 }
 
 template <class Wide>
 inline void LaneRun<Wide>::again(Mask at) {
-  if (!any_of(at)) return;
   steps_ = keep(at, steps_ + 1, steps_);
   const Mask fails = at & (steps_ > most_steps_);
-  to_phase(at & !fails, kExplicit);
+  to_phase(at & !fails, kSeries);
   if (!any_of(fails)) return;
-  settle_costs(fails, kExplicitCost * most_steps_, cost_explicit_, cost_stiff_);
+  settle_costs(fails, kSeriesCost * most_steps_, cost_series_, cost_stiff_);
   angle_ = select(fails, from_angle_, angle_);
   speed_ = select(fails, from_speed_, speed_);
   begin_stiff(fails);
@@ -110,7 +84,7 @@ inline void LaneRun<Wide>::stiff_attempt(Mask at) {
   next_stiff_s_ = keep(good, keep(ends, most_of(next_s, next_stiff_s_), next_s), next_stiff_s_);
   h_ = keep(at, next_s, h_);
   if (!any_of(over)) return;
-  settle_costs(over, kStiffCost * steps_, cost_stiff_, cost_explicit_);
+  settle_costs(over, kStiffCost * steps_, cost_stiff_, cost_series_);
   end_sample(over);
 }
 
@@ -118,7 +92,7 @@ template <class Wide>
 inline void LaneRun<Wide>::settle_costs(Mask at, Wide cost, Wide& used, Wide& other) {
   used = keep(at, (used + cost) * 0.5, used);
   other = keep(at, other * kForgetting, other);
-  const Mask stiff = !(cost_explicit_ <= most_of(cost_stiff_, all<Wide>(kWorthWhile)));
+  const Mask stiff = !(cost_series_ <= most_of(cost_stiff_, all<Wide>(kWorthWhile)));
   is_stiff_ = select(at, stiff, is_stiff_);
 }
 

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/motion/lane_work.h"
-#include "core/motion/step_parts.h"
+#include "core/motion/series_step.h"
 
 /// Steps of several ratios at once, a ratio in each lane of a register. Every lane goes its own way
 /// through samples and steps, exactly as SampleAdvance would go it, to the last bit: what one lane
@@ -24,19 +24,24 @@ class LaneRun {
  private:
   using Pair = MotorAndLoadOf<Wide>;
   using Mask = MaskOf<Wide>;
-  enum Phase { kExplicit, kCut, kStiff };  ///< what a lane's next attempt is
+  static constexpr int kPatience = 8;
+  enum Phase { kSeries, kCut, kStiff };  ///< what a lane's next attempt is
 
-  /// Explicit where half of the lanes wait for one, else of the other kind that more wait for.
+  /// A series, until waiting for another kind has cost about as much as that would.
   void attempt() {
-    const int explicits = __builtin_popcount(phase_[kExplicit]);
-    const int cuts = __builtin_popcount(phase_[kCut]);
-    const int stiff = __builtin_popcount(phase_[kStiff]);
-    if (2 * explicits >= kLanes<Wide> || cuts + stiff == 0)
-      explicit_attempt(mask_of(phase_[kExplicit]));
-    else if (cuts >= stiff)
-      cut_attempt(mask_of(phase_[kCut]));
+    const int series = __builtin_popcount(bits_of(phase_[kSeries]));
+    const int cuts = __builtin_popcount(bits_of(phase_[kCut]));
+    const int stiff = __builtin_popcount(bits_of(phase_[kStiff]));
+    waited_ += cuts + stiff;
+    if (series > 0 && waited_ < kPatience) {
+      series_attempt(phase_[kSeries]);
+      return;
+    }
+    waited_ = 0;
+    if (cuts >= stiff)
+      cut_attempt(phase_[kCut]);
     else
-      stiff_attempt(mask_of(phase_[kStiff]));
+      stiff_attempt(phase_[kStiff]);
   }
 
   static Mask mask_of(unsigned bits) {
@@ -47,15 +52,14 @@ class LaneRun {
   static Wide keep(Mask is, Wide yes, Wide no) { return select(is, yes, no); }
 
   void to_phase(Mask lanes, Phase phase) {
-    const unsigned bits = bits_of(lanes);
-    for (unsigned& of : phase_) of &= ~bits;
-    phase_[phase] |= bits;
+    for (Mask& of : phase_) of &= !lanes;
+    phase_[phase] |= lanes;
   }
 
   [[gnu::noinline]] void start(int lane) {
     const unsigned bit = 1U << lane;
     busy_ &= ~bit;
-    for (unsigned& of : phase_) of &= ~bit;
+    for (Mask& of : phase_) set_lane(of, lane, 0L);
     const LaneStart* one = work_.next();
     if (one == nullptr) return;
     busy_ |= bit;
@@ -68,13 +72,13 @@ class LaneRun {
     set(lag_1ps_, one->lag_1ps), set(far_rad_, one->far_rad), set(band_rad_, one->band_rad);
     set(most_steps_, one->most_steps);
     tolerance_ = StepTolerance<Wide>(move_rad_, ratio_);
-    whole_ = LagParts<Wide>(lag_1ps_, sample_s_);
+    whole_end_ = LagParts<Wide>(lag_1ps_, sample_s_).end();
     for (Wide* x : {&angle_.motor, &angle_.load, &speed_.motor, &speed_.load, &torque_Nm_,
-                    &command_Nm_, &next_Nm_, &cost_explicit_, &row_})
+                    &command_Nm_, &next_Nm_, &cost_series_, &row_})
       set(*x, 0);
     set(cost_stiff_, 100);
-    set(next_explicit_s_, one->sample_s), set(next_stiff_s_, one->sample_s);
-    set_lane(known_, lane, 0L), set_lane(is_stiff_, lane, 0L);
+    set(next_stiff_s_, one->sample_s);
+    set_lane(is_stiff_, lane, 0L);
     // The first row is that of rest.
     const bool outside = __builtin_fabs(0 - one->move_rad) > one->band_rad;
     set(last_outside_, outside ? 0 : -1), set(outside_rad_, 0), set(next_rad_, 0);
@@ -94,7 +98,7 @@ class LaneRun {
     steps_ = keep(at, all<Wide>(1), steps_);
     centre(at);
     const Mask stiff = at & is_stiff_;
-    begin_explicit(at & !stiff);
+    begin_series(at & !stiff);
     begin_stiff(stiff);
   }
 
@@ -103,24 +107,16 @@ class LaneRun {
     dynamics_.centre(keep(at, angle_.load, dynamics_.centre_rad()));
   }
 
-  void begin_explicit(Mask at) {
+  void begin_series(Mask at) {
     if (!any_of(at)) return;
     from_angle_ = select(at, angle_, from_angle_);
     from_speed_ = select(at, speed_, from_speed_);
-    const Mask unknown = at & !known_;
-    if (any_of(unknown)) {
-      radps2_ = select(unknown, dynamics_.acceleration(torque_Nm_, angle_, speed_), radps2_);
-      region_ = select(unknown, dynamics_.region(torque_Nm_, angle_, speed_), region_);
-      known_ |= unknown;
-    }
-    h_ = keep(at, least_of(next_explicit_s_, sample_s_), h_);
-    uncut_s_ = keep(at, Wide{}, uncut_s_);
-    to_phase(at, kExplicit);
+    h_ = keep(at, sample_s_, h_);
+    to_phase(at, kSeries);
   }
 
   void begin_stiff(Mask at) {
     if (!any_of(at)) return;
-    known_ &= !at;
     done_s_ = keep(at, Wide{}, done_s_);
     steps_ = keep(at, Wide{}, steps_);
     allowed_ = keep(at, all<Wide>(1), allowed_);
@@ -129,18 +125,18 @@ class LaneRun {
   }
 
   // Attempts at a step, each for the lanes of one kind: in lane_attempts.h.
-  void explicit_attempt(Mask at);
+  void series_attempt(Mask at);
   void cut_attempt(Mask at);
-  /// Takes or leaves an explicit step.
-  void judge(Mask at);
-  /// One more attempt of the explicit method, or the stiff one after too many.
+  /// Goes along the series as far as that part.
+  void go(Mask at, Pair to_angle, Pair to_speed, Wide lag_part);
+  /// One more series, or the stiff one after too many.
   void again(Mask at);
   void stiff_attempt(Mask at);
   void settle_costs(Mask at, Wide cost, Wide& used, Wide& other);
 
   /// Ends a sample: a row, and the next sample or the end of the run.
   void end_sample(Mask at) {
-    torque_Nm_ = keep(at, command_Nm_ + start_gap_Nm_ * whole_.end(), torque_Nm_);
+    torque_Nm_ = keep(at, command_Nm_ + start_gap_Nm_ * whole_end_, torque_Nm_);
     const Mask lost = at & !((magnitude(angle_.load) < far_rad_) & is_finite(speed_ + angle_));
     const Mask seen = at & !lost;
     row_ = keep(seen, row_ + 1, row_);
@@ -184,24 +180,22 @@ class LaneRun {
   AxisDynamicsOf<Wide> dynamics_;
   StepControlOf<Wide> control_;
   StepTolerance<Wide> tolerance_;
-  LagParts<Wide> whole_;
+  Wide whole_end_{};
   Wide move_rad_{}, ratio_{}, sample_s_{}, lag_1ps_{}, far_rad_{}, band_rad_{}, most_steps_{};
 
   Pair angle_, speed_, from_angle_, from_speed_;  ///< now, and at the start of the sample
   Wide torque_Nm_{}, command_Nm_{}, next_Nm_{}, start_gap_Nm_{}, gap_Nm_{};
-  Wide done_s_{}, h_{}, uncut_s_{}, steps_{}, allowed_{};
-  Wide next_explicit_s_{}, next_stiff_s_{}, cost_explicit_{}, cost_stiff_{};
-  Mask known_{}, is_stiff_{}, region_{};
-  Pair radps2_;  ///< at the start of an explicit step
-
-  Pair to_angle_, to_speed_, to_radps2_;  ///< the end of the last explicit step
-  Wide error_{}, end_part_{};
-  Mask whole_step_{}, ends_{}, to_region_{};
+  Wide done_s_{}, h_{}, steps_{}, allowed_{};
+  Wide next_stiff_s_{}, cost_series_{}, cost_stiff_{};
+  Mask is_stiff_{};
+  Wide part_{}, error_{};  ///< of a series
 
   Wide row_{}, last_outside_{}, outside_rad_{}, next_rad_{};
   Mask was_outside_{};
   LaneEnd end_[kLanes<Wide>];
-  unsigned busy_ = 0, phase_[3] = {};
+  Mask phase_[3] = {};
+  unsigned busy_ = 0;
+  int waited_ = 0;  ///< lanes times attempts of another kind
 };
 
 }  // namespace gazewright

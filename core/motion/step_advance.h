@@ -24,7 +24,8 @@ SampleScale<double> sample_scale(const AxisModel& model, double move_rad);
 /// explicit step that leaves the region it began in (a tooth touches, a speed passes zero ...) and
 /// comes near its tolerance is cut at that instant. The work in a sample is bounded: after its most
 /// steps the explicit method hands over, and after its own the stiff one goes on with a growing
-/// tolerance. `Dynamics` is AxisDynamics or CoupledDynamics.
+/// tolerance. `Dynamics` is AxisDynamics or CoupledDynamics; one axis alone goes along power series
+/// (core/motion/series_step.h) instead of the explicit steps.
 template <class Dynamics>
 class SampleAdvance {
  public:
@@ -63,5 +64,8 @@ class SampleAdvance {
   double cost_[2] = {0, 100};  ///< evaluations a sample takes, as last seen
   Method method_ = kExplicit;
 };
+
+template <>
+bool SampleAdvance<AxisDynamics>::explicit_sample(State& state, const TorqueLag<double>& lag);
 
 }  // namespace gazewright

@@ -26,8 +26,10 @@ class StepControlOf {
         speed_limit_radps_(model.control.speed_limit_radps),
         target_rad_(target_rad),
         sample_s_(1 / model.control.control_rate_Hz),
+        rate_Hz_(model.control.control_rate_Hz),
         count_rad_(2 * std::numbers::pi / model.control.encoder_counts),
-        ratio_(model.gear.ratio),
+        per_count_(1 / count_rad_),
+        per_ratio_(1 / model.gear.ratio),
         blend_(model.control.estimator_blend()),
         most_Nm_(model.gear.ratio *
                  std::min(model.drive.torque_constant_NmpA * model.drive.current_limit_A,
@@ -45,8 +47,10 @@ class StepControlOf {
     set_lane(speed_limit_radps_, lane, one.speed_limit_radps_);
     set_lane(target_rad_, lane, one.target_rad_);
     set_lane(sample_s_, lane, one.sample_s_);
+    set_lane(rate_Hz_, lane, one.rate_Hz_);
     set_lane(count_rad_, lane, one.count_rad_);
-    set_lane(ratio_, lane, one.ratio_);
+    set_lane(per_count_, lane, one.per_count_);
+    set_lane(per_ratio_, lane, one.per_ratio_);
     set_lane(blend_, lane, one.blend_);
     set_lane(most_Nm_, lane, one.most_Nm_);
     set_lane(last_rad_, lane, one.last_rad_);
@@ -73,7 +77,7 @@ class StepControlOf {
   Number torque_command_Nm(Number motor_rad, Number angle_rad, Mask at = Number{} == Number{}) {
     const Number measured_rad = reading_rad(motor_rad, angle_rad);
     const Number speed_radps =
-        speed_radps_ + blend_ * ((measured_rad - last_rad_) / sample_s_ - speed_radps_);
+        speed_radps_ + blend_ * ((measured_rad - last_rad_) * rate_Hz_ - speed_radps_);
     const Number asked_radps = position_gain_1ps_ * (target_rad_ - measured_rad) + ahead_radps_;
     const Number wanted_radps = within(asked_radps, speed_limit_radps_);
     const Number error_radps = wanted_radps - speed_radps;
@@ -87,7 +91,7 @@ class StepControlOf {
     last_rad_ = select(at, measured_rad, last_rad_);
     speed_limited_ = wanted_radps != asked_radps;
     torque_limited_ = torque_Nm != free_Nm;
-    return torque_Nm / ratio_;
+    return torque_Nm * per_ratio_;
   }
   /// Whether the last command ran into the limit of torque (current or gearbox), and of speed.
   Mask torque_limited() const { return torque_limited_; }
@@ -100,8 +104,8 @@ class StepControlOf {
   /// The encoder's angle, rounded down to a count, as an output angle.
   Number reading_rad(Number motor_rad, Number angle_rad) const {
     const Number shaft_rad = at_output_ ? angle_rad : motor_rad;
-    const Number read_rad = floor_of(shaft_rad / count_rad_) * count_rad_;
-    return at_output_ ? read_rad : read_rad / ratio_;
+    const Number read_rad = floor_of(shaft_rad * per_count_) * count_rad_;
+    return at_output_ ? read_rad : read_rad * per_ratio_;
   }
   /// Within ±most.
   static Number within(Number x, Number most) {
@@ -110,7 +114,8 @@ class StepControlOf {
 
   bool at_output_ = false;
   Number position_gain_1ps_{}, speed_gain_Nmsprad_{}, integral_gain_Nmprad_{}, speed_limit_radps_{};
-  Number target_rad_{}, sample_s_{}, count_rad_{}, ratio_{}, blend_{}, most_Nm_{};
+  Number target_rad_{}, sample_s_{}, rate_Hz_{}, count_rad_{}, per_count_{}, per_ratio_{};
+  Number blend_{}, most_Nm_{};
   Number speed_ahead_{}, inertia_ahead_kgm2_{};
   Number ahead_radps_{}, ahead_Nm_{};
   Number last_rad_{}, speed_radps_{}, integral_Nm_{};

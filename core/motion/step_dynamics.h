@@ -191,6 +191,22 @@ class AxisDynamicsOf {
     return bits;
   }
 
+  /// Torque of gravity and cables about an angle: its value, slope and half its curvature.
+  struct Pull {
+    Number torque_Nm, slope_Nmprad, curve_Nmprad2;
+  };
+  Pull pull(Number angle_rad) const {
+    const Number gravity = gravity_Nm(angle_rad);
+    Pull out{gravity + cable_Nm(angle_rad), -cable_stiffness_Nmprad_, Number{}};
+    if (!weighs_) return out;
+    const Number x = angle_rad - centre_rad_, x2 = x * x;
+    out.slope_Nmprad +=
+        gravity_slope_Nmprad_ * (1 - x2 * (1.0 / 2)) - gravity_Nm_ * x * (1 - x2 * (1.0 / 6));
+    out.curve_Nmprad2 = -0.5 * (gravity - gravity_.constant_Nm);
+    return out;
+  }
+  Number per_load() const { return per_load_; }
+
   Slopes slopes(Number torque_Nm, Number torque_slope_Nmps, Pair angle, Pair speed) const {
     const TrainSlopes<Number> train = train_.slopes(angle, speed);
     const Number drift = 1e-6 * most_of(all<Number>(1), magnitude(speed.motor));

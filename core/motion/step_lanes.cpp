@@ -6,6 +6,7 @@
 #include <thread>
 
 #include "core/motion/lane_work.h"
+#include "core/motion/series_step.h"
 #include "core/motion/step.h"
 #include "core/motion/step_advance.h"
 
@@ -49,7 +50,7 @@ class Work final : public LaneWork {
               .lag_1ps = scale.lag_1ps,
               .far_rad = far_rad(move_rad),
               .band_rad = shared_.options.band_rad,
-              .most_steps = most_explicit_steps(scale.sample_s)};
+              .most_steps = most_series(scale.sample_s)};
     return &start_;
   }
 

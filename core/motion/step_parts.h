@@ -61,13 +61,27 @@ struct StepTolerance {
     speed_radps = kSpeedPart_1ps * sizes;
   }
 
+  /// Whether no error is larger than its tolerance.
+  MaskOf<Number> allows(const MotionStep<Number>& step,
+                        const MotorAndLoadOf<Number>& from_radps) const {
+    const Number one = all<Number>(1);
+    return (magnitude(step.speed_error_radps.motor) <=
+            of_speed(speed_radps.motor, from_radps.motor)) &
+           (magnitude(step.speed_error_radps.load) <= of_speed(speed_radps.load, from_radps.load)) &
+           (magnitude(step.angle_error_rad.motor) * per_angle_rad.motor <= one) &
+           (magnitude(step.angle_error_rad.load) * per_angle_rad.load <= one);
+  }
+  /// Tolerances in an error of the motor's speed, each. [s/rad]
+  Number per_motor_speed(Number from_radps) const {
+    return 1 / of_speed(speed_radps.motor, from_radps);
+  }
+
   /// The largest error in tolerances.
   TimeOf<Number> error_of(const MotionStep<Number>& step,
                           const MotorAndLoadOf<Number>& from_radps) const {
     using Time = TimeOf<Number>;
-    constexpr double kRelative = 3e-9;  // of a speed
-    const Number motor_radps = speed_radps.motor + kRelative * magnitude(from_radps.motor);
-    const Number load_radps = speed_radps.load + kRelative * magnitude(from_radps.load);
+    const Number motor_radps = of_speed(speed_radps.motor, from_radps.motor);
+    const Number load_radps = of_speed(speed_radps.load, from_radps.load);
     // The larger of both quotients, by one division.
     const Number speeds = most_of(magnitude(step.speed_error_radps.motor) * load_radps,
                                   magnitude(step.speed_error_radps.load) * motor_radps) /
@@ -78,6 +92,12 @@ struct StepTolerance {
     // Neither an error nor a state that is no number counts as good.
     const auto sense = is_finite(step.speed_radps + step.angle_rad) & (worst < kSenseless);
     return select(sense, worst, all<Time>(kSenseless));
+  }
+
+ private:
+  static Number of_speed(Number least_radps, Number from_radps) {
+    constexpr double kRelative = 3e-9;
+    return least_radps + kRelative * magnitude(from_radps);
   }
 };
 
