@@ -29,9 +29,9 @@ Verbs
   sheet RIG --out FILE.pdf [--paper a4|letter]
       The design sheet to build from, as PDF.
 
-Values of the trade (materials, screws, wires ...) are built in; files of the same form in the folder
-gazewright/data of $XDG_DATA_HOME (else ~/.local/share) add to them or change them. Every verb takes
---data FOLDER to use another folder; what is wrong in it is named and the rest is used.
+Values of the trade (materials, screws, wires ...) are built in; files of the same form in the
+folder gazewright/data of $XDG_DATA_HOME (else ~/.local/share) add to them or change them. Every
+verb takes --data FOLDER to use another folder; what is wrong in it is named and the rest is used.
 
   gazewright-batch VERB --help    says more about a verb
   gazewright-batch --version      says which version this is

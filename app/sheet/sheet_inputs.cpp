@@ -289,7 +289,7 @@ void draw_own_data(SheetPage& page, const Rig& rig) {
   draw_table(page,
              {{Plots::tr("Row"), 1.2, false},
               {Plots::tr("Value of"), 1.2, false},
-              {Plots::tr("Value"), 1, true},
+              {Plots::tr("Value"), 1, false},
               {Plots::tr("Source"), 3, false},
               {Plots::tr("File"), 1.2, false}},
              rows);

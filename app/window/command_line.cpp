@@ -126,7 +126,7 @@ void set_up(QApplication& app) {
                        QIcon(QStringLiteral(":/icons/org.gazewright.Gazewright.svg"))));
 }
 
-int take_picture(const Request& request) {
+int take_picture(const Request& request, const std::vector<Diagnostic>& faults) {
   WindowSetup setup;
   setup.theme = request.dark ? QStringLiteral("dark") : QStringLiteral("light");
   setup.remember = false;
@@ -138,6 +138,7 @@ int take_picture(const Request& request) {
     }
     return 3;
   }
+  tell_own_data(window.messages(), faults);
   if (!request.select.isEmpty()) window.select(request.select);
   if (!request.plots.empty()) window.plots().setKinds(request.plots);
   window.show();
@@ -172,7 +173,7 @@ int run_window(int argc, char** argv) {
   QApplication app(argc, argv);
   set_up(app);
   const std::vector<Diagnostic> faults = take_own_data(request.data);
-  if (!request.picture.isEmpty()) return take_picture(request);
+  if (!request.picture.isEmpty()) return take_picture(request, faults);
   MainWindow window;
   if (request.rig.isEmpty()) {
     window.openFirst();
