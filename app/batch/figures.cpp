@@ -2,6 +2,7 @@
 
 #include "app/batch/output.h"
 #include "app/batch/verbs.h"
+#include "core/data/data_library.h"
 #include "core/units/units.h"
 
 namespace gazewright::batch {
@@ -118,6 +119,17 @@ std::string finding_rows(const Finding& finding) {
   return text;
 }
 
+/// What the figures take from the user's own data files.
+std::string own_data_rows(const Rig& rig) {
+  std::string text;
+  for (const OwnValue& value : own_values_of(rig))
+    text += "  " +
+            one_line(value.file + ": " + value.row + '.' + value.key + " = " + value.written +
+                     ", " + value.source) +
+            '\n';
+  return text.empty() ? text : "\nFrom your own data files\n" + text;
+}
+
 }  // namespace
 
 std::string figures_table(const Rig& rig, const Analysis& analysis) {
@@ -128,7 +140,7 @@ std::string figures_table(const Rig& rig, const Analysis& analysis) {
   text += plan_rows(analysis) + advice_rows(analysis);
   if (!analysis.swap.text.empty())
     text += "\nThe two gearboxes exchanged\n  " + one_line(analysis.swap.text) + '\n';
-  return text;
+  return text + own_data_rows(rig);
 }
 
 std::string figures_csv(const Analysis& analysis) {

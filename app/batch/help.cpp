@@ -29,6 +29,10 @@ Verbs
   sheet RIG --out FILE.pdf [--paper a4|letter]
       The design sheet to build from, as PDF.
 
+Values of the trade (materials, screws, wires ...) are built in; files of the same form in the
+folder gazewright/data of $XDG_DATA_HOME (else ~/.local/share) add to them or change them. Every
+verb takes --data FOLDER to use another folder; what is wrong in it is named and the rest is used.
+
   gazewright-batch VERB --help    says more about a verb
   gazewright-batch --version      says which version this is
 
@@ -60,6 +64,8 @@ Prints every figure and every finding of the rig.
   --json       {"rig": title, "figures": {id: number or null}, "findings": [{"id", "axis",
                "verdict", "demand", "capacity", "margin", "because", "remedy"}],
                "homing": {"pan": [step, ...], "tilt": [step, ...]}}
+               and, where figures rest on your own data files, "own_data": [{"file", "row", "key",
+               "value", "source"}],
                in SI units with every digit; axis is pan, tilt or both; verdict is holds, tight,
                fails or unknown; what is not known is null
   --csv        columns id, value, unit, because: the figures in SI units with every digit; an empty

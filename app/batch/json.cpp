@@ -1,5 +1,6 @@
 #include "app/batch/output.h"
 #include "app/batch/verbs.h"
+#include "core/data/data_library.h"
 
 namespace gazewright::batch {
 namespace {
@@ -53,6 +54,17 @@ std::string object_of(const MoveLimits& limits) {
          ", \"shortest\": " + string_or_null(limits.fastest) + ", \"gains\": [" + gains + "]}";
 }
 
+/// ",\n  "own_data": [...]" where figures rest on the user's own data files, else nothing.
+std::string own_data_of(const Rig& rig) {
+  std::vector<std::string> values;
+  for (const OwnValue& value : own_values_of(rig))
+    values.push_back(
+        "{\"file\": " + json_string(value.file) + ", \"row\": " + json_string(value.row) +
+        ", \"key\": " + json_string(value.key) + ", \"value\": " + json_string(value.written) +
+        ", \"source\": " + json_string(value.source) + '}');
+  return values.empty() ? std::string() : ",\n  \"own_data\": [" + lines(values) + ']';
+}
+
 }  // namespace
 
 std::string figures_json(const Rig& rig, const Analysis& analysis) {
@@ -80,8 +92,8 @@ std::string figures_json(const Rig& rig, const Analysis& analysis) {
   const auto of_both = [](const auto& part) { return lines({part(Axis::pan), part(Axis::tilt)}); };
   return "{\n  \"rig\": " + json_string(rig.title) + ",\n  \"figures\": {" + lines(figures) +
          "},\n  \"findings\": [" + lines(findings) + "],\n  \"homing\": {" + of_both(plan) +
-         "},\n  \"limits\": {" + of_both(limits) + "},\n  \"advice\": {" + of_both(advice) +
-         "}\n}\n";
+         "},\n  \"limits\": {" + of_both(limits) + "},\n  \"advice\": {" + of_both(advice) + '}' +
+         own_data_of(rig) + "\n}\n";
 }
 
 }  // namespace gazewright::batch

@@ -1,6 +1,7 @@
 #include "app/batch/option_table.h"
 
 #include <algorithm>
+#include <filesystem>
 
 namespace gazewright::batch {
 namespace {
@@ -63,6 +64,14 @@ Problem set_file(std::string& file, std::string_view option, std::string_view te
   file = text;
   return {};
 }
+Problem set_data(Command& command, std::string_view text) {
+  std::error_code ignored;
+  if (!std::filesystem::is_directory(text, ignored))
+    return UsageProblem{"--data: there is no folder " + quoted(text),
+                        "name the folder that holds your data files"};
+  command.data = text;
+  return {};
+}
 Problem set_paper(Command& command, std::string_view text) {
   if (text != "a4" && text != "letter")
     return UsageProblem{"there is no paper " + quoted(text), "write --paper a4 or --paper letter"};
@@ -102,6 +111,7 @@ const OptionRow kOptions[] = {
      [](Command& c, std::string_view text) { return set_file(c.save, "--save", text); }},
     {"--out", "FILE", kToFile, set_out},
     {"--paper", "a4|letter", kSheet, set_paper},
+    {"--data", "FOLDER", kVerbs, set_data},
 };
 
 }  // namespace

@@ -40,6 +40,7 @@ struct Command {
   std::string path;                  ///< of track: CSV that takes the place of the target
   std::string save;                  ///< of track: the rig with that path
   Paper paper = Paper::a4;
+  std::string data;  ///< folder of own data files; empty: the user's
 };
 /// A question about the program itself.
 struct HelpWanted {

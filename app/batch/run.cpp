@@ -2,6 +2,7 @@
 
 #include "app/batch/output.h"
 #include "app/batch/verbs.h"
+#include "core/data/data_library.h"
 #include "core/files/rig_file.h"
 #include "gazewright_version.h"
 
@@ -42,12 +43,20 @@ int run_verb(const Rig& rig, const Command& command) {
   return kUsage;
 }
 
-int run_command(const Command& command) {
-  const LoadedRig loaded = load(command.rig);
-  for (const Diagnostic& diagnostic : loaded.diagnostics) {
+void tell(const std::vector<Diagnostic>& diagnostics) {
+  for (const Diagnostic& diagnostic : diagnostics) {
     const std::string text = to_text(diagnostic) + '\n';
     std::fwrite(text.data(), 1, text.size(), stderr);
   }
+}
+
+int run_command(const Command& command) {
+  const OwnData own =
+      load_own_data(command.data.empty() ? own_data_folder() : std::filesystem::path(command.data));
+  use_own_data(own);
+  tell(own.faults);
+  const LoadedRig loaded = load(command.rig);
+  tell(loaded.diagnostics);
   return loaded.rig ? run_verb(*loaded.rig, command) : kBadRig;
 }
 

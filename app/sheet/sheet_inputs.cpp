@@ -8,6 +8,7 @@
 #include "app/sheet/sheet_sections.h"
 #include "app/sheet/sheet_table.h"
 #include "app/window/card_groups.h"
+#include "core/data/data_library.h"
 #include "core/rig/fields.h"
 
 /// Every input as it was written, with its spread and source; pan and tilt side by side.
@@ -272,6 +273,28 @@ std::vector<TableCells> with_titles(const std::vector<InputLine>& lines, qsizety
   return rows;
 }
 
+/// What the figures take from the user's own data files, with its source.
+void draw_own_data(SheetPage& page, const Rig& rig) {
+  std::vector<TableRow> rows;
+  for (const OwnValue& value : own_values_of(rig)) {
+    TableRow row;
+    for (const std::string& text : {value.row, value.key, value.written, value.source, value.file})
+      row.cells << TableCell{utf8(text), {7.5}, {}};
+    rows.push_back(row);
+  }
+  if (rows.empty()) return;
+  page.heading(Plots::tr("From own data files"));
+  page.paragraph(Plots::tr("Values of the trade that are not the built-in ones."),
+                 {7.5, false, page.theme().quiet});
+  draw_table(page,
+             {{Plots::tr("Row"), 1.2, false},
+              {Plots::tr("Value of"), 1.2, false},
+              {Plots::tr("Value"), 1, false},
+              {Plots::tr("Source"), 3, false},
+              {Plots::tr("File"), 1.2, false}},
+             rows);
+}
+
 }  // namespace
 
 void draw_inputs(SheetPage& page, const SheetContent& content) {
@@ -303,6 +326,7 @@ void draw_inputs(SheetPage& page, const SheetContent& content) {
        {Plots::tr("Tilt"), 1, false}});
   draw_bodies(page, rig);
   draw_keep_outs(page, rig);
+  draw_own_data(page, rig);
 }
 
 }  // namespace gazewright

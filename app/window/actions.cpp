@@ -61,6 +61,8 @@ const ActionInfo kTable[] = {
      Key::HelpContents, "F1"},
     {"help.shortcuts", TEXT("&Keyboard shortcuts"), TEXT("Every shortcut in one list"), "",
      Key::UnknownKey, "Ctrl+?"},
+    {"help.data", TEXT("Open my &data folder"),
+     TEXT("Where your own materials, screws and rules go"), "folder-open", Key::UnknownKey, ""},
     {"help.about", TEXT("&About Gazewright"), TEXT("Version and licences"), "help-about",
      Key::UnknownKey, ""},
 };

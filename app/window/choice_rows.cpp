@@ -11,6 +11,8 @@
 #include "app/window/document.h"
 #include "app/window/edits.h"
 #include "app/window/widgets.h"
+#include "core/data/data_files.h"
+#include "core/data/data_library.h"
 
 namespace gazewright {
 namespace {
@@ -36,7 +38,9 @@ ChoiceField::ChoiceField(Document& document, std::string path, const ChoiceInfo&
                          const QString& part)
     : document_(document), path_(std::move(path)), info_(info) {
   QStringList words{tr("%1 (default)").arg(choice_word(info.options.front()))};
-  for (std::string_view option : info.options) words << choice_word(option);
+  for (std::string_view option : info.options)
+    words << (is_own_row(data_file_of(info.key), option) ? tr("%1 (own)").arg(choice_word(option))
+                                                         : choice_word(option));
   combo_ = calmCombo(words);
   combo_->setObjectName(QString::fromStdString(path_));
   lay_out(this, qstring(info.label), combo_);

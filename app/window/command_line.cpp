@@ -8,9 +8,12 @@
 #include <cstdio>
 #include <variant>
 
+#include "app/window/data_folder.h"
 #include "app/window/edits.h"
 #include "app/window/main_window.h"
+#include "app/window/message_bar.h"
 #include "app/window/plots_panel.h"
+#include "core/data/data_library.h"
 #include "gazewright_version.h"
 
 namespace gazewright {
@@ -20,6 +23,7 @@ constexpr const char* kUsage =
     R"(Usage: gazewright [RIG]
        gazewright --picture FILE.png [--size WxH] [--dark] [--select PART]
                   [--plots KIND,KIND...] RIG
+       gazewright --data FOLDER [RIG]
 
 Opens the window on a rig file (*.rig.yaml), or on a sample rig when none is named.
 
@@ -32,6 +36,8 @@ Opens the window on a rig file (*.rig.yaml), or on a sample rig when none is nam
                       current, both, frequency-response, profiles, travel, travel-speed,
                       reach, inertia, tracking, eye-time, eye-speed,
                       heat, bus, gravity, margins, pointing
+  --data FOLDER       data files of your own from there (usually gazewright/data in
+                      $XDG_DATA_HOME, else ~/.local/share)
   --help              this text
   --version           the version
 
@@ -40,7 +46,7 @@ Exit status: 0 done, 2 wrong usage, 3 unreadable or invalid rig or target.
 )";
 
 struct Request {
-  QString rig, picture, select;
+  QString rig, picture, select, data = QString::fromStdString(own_data_folder().string());
   std::vector<PlotKind> plots;
   QSize size{1440, 900};
   bool dark = false;
@@ -78,7 +84,8 @@ std::variant<Request, int> read_arguments(const QStringList& arguments) {
       continue;
     }
     static const QStringList with_value{QStringLiteral("--picture"), QStringLiteral("--size"),
-                                        QStringLiteral("--select"), QStringLiteral("--plots")};
+                                        QStringLiteral("--select"), QStringLiteral("--plots"),
+                                        QStringLiteral("--data")};
     const bool takesValue = with_value.contains(word);
     if (!takesValue && word.startsWith('-')) return complain("unknown option " + word);
     if (!takesValue) {
@@ -89,6 +96,10 @@ std::variant<Request, int> read_arguments(const QStringList& arguments) {
     if (++i >= arguments.size()) return complain(word + " needs a value");
     if (word == QStringLiteral("--picture")) request.picture = arguments[i];
     if (word == QStringLiteral("--select")) request.select = arguments[i];
+    if (word == QStringLiteral("--data")) {
+      if (!QFileInfo(arguments[i]).isDir()) return complain("there is no folder " + arguments[i]);
+      request.data = arguments[i];
+    }
     if (word == QStringLiteral("--plots") && !add_plots(request, arguments[i])) {
       return complain("--plots wants kinds with commas between, for instance travel,reach");
     }
@@ -115,7 +126,7 @@ void set_up(QApplication& app) {
                        QIcon(QStringLiteral(":/icons/org.gazewright.Gazewright.svg"))));
 }
 
-int take_picture(const Request& request) {
+int take_picture(const Request& request, const std::vector<Diagnostic>& faults) {
   WindowSetup setup;
   setup.theme = request.dark ? QStringLiteral("dark") : QStringLiteral("light");
   setup.remember = false;
@@ -127,6 +138,7 @@ int take_picture(const Request& request) {
     }
     return 3;
   }
+  tell_own_data(window.messages(), faults);
   if (!request.select.isEmpty()) window.select(request.select);
   if (!request.plots.empty()) window.plots().setKinds(request.plots);
   window.show();
@@ -160,7 +172,8 @@ int run_window(int argc, char** argv) {
   }
   QApplication app(argc, argv);
   set_up(app);
-  if (!request.picture.isEmpty()) return take_picture(request);
+  const std::vector<Diagnostic> faults = take_own_data(request.data);
+  if (!request.picture.isEmpty()) return take_picture(request, faults);
   MainWindow window;
   if (request.rig.isEmpty()) {
     window.openFirst();
@@ -168,6 +181,7 @@ int run_window(int argc, char** argv) {
     window.document().startWith(blank_rig(), false);  // under the list of what to mend
     window.select(QStringLiteral("rig"));
   }
+  tell_own_data(window.messages(), faults);
   window.show();
   return QApplication::exec();
 }

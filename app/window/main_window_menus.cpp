@@ -9,6 +9,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "app/window/data_folder.h"
 #include "app/window/drive_line.h"
 #include "app/window/edits.h"
 #include "app/window/findings_view.h"
@@ -19,6 +20,7 @@
 #include "app/window/places.h"
 #include "app/window/plots_panel.h"
 #include "app/window/ratio_scale.h"
+#include "core/data/data_library.h"
 #include "gazewright_version.h"
 
 /// The menus, and what each action does.
@@ -39,7 +41,7 @@ void MainWindow::buildMenus() {
                  {"show.more", "show.fewer", "show.place", "", "show.desktop", "show.light",
                   "show.dark", "show.contrast", "", "show.reset"});
   actions_.addTo(menuBar()->addMenu(tr("&Help")),
-                 {"help.handbook", "help.shortcuts", "", "help.about"});
+                 {"help.handbook", "help.shortcuts", "help.data", "", "help.about"});
   connect(samples, &QMenu::aboutToShow, this, [this, samples] { fillSamples(samples); });
   connect(recent, &QMenu::aboutToShow, this, [this, recent] { fillRecent(recent); });
   auto* themes = new QActionGroup(this);
@@ -90,6 +92,9 @@ void MainWindow::connectShowActions() {
   });
   actions_.on("help.handbook", [this] { showHandbook(); });
   actions_.on("help.shortcuts", [this] { showShortcuts(); });
+  actions_.on("help.data", [this] {
+    open_data_folder(QString::fromStdString(own_data_folder().string()), *messages_);
+  });
   actions_.on("help.about", [this] { showAbout(); });
 }
 

@@ -5,6 +5,7 @@
 
 #include "app/window/document.h"
 #include "app/window/widgets.h"
+#include "core/data/data_library.h"
 #include "core/data/materials.h"
 
 namespace gazewright {
@@ -12,7 +13,10 @@ namespace {
 
 QString names_of(const Rig& rig) {
   QStringList names;
-  for (const std::string& name : material_names(rig)) names << QString::fromStdString(name);
+  for (const std::string& name : material_names(rig)) {
+    const QString shown = QString::fromStdString(name);
+    names << (is_own_row("materials", name) ? MaterialNames::tr("%1 (own)").arg(shown) : shown);
+  }
   return names.join(QStringLiteral(", "));
 }
 

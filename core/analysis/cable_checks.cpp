@@ -52,8 +52,7 @@ Compared bend_radius_by_rule(Context& c, Axis a) {
   if (routing_of(cable) == Routing::slip_ring) return moot("a slip ring bends no cable");
   return {still_bend_m(cable), cable.bend_radius_m.value(),
           std::string("the rule for a bend that stands still; lasting ones want ") +
-              say(kLastingBend * bent_thickness_m(cable), "m", "mm") +
-              " unless its maker says less"};
+              say(lasting_bend_m(cable), "m", "mm") + " unless its maker says less"};
 }
 
 Compared slack_for_twist(Context& c, Axis a) {

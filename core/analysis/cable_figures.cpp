@@ -80,7 +80,7 @@ Answer tightest_bend(Context& c, Axis a) {
 
 Answer lasting_rule(Context& c, Axis a) {
   if (has_no_cable(cable_of(c, a))) return Answer::aside(kNoCable);
-  return kLastingBend * bent_thickness_m(cable_of(c, a));
+  return lasting_bend_m(cable_of(c, a));
 }
 
 Answer still_rule(Context& c, Axis a) {
@@ -136,12 +136,12 @@ const FigureRow kRows[] = {
      tightest_bend,
      true},
     {{"<axis>.cable.bend_rule", "Bend radius for lasting use by rule", "m", "mm",
-      "10·outer_diameter; a ribbon: 10·thickness", kRule, kDiameter},
+      "10·outer_diameter; a ribbon: 10·thickness; as shipped, data file cables", kRule, kDiameter},
      Axes::both,
      lasting_rule,
      true},
     {{"<axis>.cable.bend_rule_still", "Bend radius standing still by rule", "m", "mm",
-      "6·outer_diameter; a ribbon: 3·thickness", kRule, kDiameter},
+      "6·outer_diameter; a ribbon: 3·thickness; as shipped, data file cables", kRule, kDiameter},
      Axes::both,
      still_rule,
      true},

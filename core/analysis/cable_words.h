@@ -3,6 +3,7 @@
 #include <optional>
 
 #include "core/analysis/context.h"
+#include "core/travel/bend_rule.h"
 #include "core/travel/cable.h"
 
 /// What the figures and the checks of cables share.
@@ -11,10 +12,6 @@ namespace gazewright {
 inline constexpr const char* kNoCable = "there is no cable across this axis";
 inline constexpr const char* kOffUsable = "stops or cable do not give a travel";
 inline constexpr const char* kWoundFlat = "the twist would wind the cable up flat";
-
-/// Bends that a cable outlives and one it stands still in, in outer diameters; of a ribbon, in
-/// thicknesses. Source: NASA-STD-8739.4, 7.3.21, any but polyimide insulation.
-inline constexpr double kLastingBend = 10, kStillBend = 6, kStillRibbonBend = 3;
 
 inline bool has_no_cable(const Cable& cable) { return cable.presence == Presence::none; }
 inline bool is_ribbon(const Cable& cable) {
@@ -27,7 +24,11 @@ inline double bent_thickness_m(const Cable& cable) {
 
 /// The least radius by rule for a bend that does not move. [m]
 inline double still_bend_m(const Cable& cable) {
-  return (is_ribbon(cable) ? kStillRibbonBend : kStillBend) * bent_thickness_m(cable);
+  return bend_rule(is_ribbon(cable)).still * bent_thickness_m(cable);
+}
+/// The least radius by rule for a bend that the cable outlives. [m]
+inline double lasting_bend_m(const Cable& cable) {
+  return bend_rule(is_ribbon(cable)).lasting * bent_thickness_m(cable);
 }
 
 /// Twist from the middle to the end of the usable travel; empty: no travel. [rad]

@@ -6,6 +6,7 @@
 #include "core/analysis/say.h"
 #include "core/data/materials.h"
 #include "core/heat/copper.h"
+#include "core/heat/limits.h"
 #include "core/travel/soft_limits.h"
 
 namespace gazewright {
@@ -24,14 +25,15 @@ MotorThermal motor_thermal(Context& c, Axis a) {
   const double to_housing = motor.winding_to_housing_KpW.si.value_or(0);
   return {.to_housing_KpW = to_housing,
           .to_air_KpW = motor.thermal_resistance_KpW.value() - to_housing,
-          .winding_time_s = motor.winding_time_s.si.value_or(kUsualWindingTime_s),
+          .winding_time_s = motor.winding_time_s.si.value_or(motor_habits().winding_time_s),
           .housing_time_s = motor.thermal_time_s.value(),
           .air_K = air.value() + air.spread_si,
           .copper_perK = kCopper_perK};
 }
 
 MotorThermal stall_thermal(Context& c, Axis a) {
-  return with_two_nodes(motor_thermal(c, a), kUsualPartInWinding, kUsualWindingTime_s);
+  return with_two_nodes(motor_thermal(c, a), motor_habits().winding_part,
+                        motor_habits().winding_time_s);
 }
 
 const std::optional<DutyTemperatures>& duty_temperatures(Context& c, Axis a) {
@@ -78,11 +80,10 @@ const HoldHeat& hold_heat(Context& c, Axis a) {
 }
 
 double mount_K(Context& c, Axis a, double housing_K) {
-  constexpr double kPartIntoMount = 0.5;
   const MotorThermal thermal = motor_thermal(c, a);
   const double drop_KpW = c.rig().axis(a).motor.housing_to_mount_KpW.si.value_or(0);
   const double heat_W = (housing_K - thermal.air_K) / thermal.to_air_KpW;
-  return std::max(housing_K - drop_KpW * kPartIntoMount * heat_W, thermal.air_K);
+  return std::max(housing_K - drop_KpW * motor_habits().part_into_mount * heat_W, thermal.air_K);
 }
 
 std::optional<double> mount_limit_K(const Rig& rig, Axis axis) {

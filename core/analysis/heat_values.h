@@ -42,7 +42,6 @@ std::string why_no_thermal(Context& context, Axis axis);
 MotorThermal motor_thermal(Context& context, Axis axis);
 /// Two nodes in any case: without details the cautious end of what is usual.
 MotorThermal stall_thermal(Context& context, Axis axis);
-inline constexpr double kUsualPartInWinding = 0.4, kUsualWindingTime_s = 5;
 
 /// One cycle of the duty as losses of this axis.
 struct DutyHeat {

@@ -5,15 +5,6 @@
 #include "core/analysis/travel_words.h"
 
 namespace gazewright {
-namespace {
-
-constexpr double kOfProof =
-    0.8;  // of the proof stress while tightening: common practice, no source
-constexpr double kOfPullOut =
-    0.5;  // of the force that pulls an insert out: common practice, no source
-
-}  // namespace
-
 JointTorque joint_torque(Context& c, Axis a) {
   const double stall = stall_torque_Nm(c.model(a));
   if (has_no_stops(c, a)) return {stall, false, {}};
@@ -44,11 +35,12 @@ ScrewCase screw_case(Context& c, Axis a) {
     screw.because = for_axis("needs <axis>.joint.thread", a);
     return screw;
   }
+  const JointRules& rules = joint_rules();
   const double K = nut_factor(*screw.thread, screw.friction);
   screw.preload_N = preload_N(joint.tightening_torque_Nm.value(), K, screw.thread->diameter_m);
-  screw.least_N =
-      screw.preload_N * (1 - kPreloadScatter) * (is_in_plastic(joint) ? kLeftInPlastic : 1);
-  screw.most_N = screw.preload_N * (1 + kPreloadScatter);
+  screw.least_N = screw.preload_N * (1 - rules.preload_scatter) *
+                  (is_in_plastic(joint) ? rules.left_in_plastic : 1);
+  screw.most_N = screw.preload_N * (1 + rules.preload_scatter);
   screw.stress_Pa = tightening_stress_Pa(*screw.thread, screw.friction, screw.preload_N);
   return screw;
 }
@@ -58,11 +50,12 @@ std::optional<double> advised_torque_Nm(const Joint& joint) {
   const ScrewClass* strength = find_screw_class(joint.property_class.value);
   if (thread == nullptr || strength == nullptr) return std::nullopt;
   const double friction = joint.thread_friction.value();
-  const double of_screw = torque_for_stress_Nm(*thread, friction, kOfProof * strength->proof_Pa);
+  const double of_screw =
+      torque_for_stress_Nm(*thread, friction, joint_rules().of_proof * strength->proof_Pa);
   if (!is_in_plastic(joint)) return of_screw;
   if (!joint.pull_out_N.si) return std::nullopt;
-  return std::min(of_screw, nut_factor(*thread, friction) * thread->diameter_m * kOfPullOut *
-                                *joint.pull_out_N.si);
+  return std::min(of_screw, nut_factor(*thread, friction) * thread->diameter_m *
+                                joint_rules().of_pull_out * *joint.pull_out_N.si);
 }
 
 Answer screw_pull_N(Context& c, Axis a) {

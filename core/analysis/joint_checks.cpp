@@ -63,7 +63,8 @@ Compared pull_out(Context& c, Axis a) {
   const double bears = joint.pull_out_N.value();
   if (!screw) return {std::nullopt, bears, screw.because};
   return {screw.most_N, bears,
-          "the largest preload that this torque may give, 35 % above the mean" + say_advice(joint)};
+          "the largest preload that this torque may give, " +
+              say_percent(joint_rules().preload_scatter) + " above the mean" + say_advice(joint)};
 }
 
 Compared lift(Context& c, Axis a) {

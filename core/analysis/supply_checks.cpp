@@ -3,18 +3,16 @@
 #include "core/analysis/checks.h"
 #include "core/analysis/field_value.h"
 #include "core/analysis/say.h"
+#include "core/analysis/say_rule.h"
 #include "core/analysis/supply_values.h"
 #include "core/rig/fields.h"
+#include "core/supply/supply_rules.h"
 #include "core/travel/wire.h"
 
 namespace gazewright {
 namespace {
 
 using Way = Lever::Way;
-constexpr double kMostSag = 0.10, kMostDrop = 0.03;  // common practice, no source
-constexpr double kLastingPart = 0.75;  // of a fuse's rating; UL 248-14 fuses, from memory
-constexpr double kShortPart =
-    2;  // a time-lag fuse stands it for seconds; common practice, no source
 
 constexpr auto kSag = joined(kBothSteps, std::array<InputPath, 1>{"supply.source_resistance"});
 constexpr auto kLeadDrop =
@@ -137,53 +135,63 @@ Compared sag(Context& c, Axis) {
   if (!run.because.empty()) return unknown(run.because);
   const Bus bus = bus_of(c.rig());
   if (run.run.starved)
-    return {std::nullopt, kMostSag,
+    return {std::nullopt, supply_rules().most_sag,
             "the source cannot give the power through its resistance: the voltage collapses",
             Compared::Outcome::impossible};
   const double lost_V = bus.voltage_V - run.run.least_V;
-  return {lost_V / bus.voltage_V, kMostSag,
+  return {lost_V / bus.voltage_V, supply_rules().most_sag,
           say(lost_V, "V", "V") + " of " + say(bus.voltage_V, "V", "V") +
               " in source and leads at " + say(run.run.most_A, "A", "A") +
-              "; the moves are computed without it; 10 % is common practice"};
+              "; the moves are computed without it; " +
+              say_rule(supply_rules().most_sag, "supply", "bus", "most_sag")};
 }
 
 Compared lead_drop(Context& c, Axis) {
   const SupplyRun& run = supply_run(c);
   if (!run.because.empty()) return unknown(run.because);
   const double drop_V = run.run.most_A * lead_ohm(c.rig());
-  return {drop_V / c.rig().supply.voltage_V.value(), kMostDrop,
-          "out and back " + say(drop_V, "V", "V") + " at " + say(run.run.most_A, "A", "A") +
-              "; 3 % is common practice"};
+  return {drop_V / c.rig().supply.voltage_V.value(), wire_rules().most_drop,
+          "out and back " + say(drop_V, "V", "V") + " at " + say(run.run.most_A, "A", "A") + "; " +
+              say_rule(wire_rules().most_drop, "wires", "wire", "most_drop")};
+}
+
+std::string mil_rule() {
+  return say(wire_rules().circular_mil_per_A, "1", "1") + " circular mil per ampere";
 }
 
 Compared lead_current(Context& c, Axis) {
   const double rating_A = wire_rating_A(c.rig().supply.lead_conductor_m.value());
   const DutyUse& use = duty_use(c);
   if (!use.because.empty()) return {std::nullopt, rating_A, use.because};
-  return {use.rms_A, rating_A,
-          "RMS over the duty; 700 circular mil per ampere, for wires in a bundle"};
+  return {use.rms_A, rating_A, "RMS over the duty; " + mil_rule() + ", for wires in a bundle"};
+}
+
+std::string say_times(double factor) {
+  return factor == 2 ? "twice" : say(factor, "1", "1") + " times";
 }
 
 Compared fuse_carries(Context& c, Axis) {
   const double fuse_A = c.rig().supply.fuse_A.value();
   const DutyUse& use = duty_use(c);
   if (!use.because.empty()) return {std::nullopt, fuse_A, use.because};
-  const double lasting_A = use.rms_A / kLastingPart, most_A = worst_current_A(c);
-  const double pulse_A = most_A / kShortPart;
+  const double lasting_A = use.rms_A / wire_rules().fuse_lasting, most_A = worst_current_A(c);
+  const double pulse_A = most_A / wire_rules().fuse_short;
   const std::string peaks = "peaks reach " + say(most_A, "A", "A") + ", " +
                             say_percent(most_A / fuse_A) +
                             " of its rating: compare with its time-current curve, the charging of "
                             "the capacitors at switching on too";
-  return {std::max(lasting_A, pulse_A), fuse_A,
-          (lasting_A >= pulse_A ? "RMS over the duty at 75 % of the rating; "
-                                : "twice the rating for short peaks; ") +
-              peaks};
+  return {
+      std::max(lasting_A, pulse_A), fuse_A,
+      (lasting_A >= pulse_A
+           ? "RMS over the duty at " + say_percent(wire_rules().fuse_lasting) + " of the rating; "
+           : say_times(wire_rules().fuse_short) + " the rating for short peaks; ") +
+          peaks};
 }
 
 Compared fuse_wire(Context& c, Axis) {
   return {c.rig().supply.fuse_A.value(), wire_rating_A(c.rig().supply.lead_conductor_m.value()),
-          "the fuse protects the lead: its rating may not exceed the wire's, 700 circular mil per "
-          "ampere; local codes may ask for less"};
+          "the fuse protects the lead: its rating may not exceed the wire's, " + mil_rule() +
+              "; local codes may ask for less"};
 }
 
 constexpr Lever kBrakeLevers[] = {{"supply.brake_power", Way::up, 1000},

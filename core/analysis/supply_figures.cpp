@@ -147,7 +147,8 @@ const FigureRow kRows[] = {
      Axes::rig,
      of_run<wire_sag_V>,
      true},
-    {{"supply.lead_rating", "Cautious current of a lead", "A", "A", "700 circular mil per ampere",
+    {{"supply.lead_rating", "Cautious current of a lead", "A", "A",
+      "700 circular mil per ampere; as shipped, data file wires",
       "Handbook of Electronic Tables and Formulas", kConductor},
      Axes::rig,
      [](Context& c, Axis) -> Answer {

@@ -3,13 +3,13 @@
 #include "core/analysis/cable_words.h"
 #include "core/analysis/checks.h"
 #include "core/analysis/say.h"
+#include "core/analysis/say_rule.h"
 #include "core/analysis/wire_words.h"
 
 namespace gazewright {
 namespace {
 
 using Way = Lever::Way;
-constexpr double kMostDrop = 0.03;  // common practice, no source
 constexpr const char* kNoRing = "the cable does not go through a slip ring";
 constexpr InputPath kCircuits[]{"<axis>.cable.count", "<axis>.cable.conductors",
                                 "<axis>.cable.ring_circuits"};
@@ -50,14 +50,16 @@ Compared wire_current(Context& c, Axis a) {
   const Cable& cable = c.rig().axis(a).cable;
   if (has_no_cable(cable)) return moot(kNoCable);
   return {cable.current_A.value(), wire_rating_A(cable.conductor_m.value()),
-          "700 circular mil per ampere, for wires in a bundle; one in free air bears about six "
-          "times that"};
+          say(wire_rules().circular_mil_per_A, "1", "1") +
+              " circular mil per ampere, for wires in a bundle; one in free air bears about six "
+              "times that"};
 }
 
 Compared supply_drop(Context& c, Axis a) {
   if (has_no_cable(c.rig().axis(a).cable)) return moot(kNoCable);
-  return {drop_share(c, a), kMostDrop,
-          "out and back " + say(drop_V(c, a), "V", "V") + "; 3 % is common practice"};
+  return {drop_share(c, a), wire_rules().most_drop,
+          "out and back " + say(drop_V(c, a), "V", "V") + "; " +
+              say_rule(wire_rules().most_drop, "wires", "wire", "most_drop")};
 }
 
 constexpr Lever kCircuitLevers[] = {{"<axis>.cable.ring_circuits", Way::up, 100},

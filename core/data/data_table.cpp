@@ -1,65 +1,115 @@
 #include "core/data/data_table.h"
 
 #include <algorithm>
+#include <cctype>
 #include <cmath>
 
+#include "core/data/data_rows.h"
 #include "core/data/data_text.h"
+#include "core/files/spelling.h"
 #include "core/files/yaml_tree.h"
 #include "core/units/units.h"
 
 namespace gazewright {
 namespace {
 
+constexpr std::string_view kHowTo =
+    "write for example {value: 3 GPa, source: \"data sheet of the maker\"}";
+
 std::string text_at(const YamlNode& map, std::string_view key) {
   const YamlNode* found = map.find(key);
   return found != nullptr && found->is_scalar() ? found->value : std::string();
 }
 
+bool is_same_word(std::string_view a, std::string_view b) {
+  return std::ranges::equal(
+      a, b, [](unsigned char x, unsigned char y) { return std::tolower(x) == std::tolower(y); });
+}
+
 /// Reads the values of one row and gathers what is wrong with them.
 class RowReader {
  public:
-  RowReader(DataRow& row, std::vector<std::string>& faults) : row_(row), faults_(faults) {}
+  RowReader(DataRow& row, std::span<const DataColumn> columns, std::vector<Fault>& faults)
+      : row_(row), columns_(columns), faults_(faults) {}
 
-  void read(const std::string& key, const YamlNode& node, std::span<const DataColumn> columns) {
-    const auto column = std::ranges::find(columns, key, &DataColumn::key);
-    if (node.is_scalar() && column == columns.end()) {
-      row_.words[key] = node.value;
-    } else if (column == columns.end()) {
-      fault(key, "is no known column");
-    } else if (!node.is_map()) {
-      fault(key, "is no {value, source}");
-    } else {
-      read_value(key, node, *column);
+  void read(const YamlNode& map) {
+    for (std::size_t i = 0; i < map.children.size(); ++i) {
+      const YamlNode &key = map.keys[i], &node = map.children[i];
+      if (key.value == "note" || key.value == "source") {
+        if (node.is_scalar()) row_.words[key.value] = node.value;
+      }
     }
+    for (std::size_t i = 0; i < map.children.size(); ++i) read(map.keys[i], map.children[i]);
   }
 
  private:
-  void fault(const std::string& key, const std::string& what) {
-    faults_.push_back(row_.name + '.' + key + ' ' + what);
+  std::string source_of_row() const {
+    const auto source = row_.words.find("source");
+    return source == row_.words.end() ? std::string() : source->second;
   }
 
-  void read_value(const std::string& key, const YamlNode& node, const DataColumn& column) {
+  void fault(const YamlNode& key, const std::string& what, std::string fix) {
+    faults_.push_back(
+        {key.at, row_.name + '.' + shortened(key.value) + ' ' + what, std::move(fix)});
+  }
+
+  std::string known_columns(std::string_view key) const {
+    std::vector<std::string> known;
+    std::string all;
+    for (const DataColumn& column : columns_) {
+      known.emplace_back(column.key);
+      all += (all.empty() ? "" : ", ") + known.back();
+    }
+    const std::string near = nearest_word(key, known);
+    return near.empty() ? "the columns of this file are " + all : "did you mean " + near + "?";
+  }
+
+  void read(const YamlNode& key, const YamlNode& node) {
+    if (key.value == "note" || key.value == "source") return;
+    const auto column = std::ranges::find(columns_, key.value, &DataColumn::key);
+    if (column == columns_.end()) {
+      fault(key, "is no known column", known_columns(key.value));
+    } else if (node.is_map()) {
+      const std::string source = text_at(node, "source");
+      read_value(key, *column,
+                 {0, 0, text_at(node, "value"), source.empty() ? source_of_row() : source},
+                 text_at(node, "spread"));
+    } else if (node.is_scalar()) {
+      read_value(key, *column, {0, 0, node.value, source_of_row()}, {});
+    } else {
+      fault(key, "is no {value, source}", std::string(kHowTo));
+    }
+  }
+
+  void read_value(const YamlNode& key, const DataColumn& column, DataValue value,
+                  const std::string& spread) {
     FieldInfo info{};
     info.key = column.key;
     info.si_unit = column.si_unit;
     info.unit = column.unit;
-    DataValue value{0, 0, text_at(node, "value"), text_at(node, "source")};
-    if (value.source.empty()) return fault(key, "has no source");
+    info.least = column.least;
+    info.most = column.most;
+    if (value.source.empty())
+      return fault(key, "has no source", "say where it comes from: " + std::string(kHowTo));
     const auto read = read_quantity(value.written, info);
     if (const auto* problem = std::get_if<UnitProblem>(&read))
-      return fault(key, "cannot be read: " + problem->problem);
+      return fault(key, "cannot be read: " + problem->problem, problem->fix);
     value.si = std::get<Quantity>(read).value();
-    if (const std::string spread = text_at(node, "spread"); !spread.empty()) {
+    if (!spread.empty()) {
       const auto half = read_spread(spread, info, value.si);
       if (const auto* problem = std::get_if<UnitProblem>(&half))
-        return fault(key, "has a spread that cannot be read: " + problem->problem);
+        return fault(key, "has a spread that cannot be read: " + problem->problem, problem->fix);
       value.spread_si = std::get<double>(half);
+      if (!range_problem(info, value.si - value.spread_si).empty())
+        return fault(key, "has a spread that reaches beyond what is possible",
+                     "write the half-width of the range that it is found in");
     }
-    row_.values[key] = std::move(value);
+    row_.values[key.value] = std::move(value);
   }
 
   DataRow& row_;
-  std::vector<std::string>& faults_;
+  std::span<const DataColumn> columns_;
+  std::vector<Fault>& faults_;
 };
 
 }  // namespace
@@ -82,34 +132,60 @@ double DataRow::least(std::string_view key) const {
   const DataValue* found = find(key);
   return found == nullptr ? std::nan("") : found->si - found->spread_si;
 }
+std::string DataRow::source(std::string_view key) const {
+  const DataValue* found = find(key);
+  return found == nullptr ? std::string() : found->source;
+}
+bool DataRow::is_own() const {
+  return std::ranges::any_of(values, [](const auto& one) { return !one.second.own_file.empty(); });
+}
 
 const DataRow* DataTable::find(std::string_view name) const {
-  const auto found = std::ranges::find(rows, name, &DataRow::name);
+  const auto found =
+      std::ranges::find_if(rows, [&](const DataRow& row) { return is_same_word(row.name, name); });
+  return found == rows.end() ? nullptr : &*found;
+}
+DataRow* find_row(std::vector<DataRow>& rows, std::string_view name) {
+  const auto found =
+      std::ranges::find_if(rows, [&](const DataRow& row) { return is_same_word(row.name, name); });
   return found == rows.end() ? nullptr : &*found;
 }
 
-DataTable read_data(std::string_view yaml, std::span<const DataColumn> columns) {
-  DataTable table;
-  std::vector<Fault> faults;
+std::vector<DataRow> read_rows(std::string_view yaml, std::span<const DataColumn> columns,
+                               std::vector<Fault>& faults) {
+  std::vector<DataRow> rows;
+  const std::size_t before = faults.size();
   const auto tree = parse_yaml(yaml, faults);
-  for (const Fault& fault : faults) table.faults.push_back(fault.problem);
-  if (!tree || !tree->is_map()) {
-    table.faults.emplace_back("the file is no map of named rows");
-    return table;
+  if (!tree || tree->is_null()) return rows;  // nothing but comments
+  if (!tree->is_map()) {
+    if (faults.size() == before)
+      faults.push_back({tree->at, "the file is no map of named rows",
+                        "write for example pla: {density: {value: 1.24 g/cm3, source: scale}}"});
+    return rows;
   }
+  rows.reserve(tree->children.size());
   for (std::size_t i = 0; i < tree->children.size(); ++i) {
-    const YamlNode& node = tree->children[i];
-    DataRow row;
-    row.name = tree->keys[i].value;
-    RowReader reader(row, table.faults);
+    const YamlNode &key = tree->keys[i], &node = tree->children[i];
     if (!node.is_map()) {
-      table.faults.push_back(row.name + " is no map");
+      faults.push_back(
+          {key.at, shortened(key.value) + " is no map of values", std::string(kHowTo)});
       continue;
     }
-    for (std::size_t k = 0; k < node.children.size(); ++k)
-      reader.read(node.keys[k].value, node.children[k], columns);
-    table.rows.push_back(std::move(row));
+    DataRow row;
+    row.name = key.value;
+    row.at = key.at;
+    RowReader(row, columns, faults).read(node);
+    rows.push_back(std::move(row));
   }
+  return rows;
+}
+
+DataTable read_data(std::string_view yaml, std::span<const DataColumn> columns,
+                    const std::string& file) {
+  std::vector<Fault> faults;
+  DataTable table;
+  table.rows = read_rows(yaml, columns, faults);
+  table.faults = to_diagnostics(std::move(faults), yaml, file);
   return table;
 }
 

@@ -3,17 +3,11 @@
 #include <algorithm>
 #include <cctype>
 
-#include "core/data/data_text.h"
+#include "core/data/data_library.h"
 #include "core/files/spelling.h"
 
 namespace gazewright {
 namespace {
-
-constexpr DataColumn kColumns[]{
-    {"modulus", "Pa", "GPa"},        {"layer_modulus", "Pa", "GPa"}, {"strength", "Pa", "MPa"},
-    {"layer_strength", "Pa", "MPa"}, {"softening", "K", "degC"},     {"density", "kg/m3", "g/cm3"},
-    {"shear_share", "1", "1"},
-};
 
 std::string lower(std::string_view text) {
   std::string small(text);
@@ -41,7 +35,7 @@ Quantity quantity_of(const DataRow& row, std::string_view key) {
 Material material_of(const DataRow& row) {
   Material material;
   material.name = row.name;
-  material.source = "resources/data/materials.yaml";
+  material.source = row.is_own() ? "own materials.yaml" : "resources/data/materials.yaml";
   material.modulus_Pa = quantity_of(row, "modulus");
   material.layer_modulus_Pa = quantity_of(row, "layer_modulus");
   material.strength_Pa = quantity_of(row, "strength");
@@ -53,14 +47,11 @@ Material material_of(const DataRow& row) {
 
 }  // namespace
 
-const DataTable& material_table() {
-  static const DataTable table = read_data(data_text("materials"), kColumns);
-  return table;
-}
+const DataTable& material_table() { return data_table("materials"); }
 
 std::optional<Material> find_material(const Rig& rig, std::string_view name) {
   if (const Material* own = own_material(rig, name)) return *own;
-  const DataRow* row = material_table().find(lower(name));
+  const DataRow* row = material_table().find(name);
   return row == nullptr ? std::nullopt : std::optional(material_of(*row));
 }
 
@@ -68,7 +59,7 @@ std::string material_source(const Rig& rig, std::string_view name, std::string_v
   if (const Material* own = own_material(rig, name)) {
     return own->source.empty() ? "the rig's own, no source stated" : own->source;
   }
-  const DataRow* row = material_table().find(lower(name));
+  const DataRow* row = material_table().find(name);
   const DataValue* value = row == nullptr ? nullptr : row->find(key);
   return value == nullptr ? std::string() : value->source;
 }
@@ -90,7 +81,7 @@ std::string material_problem(const Rig& rig, std::string_view name) {
     text += "; did you mean " + near + "?";
   text += " There are ";
   for (std::size_t i = 0; i < names.size(); ++i) text += (i > 0 ? ", " : "") + names[i];
-  return text + "; a material of your own can be added to the rig";
+  return text + "; a material of your own can be added to the rig or to your data folder";
 }
 
 double least_of(const Quantity& quantity) { return quantity.value() - quantity.spread_si; }

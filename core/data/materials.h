@@ -8,10 +8,11 @@
 #include "core/data/data_table.h"
 #include "core/rig/rig.h"
 
-/// Materials by their name: the rig's own first, then those of resources/data/materials.yaml.
+/// Materials by their name: the rig's own first, then those of the data file materials with the
+/// user's own rows.
 namespace gazewright {
 
-/// The built-in table, parsed once; columns: modulus, layer_modulus, strength, layer_strength [Pa],
+/// The table in force; columns: modulus, layer_modulus, strength, layer_strength [Pa],
 /// softening [K], density [kg/m³], shear_share [1].
 const DataTable& material_table();
 

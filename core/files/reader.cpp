@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/data/data_files.h"
 #include "core/files/spelling.h"
 #include "core/units/units.h"
 
@@ -147,6 +148,18 @@ void Reader::read_text_at(const YamlNode& node, const std::string& path, std::st
           "write a text, in quotes where it holds : or #");
 }
 
+namespace {
+
+/// Where the choices are rows of a data file, the user may add some.
+std::string own_row_hint(std::string_view key) {
+  const std::string_view file = data_file_of(key);
+  return file.empty()
+             ? std::string()
+             : "; one of your own goes into " + std::string(file) + ".yaml of your data folder";
+}
+
+}  // namespace
+
 void Reader::read_choice_at(const YamlNode& node, const std::string& path, const ChoiceInfo& info,
                             Choice& choice) {
   place(path, node);
@@ -163,7 +176,7 @@ void Reader::read_choice_at(const YamlNode& node, const std::string& path, const
   const std::string found =
       node.is_scalar() ? "\"" + shortened(node.value) + "\"" : std::string(words_of_kind(node));
   error(node, called(info.label, path) + ": " + found + " is not one of its choices",
-        "write " + all);
+        "write " + all + own_row_hint(info.key));
 }
 
 void Reader::read_list_at(const YamlNode& node, const std::string& path,

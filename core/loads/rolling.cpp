@@ -1,65 +1,73 @@
 #include "core/loads/rolling.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <limits>
 #include <span>
+#include <vector>
+
+#include "core/data/prepared.h"
 
 namespace gazewright {
 namespace {
 
 constexpr double kRadPerDeg = 3.14159265358979323846 / 180;
 
+/// By relative axial load, of one contact angle.
 struct FactorRow {
-  double f0Fa_per_C0, e, Y;
+  double f0Fa_per_C0, e, X, Y;
 };
-// ISO 281:2007 table 3, radial contact ball bearings, normal clearance; nine public catalogues and
-// textbooks print these rows.
-constexpr std::array<FactorRow, 9> kDeepGroove{{{0.172, 0.19, 2.30},
-                                                {0.345, 0.22, 1.99},
-                                                {0.689, 0.26, 1.71},
-                                                {1.03, 0.28, 1.55},
-                                                {1.38, 0.30, 1.45},
-                                                {2.07, 0.34, 1.31},
-                                                {3.45, 0.38, 1.15},
-                                                {5.17, 0.42, 1.04},
-                                                {6.89, 0.44, 1.00}}};
-constexpr double kDeepGrooveX = 0.56;
-// The same table, 15 deg; from memory.
-constexpr std::array<FactorRow, 9> kFifteenDegrees{{{0.178, 0.38, 1.47},
-                                                    {0.357, 0.40, 1.40},
-                                                    {0.714, 0.43, 1.30},
-                                                    {1.07, 0.46, 1.23},
-                                                    {1.43, 0.47, 1.19},
-                                                    {2.14, 0.50, 1.12},
-                                                    {3.57, 0.55, 1.02},
-                                                    {5.35, 0.56, 1.00},
-                                                    {7.14, 0.56, 1.00}}};
-constexpr double kFifteenDegreesX = 0.44;
-
 struct AngleRow {
   double degrees, e, X, Y;
 };
-// The same table, single row, 20 deg and more; from memory.
-constexpr std::array<AngleRow, 6> kAngles{{{20, 0.57, 0.43, 1.00},
-                                           {25, 0.68, 0.41, 0.87},
-                                           {30, 0.80, 0.39, 0.76},
-                                           {35, 0.95, 0.37, 0.66},
-                                           {40, 1.14, 0.35, 0.57},
-                                           {45, 1.34, 0.33, 0.50}}};
 struct StaticRow {
   double degrees, X0, Y0;
 };
-// ISO 76:2006, single row; 0 deg as public sources print it, the others from memory.
-constexpr std::array<StaticRow, 8> kStatic{{{0, 0.6, 0.5},
-                                            {15, 0.5, 0.46},
-                                            {20, 0.5, 0.42},
-                                            {25, 0.5, 0.38},
-                                            {30, 0.5, 0.33},
-                                            {35, 0.5, 0.29},
-                                            {40, 0.5, 0.26},
-                                            {45, 0.5, 0.22}}};
+/// resources/data/bearings.yaml by what each row is for, sorted.
+struct Tables {
+  std::vector<FactorRow> deep_groove, fifteen_degrees;
+  std::vector<AngleRow> angles;
+  std::vector<StaticRow> still;
+  double ball_safety = 0, roller_safety = 0;
+};
+
+/// A row's contact angle, without what is rounded on the way to radians and back.
+double degrees_of(const DataRow& row) {
+  return std::round(row.si("angle") / kRadPerDeg * 1e6) / 1e6;
+}
+
+/// In the order of the key, one row for each of its values.
+template <class Row>
+void put_in_order(std::vector<Row>& rows, double Row::*key) {
+  std::ranges::stable_sort(rows, {}, key);
+  const auto doubled = std::ranges::unique(rows, {}, key);
+  rows.erase(doubled.begin(), doubled.end());
+}
+
+Tables read_tables() {
+  Tables tables;
+  for (const DataRow& row : data_table("bearings").rows) {
+    if (row.find("x0") != nullptr)
+      tables.still.push_back({degrees_of(row), row.si("x0"), row.si("y0")});
+    else if (row.find("load") != nullptr)
+      (degrees_of(row) < 7.5 ? tables.deep_groove : tables.fifteen_degrees)
+          .push_back({row.si("load"), row.si("e"), row.si("x"), row.si("y")});
+    else if (row.find("angle") != nullptr)
+      tables.angles.push_back({degrees_of(row), row.si("e"), row.si("x"), row.si("y")});
+  }
+  put_in_order(tables.deep_groove, &FactorRow::f0Fa_per_C0);
+  put_in_order(tables.fifteen_degrees, &FactorRow::f0Fa_per_C0);
+  put_in_order(tables.angles, &AngleRow::degrees);
+  put_in_order(tables.still, &StaticRow::degrees);
+  tables.ball_safety = data_table("bearings").find("ball")->si("static_safety");
+  tables.roller_safety = data_table("bearings").find("roller")->si("static_safety");
+  return tables;
+}
+
+const Tables& tables() {
+  static Prepared<Tables> prepared(read_tables);
+  return prepared.get();
+}
 
 double mix(double a, double b, double part) { return a + part * (b - a); }
 
@@ -77,9 +85,9 @@ Between<Row> between(std::span<const Row> rows, double Row::*key, double x) {
   return {low, high, std::clamp((x - low.*key) / (high.*key - low.*key), 0.0, 1.0)};
 }
 
-AxialFactors by_load(std::span<const FactorRow> rows, double X, double load) {
+AxialFactors by_load(std::span<const FactorRow> rows, double load) {
   const auto [low, high, part] = between(rows, &FactorRow::f0Fa_per_C0, load);
-  return {mix(low.e, high.e, part), X, mix(low.Y, high.Y, part)};
+  return {mix(low.e, high.e, part), mix(low.X, high.X, part), mix(low.Y, high.Y, part)};
 }
 
 AxialFactors mixed(const AxialFactors& a, const AxialFactors& b, double part) {
@@ -91,8 +99,8 @@ double dynamic_load_N(const AxialFactors& f, double radial_N, double axial_N) {
 }
 
 double static_ball_load_N(double contact_angle_rad, double radial_N, double axial_N) {
-  const auto [low, high, part] = between(std::span<const StaticRow>(kStatic), &StaticRow::degrees,
-                                         contact_angle_rad / kRadPerDeg);
+  const auto [low, high, part] = between(std::span<const StaticRow>(tables().still),
+                                         &StaticRow::degrees, contact_angle_rad / kRadPerDeg);
   return std::max(radial_N,
                   mix(low.X0, high.X0, part) * radial_N + mix(low.Y0, high.Y0, part) * axial_N);
 }
@@ -101,14 +109,14 @@ double static_ball_load_N(double contact_angle_rad, double radial_N, double axia
 
 AxialFactors ball_factors(double contact_angle_rad, double f0Fa_per_C0) {
   const double degrees = contact_angle_rad / kRadPerDeg;
-  const AxialFactors fifteen = by_load(kFifteenDegrees, kFifteenDegreesX, f0Fa_per_C0);
-  if (degrees <= 15)
-    return mixed(by_load(kDeepGroove, kDeepGrooveX, f0Fa_per_C0), fifteen, degrees / 15);
-  const AngleRow& first = kAngles.front();
+  const Tables& all = tables();
+  const AxialFactors fifteen = by_load(all.fifteen_degrees, f0Fa_per_C0);
+  if (degrees <= 15) return mixed(by_load(all.deep_groove, f0Fa_per_C0), fifteen, degrees / 15);
+  const AngleRow& first = all.angles.front();
   if (degrees < first.degrees)
     return mixed(fifteen, {first.e, first.X, first.Y}, (degrees - 15) / (first.degrees - 15));
   const auto [low, high, part] =
-      between(std::span<const AngleRow>(kAngles), &AngleRow::degrees, degrees);
+      between(std::span<const AngleRow>(all.angles), &AngleRow::degrees, degrees);
   return mixed({low.e, low.X, low.Y}, {high.e, high.X, high.Y}, part);
 }
 
@@ -149,7 +157,9 @@ double thrust_of_radial_N(const RollingBearing& bearing, double radial_N) {
   return half_loaded * radial_N * std::tan(bearing.contact_angle_rad);
 }
 
-double wanted_static_safety(Rolling rolling) { return rolling == Rolling::ball ? 1.5 : 3; }
+double wanted_static_safety(Rolling rolling) {
+  return rolling == Rolling::ball ? tables().ball_safety : tables().roller_safety;
+}
 
 PairLoad pair_load(double radial_N, double moment_Nm, double spacing_m, double overhang_m) {
   const double arms = overhang_m / spacing_m, couple_N = moment_Nm / spacing_m;

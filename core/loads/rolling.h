@@ -22,8 +22,8 @@ struct AxialFactors {
 };
 /// Of a ball bearing, linear between the rows and angles of the table and held beyond its ends.
 /// @param f0Fa_per_C0  relative axial load, used up to 15 deg.
-/// Source: ISO 281:2007 table 3, normal clearance; the deep-groove rows as public catalogues print
-/// them, the other rows from memory.
+/// Source: ISO 281:2007 table 3, normal clearance; the rows with their sources are in
+/// resources/data/bearings.yaml.
 AxialFactors ball_factors(double contact_angle_rad, double f0Fa_per_C0);
 
 /// Dynamic and static equivalent radial load. [N]
@@ -53,7 +53,7 @@ double rating_life_turns(Rolling rolling, double dynamic_rating_N, double equiva
 double thrust_of_radial_N(const RollingBearing& bearing, double radial_N);
 
 /// Static safety C0/P0 that is asked for where a load may come as a shock: 1.5 for balls, 3 for
-/// rollers. Source: guide values of ISO 76, as public tables print them.
+/// rollers, resources/data/bearings.yaml.
 double wanted_static_safety(Rolling rolling);
 
 /// How two bearings share a radial force and a moment that lies anyhow across the axis. The force

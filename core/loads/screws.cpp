@@ -1,31 +1,23 @@
 #include "core/loads/screws.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
+
+#include "core/data/prepared.h"
 
 namespace gazewright {
 namespace {
 
-// Diameters and pitches: ISO 261, coarse. Heads: mean of ISO 4762's head and ISO 273's medium hole,
-// from memory.
-constexpr std::array<Thread, 7> kThreads{{{"M2", 2e-3, 0.4e-3, 3.1e-3},
-                                          {"M2.5", 2.5e-3, 0.45e-3, 3.7e-3},
-                                          {"M3", 3e-3, 0.5e-3, 4.45e-3},
-                                          {"M4", 4e-3, 0.7e-3, 5.75e-3},
-                                          {"M5", 5e-3, 0.8e-3, 7.0e-3},
-                                          {"M6", 6e-3, 1.0e-3, 8.3e-3},
-                                          {"M8", 8e-3, 1.25e-3, 11.0e-3}}};
-constexpr std::array<ScrewClass, 8> kClasses{{
-    {"4.8", 310e6, 420e6},    // ISO 898-1 table 3, from memory
-    {"5.8", 380e6, 520e6},    // ISO 898-1 table 3, from memory
-    {"8.8", 580e6, 800e6},    // ISO 898-1 tables 3 to 5, as public tables print them
-    {"10.9", 830e6, 1040e6},  // the same
-    {"12.9", 970e6, 1220e6},  // the same
-    {"A2-50", 210e6, 500e6},  // ISO 3506-1, 0.2 % proof strength, from memory
-    {"A2-70", 450e6, 700e6},  // the same
-    {"A4-80", 600e6, 800e6},  // the same
-}};
+Thread thread_of(const DataRow& row) {
+  return {row.name, row.si("diameter"), row.si("pitch"), row.si("head_mean")};
+}
+ScrewClass class_of(const DataRow& row) { return {row.name, row.si("proof"), row.si("tensile")}; }
+
+JointRules read_rules() {
+  const DataRow& row = *data_table("joints").find("tightening");
+  return {row.si("preload_scatter"), row.si("left_in_plastic"), row.si("share_of_proof"),
+          row.si("share_of_pull_out")};
+}
 
 template <class Rows>
 auto* find(const Rows& rows, std::string_view name) {
@@ -46,8 +38,18 @@ double Thread::stress_area_m2() const {
   return M_PI / 4 * d * d;
 }
 
-const Thread* find_thread(std::string_view name) { return find(kThreads, name); }
-const ScrewClass* find_screw_class(std::string_view name) { return find(kClasses, name); }
+const Thread* find_thread(std::string_view name) {
+  static Prepared<std::vector<Thread>> threads([] { return rows_of("threads", thread_of); });
+  return find(threads.get(), name);
+}
+const ScrewClass* find_screw_class(std::string_view name) {
+  static Prepared<std::vector<ScrewClass>> classes([] { return rows_of("screws", class_of); });
+  return find(classes.get(), name);
+}
+const JointRules& joint_rules() {
+  static Prepared<JointRules> rules(read_rules);
+  return rules.get();
+}
 
 double nut_factor(const Thread& thread, double friction) {
   return (thread_torque_m(thread, friction) + thread.head_mean_m / 2 * friction) /

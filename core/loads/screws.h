@@ -6,7 +6,7 @@
 /// resources/handbook/loads.md.
 namespace gazewright {
 
-/// A metric coarse thread and the head of its cap screw.
+/// A metric thread and the head of its cap screw: a row of resources/data/threads.yaml.
 struct Thread {
   std::string_view name;       ///< "M4"
   double diameter_m, pitch_m;  ///< d, P
@@ -18,7 +18,7 @@ struct Thread {
 };
 const Thread* find_thread(std::string_view name);  ///< null: not in the table
 
-/// Strength of a property class.
+/// Strength of a property class: a row of resources/data/screws.yaml.
 struct ScrewClass {
   std::string_view name;        ///< "8.8", "A2-70"
   double proof_Pa, tensile_Pa;  ///< Sp, or the 0.2 % proof strength of stainless steel; Rm
@@ -30,11 +30,14 @@ const ScrewClass* find_screw_class(std::string_view name);  ///< null: not in th
 double nut_factor(const Thread& thread, double friction);
 /// F = T/(K·d). Source: T. H. Wentzell, Machine Design, ex. 6.1. [N]
 double preload_N(double torque_Nm, double nut_factor, double diameter_m);
-/// A torque wrench leaves the preload this part off, either way. Source: SAND2008-0371, appendix C.
-inline constexpr double kPreloadScatter = 0.35;
-/// Part of the preload that is left where plastic is clamped or holds the thread: it creeps. Common
-/// practice, no source.
-inline constexpr double kLeftInPlastic = 0.5;
+/// Rules for tightening, with their sources in resources/data/joints.yaml. Shares.
+struct JointRules {
+  double preload_scatter;  ///< what a torque wrench leaves the preload off, either way
+  double left_in_plastic;  ///< of the preload where plastic is clamped or holds the thread
+  double of_proof;         ///< of the proof stress while tightening
+  double of_pull_out;      ///< of the force that pulls an insert out
+};
+const JointRules& joint_rules();
 
 /// Stress while tightening, pull and twist together by von Mises on the stress area. [Pa]
 double tightening_stress_Pa(const Thread& thread, double friction, double preload_N);

@@ -2,14 +2,12 @@
 
 #include "core/heat/limits.h"
 #include "core/rig/field_walk.h"
+#include "core/supply/supply_rules.h"
+#include "core/travel/bend_rule.h"
 #include "core/travel/cable_twist.h"
 
 namespace gazewright {
 namespace {
-
-// Lasting bends of any but polyimide cable, of a ribbon in thicknesses: NASA-STD-8739.4, 7.3.21.
-constexpr double kBendDiameters = 10;
-constexpr double kChopperOfTrip = 0.9;  // common practice, no source
 
 void fill_default(const FieldRef& field) {
   if (const auto* quantity = std::get_if<QuantityRef>(&field)) {
@@ -30,8 +28,8 @@ void fill_following(AxisParts& axis) {
     fill_with(axis.gearbox.back_efficiency, std::max(0.0, 2 - 1 / *efficiency));
   if (const auto& outer_m = axis.cable.outer_diameter_m.si) {
     fill_with(axis.cable.thickness_m, *outer_m);
-    fill_with(axis.cable.bend_radius_m,
-              kBendDiameters * std::min(*outer_m, *axis.cable.thickness_m.si));
+    const double bent_m = std::min(*outer_m, *axis.cable.thickness_m.si);
+    fill_with(axis.cable.bend_radius_m, bend_rule(bent_m < *outer_m).lasting * bent_m);
     fill_with(axis.cable.lay_radius_m, packed_lay_radius_m(axis.cable.count.value(), *outer_m));
   }
   fill_with(axis.homing.park_rad, axis.homing.home_rad.si);
@@ -41,7 +39,7 @@ void fill_following(AxisParts& axis) {
 
 void fill_following(Rig& rig) {
   if (const auto& trip_V = rig.supply.trip_voltage_V.si)
-    fill_with(rig.supply.brake_voltage_V, kChopperOfTrip * *trip_V);
+    fill_with(rig.supply.brake_voltage_V, supply_rules().chopper_of_trip * *trip_V);
   fill_with(rig.tracking.passing_distance_m, rig.task.target_distance_m.si);
   for (Detector& detector : rig.detectors) {
     fill_with(detector.frame_rate_Hz, rig.camera.frame_rate_Hz.si);

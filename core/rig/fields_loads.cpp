@@ -1,4 +1,6 @@
+#include "core/data/prepared.h"
 #include "core/rig/field_rows.h"
+#include "core/rig/listed_choices.h"
 
 namespace gazewright {
 using namespace rows;
@@ -66,15 +68,15 @@ constexpr QuantityRow<Bearing> kBearing[]{
      &Bearing::life_s},
 };
 
-constexpr std::string_view kThreads[]{"unstated", "M2", "M2.5", "M3", "M4", "M5", "M6", "M8"};
-constexpr std::string_view kClasses[]{"8.8",  "4.8",   "5.8",   "10.9",
-                                      "12.9", "A2-70", "A4-80", "A2-50"};
+constexpr std::string_view kThreads[]{"unstated"};  // and the rows of threads.yaml
 constexpr std::string_view kHolds[]{"nut", "metal", "insert", "print"};
 constexpr std::string_view kShafts[]{"none", "clamp", "flat", "key"};
 constexpr ChoiceRow<Joint> kJointChoices[]{
     {{"thread", "Thread", kThreads, "Of the screws that hold the load on the output."},
      &Joint::thread},
-    {{"property_class", "Property class", kClasses,
+    {{"property_class",
+      "Property class",
+      {},  // the rows of screws.yaml
       "Of the screws: on their heads; A2-70 is the usual stainless steel."},
      &Joint::property_class},
     {{"holds_in", "Holds in", kHolds,
@@ -210,7 +212,8 @@ const PartTable<Bearing>& table_of<Bearing>() {
 }
 template <>
 const PartTable<Joint>& table_of<Joint>() {
-  return kJointTable;
+  static Prepared<ListedTable<Joint>> listed([] { return with_listed_choices(kJointTable); });
+  return listed.get().table;
 }
 template <>
 const PartTable<Balance>& table_of<Balance>() {

@@ -1,4 +1,6 @@
+#include "core/data/prepared.h"
 #include "core/rig/field_rows.h"
+#include "core/rig/listed_choices.h"
 
 namespace gazewright {
 using namespace rows;
@@ -13,7 +15,7 @@ constexpr TextRow<Motor> kMotorTexts[]{
      &Motor::mount_material},
 };
 
-constexpr std::string_view kInsulation[]{"unstated", "A", "E", "B", "F", "H", "N"};
+constexpr std::string_view kInsulation[]{"unstated"};  // and the rows of insulation.yaml
 constexpr ChoiceRow<Motor> kMotorChoices[]{
     {{"insulation", "Insulation class", kInsulation,
       "Thermal class of the winding; gives its limit where none is entered: A 105, E 120, B 130, F "
@@ -139,7 +141,8 @@ constexpr PartTable<Drive> kDriveTable{{}, kDrive, {}};
 
 template <>
 const PartTable<Motor>& table_of<Motor>() {
-  return kMotorTable;
+  static Prepared<ListedTable<Motor>> listed([] { return with_listed_choices(kMotorTable); });
+  return listed.get().table;
 }
 template <>
 const PartTable<Drive>& table_of<Drive>() {

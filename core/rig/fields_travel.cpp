@@ -1,12 +1,13 @@
+#include "core/data/prepared.h"
 #include "core/rig/field_rows.h"
+#include "core/rig/listed_choices.h"
 
 namespace gazewright {
 using namespace rows;
 
 namespace {
 constexpr std::string_view kKinds[]{"tab", "trailing", "window"};
-constexpr std::string_view kMaterials[]{"unstated", "pla",           "petg",      "asa",
-                                        "nylon",    "polycarbonate", "aluminium", "steel"};
+constexpr std::string_view kMaterials[]{"unstated"};  // and the rows of materials.yaml
 constexpr ChoiceRow<Stops> kStopChoices[]{
     {{"kind", "Kind", kKinds,
       "tab: a tab meets a post, under one turn. trailing: loose tabs between them add a turn each. "
@@ -84,7 +85,9 @@ constexpr PartTable<Stops> kStopsTable{{}, kStops, kStopChoices};
 
 template <>
 const PartTable<Stops>& table_of<Stops>() {
-  return kStopsTable;
+  static Prepared<ListedTable<Stops>> listed(
+      [] { return with_listed_choices(kStopsTable, "strength"); });
+  return listed.get().table;
 }
 
 }  // namespace gazewright

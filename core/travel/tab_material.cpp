@@ -4,19 +4,21 @@
 #include <vector>
 
 #include "core/data/materials.h"
+#include "core/data/prepared.h"
 
 namespace gazewright {
 namespace {
 
 constexpr double kPrintedShear = 0.5;  // common practice, no source
 
-std::vector<TabMaterial> tab_materials_of(const DataTable& table) {
+std::vector<TabMaterial> read_tab_materials() {
   std::vector<TabMaterial> materials;
-  for (const DataRow& row : table.rows) {
+  for (const DataRow& row : material_table().rows) {
     const DataValue* strength = row.find("strength");
     if (strength == nullptr) continue;
-    materials.push_back({row.name, strength->si - strength->spread_si,
-                         strength->si + strength->spread_si, row.si("shear_share")});
+    materials.push_back(
+        {row.name, strength->si - strength->spread_si, strength->si + strength->spread_si,
+         row.find("shear_share") == nullptr ? kPrintedShear : row.si("shear_share")});
   }
   return materials;
 }
@@ -30,8 +32,8 @@ const TabMaterial* material_of(const Stops& stops) {
 }  // namespace
 
 std::span<const TabMaterial> tab_materials() {
-  static const std::vector<TabMaterial> materials = tab_materials_of(material_table());
-  return materials;
+  static Prepared<std::vector<TabMaterial>> prepared(read_tab_materials);
+  return prepared.get();
 }
 
 std::optional<TabStrength> tab_strength(const Stops& stops) {

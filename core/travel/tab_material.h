@@ -10,7 +10,7 @@
 namespace gazewright {
 
 /// Tensile strength of a material as parts are found to have it; metals: where they yield. From
-/// resources/data/materials.yaml; printed plastics lying flat, pulled along their layers.
+/// the data file materials; printed plastics lying flat, pulled along their layers.
 struct TabMaterial {
   std::string_view name;  ///< an option of stops.material
   double least_Pa, most_Pa;

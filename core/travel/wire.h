@@ -4,17 +4,22 @@
 /// gauge.
 namespace gazewright {
 
-/// Annealed copper at 20 °C, 1/58 Ω·mm²/m, and its rise with temperature. Source: IEC 60028, 100 %
-/// IACS.
-inline constexpr double kCopper_ohmm = 1e-6 / 58, kCopper_1pK = 0.00393;
+/// Copper, wires and fuses, with their sources in resources/data/wires.yaml.
+struct WireRules {
+  double copper_ohmm, copper_1pK;   ///< at 20 °C, and its rise with the temperature
+  double circular_mil_per_A;        ///< cross-section that a wire needs
+  double most_drop;                 ///< of the supply's voltage, out and back
+  double fuse_lasting, fuse_short;  ///< of a fuse's rating: for ever, for seconds
+};
+const WireRules& wire_rules();
 inline constexpr double kCopperReference_K = 293.15;
 
 /// ρ·(1 + α·(T − 20 °C))/A. [Ω/m]
 double wire_resistance_ohmpm(double copper_diameter_m, double temperature_K = kCopperReference_K);
 /// Out and back, 2·I·R'·L. [V]
 double wire_drop_V(double current_A, double resistance_ohmpm, double one_way_m);
-/// 700 circular mil an ampere: cautious, for wires in a bundle; one in free air carries about six
-/// times that. Source: Handbook of Electronic Tables and Formulas. [A]
+/// By WireRules::circular_mil_per_A, 700 unless the user changed it: cautious, for wires in a
+/// bundle; one in free air carries about six times that. [A]
 double wire_rating_A(double copper_diameter_m);
 
 }  // namespace gazewright

@@ -20,6 +20,9 @@ struct Streams {
   int out_handle = -1;       ///< instead of `out` where not -1
 };
 
+/// The tester's own data files stay out of the tests.
+[[maybe_unused]] const int kNoOwnData = setenv("XDG_DATA_HOME", "/nonexistent", 1);
+
 /// Runs the program to its end with files as its streams.
 int spawn(const std::vector<std::string>& arguments, const Streams& streams) {
   std::vector<char*> words;

@@ -34,7 +34,8 @@ const std::vector<Wrong>& wrong_usages() {
        "--json and --csv exclude each other\n  fix: give one of the two"},
       {{"figures", kNewt, "--json=yes"}, "--json takes no value\n  fix: write --json alone"},
       {{"figures", kNewt, "--axis", "pan"},
-       "--axis does not belong to the verb figures\n  fix: figures takes --json, --csv, --strict"},
+       "--axis does not belong to the verb figures\n  fix: figures takes --json, --csv, --strict, "
+       "--data"},
       {{"trace", kNewt}, "trace needs an axis\n  fix: add --axis pan, --axis tilt or --both"},
       {{"trace", kNewt, "--axis", "roll"},
        "there is no axis \"roll\"\n  fix: write --axis pan or --axis tilt"},
@@ -66,7 +67,7 @@ const std::vector<Wrong>& wrong_usages_of_later_verbs() {
       {{"sweep", kNewt, "--axis", "pan", "--ratio", "1:1e300:1e-300"},
        "--ratio 1:1e300:1e-300 has more than 10000 ratios\n  fix: take a longer step"},
       {{"travel", kNewt, "--axis", "pan"},
-       "--axis does not belong to the verb travel\n  fix: travel takes --step, --out"},
+       "--axis does not belong to the verb travel\n  fix: travel takes --step, --out, --data"},
       {{"travel", kNewt, "--step", "5"},
        "--step 5: 5 has no unit; an angle is due\n"
        "  fix: write an angle from 0.25 deg to 30 deg, for example --step 2deg"},

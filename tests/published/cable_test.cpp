@@ -47,7 +47,7 @@ TEST(Wire, OfATextbookHasItsResistance) {
   // Source: J. O. Bird, Electrical Circuit Theory and Technology, ch. 3, problem 7: 1200 m of 12 mm
   // with ρ = 1.7e-8 have 0.180 Ω (0.1804). Ours is of 1/58 Ω·mm²/m.
   const double ohm = 1200 * wire_resistance_ohmpm(0.012);
-  EXPECT_NEAR(ohm * 1.7e-8 / kCopper_ohmm, 0.1804, tol(5e-5));
+  EXPECT_NEAR(ohm * 1.7e-8 / wire_rules().copper_ohmm, 0.1804, tol(5e-5));
 }
 
 TEST(Wire, DropsVoltageOutAndBack) {

@@ -76,8 +76,8 @@ TEST(PublishedScrews, PreloadScattersByAThird) {
   // 14 400 lbf, from 9360 to 19 440.
   const double mean = preload_N(1800 * kInchPound_Nm, 0.2, 0.625 * kInch_m) / kPound_N;
   EXPECT_NEAR(mean, 14400, tol(1e-9) * 14400);
-  EXPECT_NEAR(mean * (1 - kPreloadScatter), 9360, tol(1e-9) * 14400);
-  EXPECT_NEAR(mean * (1 + kPreloadScatter), 19440, tol(1e-9) * 14400);
+  EXPECT_NEAR(mean * (1 - joint_rules().preload_scatter), 9360, tol(1e-9) * 14400);
+  EXPECT_NEAR(mean * (1 + joint_rules().preload_scatter), 19440, tol(1e-9) * 14400);
 }
 
 TEST(PublishedScrews, NutFactorOfADryScrewIsAboutTheTextbooks) {

@@ -48,10 +48,11 @@ TEST(DataTable, ReadsValuesWithUnitSpreadAndSource) {
 TEST(DataTable, NamesWhatItCannotRead) {
   const auto fault = [](const char* row) {
     const DataTable table = read_data(std::string("brick:\n  ") + row + "\n", kColumns);
-    return table.faults.size() == 1 ? table.faults.front() : std::string("not one fault");
+    return table.faults.size() == 1 ? table.faults.front().problem : std::string("not one fault");
   };
   EXPECT_EQ(fault("mass: {value: 3 kg}"), "brick.mass has no source");
-  EXPECT_EQ(fault("mass: 3 kg"), "brick.mass is no {value, source}");
+  EXPECT_EQ(fault("mass: 3 kg"), "brick.mass has no source");
+  EXPECT_EQ(fault("mass: [3 kg]"), "brick.mass is no {value, source}");
   EXPECT_EQ(fault("width: {value: 3 mm, source: ruler}"), "brick.width is no known column");
   EXPECT_TRUE(fault("mass: {value: 3, source: scale}").starts_with("brick.mass cannot be read: "));
   EXPECT_TRUE(fault("mass: {value: 3 mm, source: a}").starts_with("brick.mass cannot be read: "));
@@ -63,7 +64,7 @@ TEST(DataTable, NamesWhatItCannotRead) {
 
 TEST(Materials, TheTableIsReadWithoutAFaultAndEveryValueHasItsSource) {
   const DataTable& table = material_table();
-  for (const std::string& fault : table.faults) ADD_FAILURE() << fault;
+  for (const Diagnostic& fault : table.faults) ADD_FAILURE() << to_text(fault);
   EXPECT_EQ(table.rows.size(), 7u);
   for (const DataRow& row : table.rows) {
     EXPECT_EQ(row.values.size(), 7u) << row.name;
@@ -106,7 +107,8 @@ TEST(Materials, AnUnknownNameSaysWhichThereAre) {
   EXPECT_EQ(material_problem(Rig{}, "Steel"), "");
   EXPECT_EQ(material_problem(Rig{}, "petq"),
             "there is no material “petq”; did you mean petg? There are pla, petg, asa, nylon, "
-            "polycarbonate, aluminium, steel; a material of your own can be added to the rig");
+            "polycarbonate, aluminium, steel; a material of your own can be added to the rig or "
+            "to your data folder");
   EXPECT_FALSE(find_material(Rig{}, "")) << "a material without a name is none";
 }
 

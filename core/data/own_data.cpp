@@ -1,0 +1,131 @@
+#include <algorithm>
+#include <cstdlib>
+
+#include "core/data/data_files.h"
+#include "core/data/data_library.h"
+#include "core/data/data_rows.h"
+#include "core/files/read_bytes.h"
+#include "core/files/spelling.h"
+#include "core/files/text_check.h"
+
+/// The user's own data files, as far as they can be used.
+namespace gazewright {
+namespace {
+
+namespace fs = std::filesystem;
+
+/// The row with what the built-in one of its name says beside it.
+DataRow completed(const DataFile& file, const DataRow& row) {
+  const DataRow* known = built_in_data(file.name).find(row.name);
+  DataRow whole = known == nullptr ? DataRow{row.name} : *known;
+  for (const auto& [key, value] : row.values) whole.values.insert_or_assign(key, value);
+  return whole;
+}
+
+std::string names_of(const DataTable& table) {
+  std::string names;
+  for (const DataRow& row : table.rows) names += (names.empty() ? "" : ", ") + row.name;
+  return names;
+}
+
+/// Why a row cannot be used, and how to mend it; empty where it can.
+std::optional<Fault> fault_of(const DataFile& file, const DataRow& row) {
+  const DataTable& built_in = built_in_data(file.name);
+  const DataRow* known = built_in.find(row.name);
+  if (known == nullptr && !file.takes_rows)
+    return Fault{row.at, row.name + " is no row that the program uses",
+                 "the rows of this file are " + names_of(built_in)};
+  const DataRow whole = completed(file, row);
+  for (const DataColumn& column : file.columns) {
+    if (known != nullptr && row.find(column.key) != nullptr && known->find(column.key) == nullptr &&
+        !file.takes_rows)
+      return Fault{row.at, row.name + " has no use for " + std::string(column.key), "leave it out"};
+    if (column.is_needed && whole.find(column.key) == nullptr)
+      return Fault{row.at, row.name + " has no " + std::string(column.key) + " that can be used",
+                   "add for example " + std::string(column.key) + ": {value: 1 " +
+                       std::string(column.unit) + ", source: \"data sheet\"}"};
+  }
+  if (file.problem != nullptr)
+    if (const std::string problem = file.problem(whole); !problem.empty())
+      return Fault{row.at, row.name + ": " + problem, "check its values and their units"};
+  return std::nullopt;
+}
+
+void read_file(const DataFile& file, const fs::path& path, OwnData& own) {
+  const auto bytes = read_bytes(path);
+  if (const auto* words = std::get_if<SystemWords>(&bytes)) {
+    own.faults.push_back({path.string(), 0, 0, words->problem, words->fix, {}});
+    return;
+  }
+  std::string_view text = std::get<std::string>(bytes);
+  if (text.starts_with(kByteOrderMark)) text.remove_prefix(kByteOrderMark.size());
+  std::vector<Fault> faults;
+  OwnData::File read{std::string(file.name)};
+  for (DataRow& row : read_rows(text, file.columns, faults)) {
+    if (row.values.empty()) continue;  // said already, or nothing in it
+    if (auto fault = fault_of(file, row)) {
+      faults.push_back(std::move(*fault));
+      continue;
+    }
+    for (auto& [key, value] : row.values) value.own_file = path.filename().string();
+    read.rows.push_back(std::move(row));
+  }
+  std::ranges::copy(to_diagnostics(std::move(faults), text, path.string()),
+                    std::back_inserter(own.faults));
+  if (!read.rows.empty()) own.files.push_back(std::move(read));
+}
+
+/// A yaml file that no table is read from: its name is mistyped.
+void check_name(const fs::path& path, OwnData& own) {
+  if (path.extension() != ".yaml" && path.extension() != ".yml") return;
+  std::vector<std::string> known;
+  std::string all;
+  for (const DataFile& file : data_files()) {
+    known.push_back(std::string(file.name) + ".yaml");
+    all += (all.empty() ? "" : ", ") + known.back();
+  }
+  const std::string name = path.filename().string();
+  if (std::ranges::find(known, name) != known.end()) return;
+  const std::string near = nearest_word(name, known);
+  own.faults.push_back({path.string(), 0, 0, "no data file has this name; it is not read",
+                        near.empty() ? "the names are " + all : "did you mean " + near + "?",
+                        Diagnostic::Weight::warning});
+}
+
+}  // namespace
+
+fs::path own_data_folder() {
+  const auto folder = [](const char* name) {
+    const char* value = std::getenv(name);  // NOLINT(concurrency-mt-unsafe): at the start only
+    return fs::path(value == nullptr ? "" : value);
+  };
+  fs::path data = folder("XDG_DATA_HOME");
+  if (!data.is_absolute()) data = folder("HOME") / ".local/share";
+  return data / "gazewright/data";
+}
+
+OwnData load_own_data(const fs::path& folder) {
+  OwnData own;
+  own.folder = folder;
+  std::error_code error;
+  if (!fs::exists(folder, error)) return own;
+  std::vector<fs::path> found;
+  for (fs::directory_iterator at(folder, error), end; !error && at != end; at.increment(error))
+    found.push_back(at->path());
+  if (error)
+    own.faults.push_back({folder.string(),
+                          0,
+                          0,
+                          "this folder of data files cannot be read",
+                          "check that it is a folder and its rights",
+                          {}});
+  std::ranges::sort(found);
+  for (const fs::path& path : found) {
+    check_name(path, own);
+    for (const DataFile& file : data_files())
+      if (path.filename() == std::string(file.name) + ".yaml") read_file(file, path, own);
+  }
+  return own;
+}
+
+}  // namespace gazewright
