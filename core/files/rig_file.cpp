@@ -1,11 +1,7 @@
 #include "core/files/rig_file.h"
 
-#include <algorithm>
-#include <cerrno>
-#include <fstream>
-
+#include "core/files/file_text.h"
 #include "core/files/reader.h"
-#include "core/files/system_words.h"
 #include "core/files/text_check.h"
 
 namespace gazewright {
@@ -22,22 +18,11 @@ LoadedRig parse_rig(std::string_view text, const std::string& file_name) {
 }
 
 LoadedRig load_rig(const std::filesystem::path& file) {
-  const auto refused = [&](const SystemWords& words) {
-    LoadedRig loaded;
-    loaded.diagnostics.push_back(
-        {file.string(), 0, 0, words.problem, words.fix, Diagnostic::Weight::error});
-    return loaded;
-  };
-  std::error_code ignored;
-  if (std::filesystem::is_directory(file, ignored)) return refused(words_for_reading(EISDIR));
-  errno = 0;
-  std::ifstream stream(file, std::ios::binary);
-  if (!stream) return refused(words_for_reading(errno));
-  std::string text(kLargestFile_bytes + 1, '\0');  // one more than is allowed, so that more is seen
-  stream.read(text.data(), static_cast<std::streamsize>(text.size()));
-  if (stream.bad()) return refused(words_for_reading(errno));
-  text.resize(static_cast<std::size_t>(stream.gcount()));
-  return parse_rig(text, file.string());
+  const auto read = file_text(file);
+  if (const auto* text = std::get_if<std::string>(&read)) return parse_rig(*text, file.string());
+  LoadedRig loaded;
+  loaded.diagnostics.push_back(std::get<Diagnostic>(read));
+  return loaded;
 }
 
 }  // namespace gazewright
