@@ -38,11 +38,16 @@ int run_verb(const Rig& rig, const Command& command) {
       return run_track(rig, command);
     case Verb::sheet:
       return run_sheet(rig, command);
+    case Verb::fit:
+      return run_fit(rig, command);
+    case Verb::shelf:
+      return run_shelf(command);
   }
   return kUsage;
 }
 
 int run_command(const Command& command) {
+  if (command.verb == Verb::shelf) return run_shelf(command);
   const LoadedRig loaded = load(command.rig);
   for (const Diagnostic& diagnostic : loaded.diagnostics) {
     const std::string text = to_text(diagnostic) + '\n';

@@ -287,7 +287,7 @@ Fits rank_fits(const Rig& rig, const Shelf& shelf, const FitOptions& options,
       fits.rows.push_back(search.row_of(found));
       fits.rows.back().rank = fits.rows.size();
     }
-  simulate_best(fits, rig, shelf, options, stop);
+  simulate_fits(fits, rig, shelf, options, stop);
   fits.is_stopped = stop.stop_requested();
   return fits;
 }

@@ -43,6 +43,7 @@ struct FitParts {
 struct FitSimulated {
   std::array<std::optional<double>, 2> settle_s;  ///< by Axis; empty: never
   int fails = 0, tight = 0, unknown = 0;          ///< findings
+  std::vector<std::string> failing;               ///< "pan: Move and settle in time"
 
   std::optional<double> slower_s() const;  ///< empty where one of them never settles
 };
@@ -85,6 +86,13 @@ using FitProgress = std::function<void(std::size_t done, std::size_t all)>;
 /// time. Pure, thread-safe.
 Fits rank_fits(const Rig& rig, const Shelf& shelf, const FitOptions& options = {},
                const FitProgress& progress = {}, const std::stop_token& stop = {});
+
+/// Simulates the first rows that fit (where none does, that move) in full, as rank_fits() does in
+/// the end: by analyse(), with the gains that are advised for their parts. Rows and values change,
+/// and those simulated are sorted by the slower axis' time to move and settle. On a stop none of
+/// them counts.
+void simulate_fits(Fits& fits, const Rig& rig, const Shelf& shelf, const FitOptions& options = {},
+                   const std::stop_token& stop = {});
 
 /// The rig with a row's parts and values. @pre the row is of this shelf
 Rig with_fit(const Rig& rig, const Shelf& shelf, const FitRow& row);

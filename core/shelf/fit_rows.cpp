@@ -96,8 +96,22 @@ FitSimulated simulated(FitRow& row, const Rig& rig, const Shelf& shelf,
     result.fails += finding.verdict == Verdict::fails;
     result.tight += finding.verdict == Verdict::tight;
     result.unknown += finding.verdict == Verdict::unknown;
+    if (finding.verdict == Verdict::fails)
+      result.failing.push_back((finding.axis ? std::string(name_of(*finding.axis)) + ": " : "") +
+                               finding.what);
   }
   return result;
+}
+
+/// The first rows that fit; where none does, those that move at all.
+std::size_t worth_simulating(const Fits& fits, std::size_t most) {
+  std::size_t count = 0;
+  for (; count < std::min(most, fits.rows.size()); ++count) {
+    const FitRow& row = fits.rows[count];
+    const bool moves = std::isfinite(row.time_s[0]) && std::isfinite(row.time_s[1]);
+    if (fits.rows.front().fits ? !row.fits : !moves) break;
+  }
+  return count;
 }
 
 void compare_orders(Fits& fits, std::size_t count) {
@@ -137,9 +151,9 @@ FitRow fit_row(const std::array<const FitCandidate*, 2>& candidates,
   return row;
 }
 
-void simulate_best(Fits& fits, const Rig& rig, const Shelf& shelf, const FitOptions& options,
+void simulate_fits(Fits& fits, const Rig& rig, const Shelf& shelf, const FitOptions& options,
                    const std::stop_token& stop) {
-  const std::size_t count = std::min(options.simulated, fits.rows.size());
+  const std::size_t count = worth_simulating(fits, options.simulated);
   std::atomic<std::size_t> next = 0;
   const auto work = [&] {
     for (std::size_t i = next++; i < count && !stop.stop_requested(); i = next++)

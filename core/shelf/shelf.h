@@ -51,6 +51,8 @@ std::variant<std::string, Diagnostic> remove_from_shelf(const ShelfEntry& entry)
 
 /// What a list says of a part in two or three figures: "300 rpm/V", "160 mΩ", "96 g".
 std::vector<std::string> telling_figures(const ShelfPart& part);
+/// Which they are: "Speed constant (KV)", "Peak current", "Mass".
+std::vector<std::string_view> telling_labels(PartKind kind);
 
 /// A file of resources/shelf, built into the program.
 struct ShelfText {

@@ -3,6 +3,7 @@
 
 #include "core/analysis/say.h"
 #include "core/rig/fields.h"
+#include "core/shelf/part_place.h"
 #include "core/shelf/shelf.h"
 
 namespace gazewright {
@@ -56,6 +57,19 @@ std::vector<std::string> telling_figures(const ShelfPart& part) {
       },
       part.fields);
   return figures;
+}
+
+std::vector<std::string_view> telling_labels(PartKind kind) {
+  std::vector<std::string_view> labels;
+  const auto keys = telling_keys(kind);
+  std::visit(
+      [&]<class Fields>(const Fields&) {
+        for (const std::string_view key : keys)
+          for (const auto& row : table_of<Fields>().quantities)
+            if (row.info.key == key) labels.push_back(row.info.label);
+      },
+      fields_of(kind));
+  return labels;
 }
 
 }  // namespace gazewright
