@@ -28,6 +28,10 @@ Verbs
       How each detector keeps the target in the picture over time, as CSV.
   sheet RIG --out FILE.pdf [--paper a4|letter]
       The design sheet to build from, as PDF.
+  shelf [--list] [--shelf DIR]
+      Your parts shelf: where it is, and which parts are on it.
+  fit RIG [--shelf DIR] [--drives] [--most N] [--json | --csv] [--save FILE.rig.yaml]
+      Which motors and gearboxes of the shelf fit the rig best, on both axes.
 
 Values of the trade (materials, screws, wires ...) are built in; files of the same form in the
 folder gazewright/data of $XDG_DATA_HOME (else ~/.local/share) add to them or change them. Every
@@ -209,6 +213,46 @@ Example
   gazewright-batch sheet owl.rig.yaml --out owl.pdf --paper letter
 )";
 
+constexpr const char* kShelf =
+    R"(gazewright-batch shelf [--list] [--shelf DIR]
+
+Says where the parts shelf is and how many parts of each kind are on it. The shelf is a folder with a
+file for each part, $XDG_DATA_HOME/gazewright/shelf where not named; until that folder is there, the
+built-in generic parts take its place. A file that cannot be read is named and left out.
+
+  --list   every part with two or three of its figures
+  --shelf  another folder
+
+Example
+  gazewright-batch shelf --list
+)";
+
+constexpr const char* kFit =
+    R"(gazewright-batch fit RIG [--shelf DIR] [--drives] [--most N] [--json | --csv] [--save FILE]
+
+Ranks every motor of the parts shelf with every gearbox, on both axes, by the time of the task's move,
+then by the least margin and by mass. Each combination is weighed in closed form: torque to start, time,
+the gearbox's rated torque over the duty, heat of the winding, gap in the picture. The best five are then
+simulated in full with the gains that are advised for them, and stand in the order of their simulated
+times. A part that lacks data is named and not ranked.
+
+  --shelf   another folder of parts than your own
+  --drives  each combination also with every drive of the shelf; else the rig's drives stay
+  --most    rows of the answer, 1 to 1000, 20 where not given
+  --json    counts, rows, parts that lack data and remarks, in SI units; what is not known is null
+  --csv     a row for each combination: rank, verdict, the parts, times, margin, mass, simulated times,
+            failing findings, reason
+  --save    writes the rig with the parts of the first row, and with the limits and gains that go with
+            them
+
+Where the rig lacks an input, nothing is printed, a sentence names it and the exit status is 3.
+
+Examples
+  gazewright-batch fit owl.rig.yaml
+  gazewright-batch fit owl.rig.yaml --most 100 --csv > fits.csv
+  gazewright-batch fit owl.rig.yaml --save owl-refitted.rig.yaml
+)";
+
 }  // namespace
 
 std::string help_text(std::optional<Verb> verb) {
@@ -226,6 +270,10 @@ std::string help_text(std::optional<Verb> verb) {
       return kTrack;
     case Verb::sheet:
       return kSheet;
+    case Verb::shelf:
+      return kShelf;
+    case Verb::fit:
+      return kFit;
   }
   return kProgram;
 }

@@ -72,6 +72,18 @@ Problem set_data(Command& command, std::string_view text) {
   command.data = text;
   return {};
 }
+Problem set_folder(std::string& folder, std::string_view text) {
+  if (text.empty())
+    return UsageProblem{"--shelf has no folder", "write the name of a folder after it"};
+  folder = text;
+  return {};
+}
+Problem set_most(Command& command, std::string_view text) {
+  const auto read = read_most(text);
+  if (const auto* problem = std::get_if<UsageProblem>(&read)) return *problem;
+  command.most = std::get<std::size_t>(read);
+  return {};
+}
 Problem set_paper(Command& command, std::string_view text) {
   if (text != "a4" && text != "letter")
     return UsageProblem{"there is no paper " + quoted(text), "write --paper a4 or --paper letter"};
@@ -79,14 +91,16 @@ Problem set_paper(Command& command, std::string_view text) {
   return {};
 }
 
-constexpr Verb kFigures[] = {Verb::figures}, kSheet[] = {Verb::sheet}, kTrace[] = {Verb::trace},
-               kSweep[] = {Verb::sweep}, kTravel[] = {Verb::travel},
-               kOneAxis[] = {Verb::trace, Verb::sweep}, kTrack[] = {Verb::track},
-               kToFile[] = {Verb::travel, Verb::track, Verb::sheet};
+constexpr Verb kForms[] = {Verb::figures, Verb::fit}, kFigures[] = {Verb::figures},
+               kSheet[] = {Verb::sheet}, kTrace[] = {Verb::trace}, kSweep[] = {Verb::sweep},
+               kTravel[] = {Verb::travel}, kOneAxis[] = {Verb::trace, Verb::sweep},
+               kTrack[] = {Verb::track}, kToFile[] = {Verb::travel, Verb::track, Verb::sheet},
+               kSaves[] = {Verb::track, Verb::fit}, kShelf[] = {Verb::shelf}, kFit[] = {Verb::fit},
+               kOfShelf[] = {Verb::shelf, Verb::fit};
 
 const OptionRow kOptions[] = {
-    {"--json", "", kFigures, [](Command& c, std::string_view) { return set_form(c, Form::json); }},
-    {"--csv", "", kFigures, [](Command& c, std::string_view) { return set_form(c, Form::csv); }},
+    {"--json", "", kForms, [](Command& c, std::string_view) { return set_form(c, Form::json); }},
+    {"--csv", "", kForms, [](Command& c, std::string_view) { return set_form(c, Form::csv); }},
     {"--strict", "", kFigures,
      [](Command& c, std::string_view) {
        c.strict = true;
@@ -107,11 +121,24 @@ const OptionRow kOptions[] = {
     {"--step", "ANGLE", kTravel, set_step},
     {"--path", "FILE", kTrack,
      [](Command& c, std::string_view text) { return set_file(c.path, "--path", text); }},
-    {"--save", "FILE", kTrack,
+    {"--save", "FILE", kSaves,
      [](Command& c, std::string_view text) { return set_file(c.save, "--save", text); }},
     {"--out", "FILE", kToFile, set_out},
     {"--paper", "a4|letter", kSheet, set_paper},
     {"--data", "FOLDER", kVerbs, set_data},
+    {"--list", "", kShelf,
+     [](Command& c, std::string_view) {
+       c.list = true;
+       return Problem{};
+     }},
+    {"--shelf", "DIR", kOfShelf,
+     [](Command& c, std::string_view text) { return set_folder(c.shelf, text); }},
+    {"--drives", "", kFit,
+     [](Command& c, std::string_view) {
+       c.drives = true;
+       return Problem{};
+     }},
+    {"--most", "N", kFit, set_most},
 };
 
 }  // namespace

@@ -87,7 +87,7 @@ Problem missing_part(const Command& command) {
     return UsageProblem{"sweep needs the ratios", "add for example --ratio 4:40:1"};
   if (command.verb == Verb::sheet && command.out.empty())
     return UsageProblem{"sheet needs a file to write", "add for example --out sheet.pdf"};
-  if (!command.save.empty() && command.path.empty())
+  if (command.verb == Verb::track && !command.save.empty() && command.path.empty())
     return UsageProblem{"--save has no path to put into the rig",
                         "add for example --path walk.csv"};
   return {};
@@ -109,6 +109,10 @@ const char* name_of(Verb verb) {
       return "track";
     case Verb::sheet:
       return "sheet";
+    case Verb::shelf:
+      return "shelf";
+    case Verb::fit:
+      return "fit";
   }
   return "figures";
 }
@@ -128,13 +132,18 @@ Request read_command_line(std::span<const std::string_view> arguments) {
                                        [](Verb v) { return std::string_view(name_of(v)); });
   if (verb == std::end(kVerbs))
     return UsageProblem{"there is no verb " + quoted(sorted.words[0]),
-                        "the verbs are figures, trace, sweep, travel, track and sheet; "
+                        "the verbs are figures, trace, sweep, travel, track, sheet, shelf and fit; "
                         "gazewright-batch --help explains them"};
   if (sorted.help) return HelpWanted{*verb};
 
   Command command;
   command.verb = *verb;
   if (auto problem = apply_options(command, sorted)) return *problem;
+  if (command.verb == Verb::shelf) {
+    if (sorted.words.size() < 2) return command;
+    return UsageProblem{"shelf takes no file: " + quoted(sorted.words[1]) + " is one too many",
+                        "name the folder of parts after --shelf"};
+  }
   if (sorted.words.size() < 2)
     return UsageProblem{std::string(name_of(*verb)) + " needs a rig file",
                         "write its name, or - to read it from standard input"};

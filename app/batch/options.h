@@ -16,9 +16,9 @@
 /// The command line of gazewright-batch: `VERB [options] RIG`, options before or after the rig.
 namespace gazewright::batch {
 
-enum class Verb { figures, trace, sweep, travel, track, sheet };
-inline constexpr Verb kVerbs[] = {Verb::figures, Verb::trace, Verb::sweep,
-                                  Verb::travel,  Verb::track, Verb::sheet};
+enum class Verb { figures, trace, sweep, travel, track, sheet, shelf, fit };
+inline constexpr Verb kVerbs[] = {Verb::figures, Verb::trace, Verb::sweep, Verb::travel,
+                                  Verb::track,   Verb::sheet, Verb::shelf, Verb::fit};
 const char* name_of(Verb verb);
 
 enum class Form { table, json, csv };
@@ -38,9 +38,13 @@ struct Command {
   double step_rad = kReachStep_rad;  ///< of travel
   std::string out;                   ///< of a sheet; of travel and track, empty: standard output
   std::string path;                  ///< of track: CSV that takes the place of the target
-  std::string save;                  ///< of track: the rig with that path
+  std::string save;  ///< of track: the rig with that path; of fit: with the best parts
   Paper paper = Paper::a4;
-  std::string data;  ///< folder of own data files; empty: the user's
+  std::string data;       ///< folder of own data files; empty: the user's
+  bool list = false;      ///< of shelf: every part
+  std::string shelf;      ///< folder of parts; empty: the user's own
+  bool drives = false;    ///< of fit: the shelf's drives too
+  std::size_t most = 20;  ///< rows of fit
 };
 /// A question about the program itself.
 struct HelpWanted {
@@ -64,6 +68,8 @@ inline constexpr std::size_t kMostSweepPoints = 10000;
 std::variant<std::vector<double>, UsageProblem> read_ratios(std::string_view text);
 /// "0.6" (seconds) or "600 ms"; above 0, at most 60 s.
 std::variant<double, UsageProblem> read_duration(std::string_view text);
+/// A whole number from 1 to 1000.
+std::variant<std::size_t, UsageProblem> read_most(std::string_view text);
 /// "2 deg" as radians; 0.25 to 30 deg.
 std::variant<double, UsageProblem> read_step(std::string_view text);
 

@@ -39,6 +39,10 @@ int run_verb(const Rig& rig, const Command& command) {
       return run_track(rig, command);
     case Verb::sheet:
       return run_sheet(rig, command);
+    case Verb::fit:
+      return run_fit(rig, command);
+    case Verb::shelf:
+      return run_shelf(command);
   }
   return kUsage;
 }
@@ -55,6 +59,7 @@ int run_command(const Command& command) {
       load_own_data(command.data.empty() ? own_data_folder() : std::filesystem::path(command.data));
   use_own_data(own);
   tell(own.faults);
+  if (command.verb == Verb::shelf) return run_shelf(command);
   const LoadedRig loaded = load(command.rig);
   tell(loaded.diagnostics);
   return loaded.rig ? run_verb(*loaded.rig, command) : kBadRig;

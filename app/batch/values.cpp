@@ -73,6 +73,16 @@ std::variant<double, UsageProblem> read_duration(std::string_view text) {
   return std::get<Quantity>(read).value();
 }
 
+std::variant<std::size_t, UsageProblem> read_most(std::string_view text) {
+  constexpr std::size_t kMost = 1000;
+  std::size_t value = 0;
+  const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
+  if (error != std::errc{} || end != text.data() + text.size() || value < 1 || value > kMost)
+    return UsageProblem{"--most " + std::string(text) + " is no number of rows",
+                        "write a whole number from 1 to 1000, for example --most 50"};
+  return value;
+}
+
 std::variant<double, UsageProblem> read_step(std::string_view text) {
   static constexpr FieldInfo info = [] {
     FieldInfo step{};

@@ -24,7 +24,12 @@ class DriveLine;
 struct DialMove;
 class FindingsView;
 class MessageBar;
+class FitDialog;
 class PlotsPanel;
+class ShelfPanel;
+struct FitRow;
+struct Shelf;
+struct ShelfPart;
 
 struct WindowSetup {
   QString settings_file;  ///< empty: the user's own
@@ -63,7 +68,9 @@ class MainWindow : public QMainWindow {
   FindingsView& findings() { return *findings_; }
   MessageBar& messages() { return *messages_; }
   PlotsPanel& plots() { return *plots_; }
-  bool showsUpdating() const;  ///< the badge is on
+  ShelfPanel& shelf();                       ///< made when first asked for
+  FitDialog* fits() const { return fits_; }  ///< null until it was shown
+  bool showsUpdating() const;                ///< the badge is on
 
  signals:
   void sheetWritten(const QString& file);
@@ -124,6 +131,15 @@ class MainWindow : public QMainWindow {
   void showShortcuts();
   void showAbout();
 
+  // main_window_shelf.cpp: the parts shelf
+  void connectShelf();
+  void showShelf();
+  void putOn(Axis axis, const ShelfPart& part);
+  void keepSelectedPart();
+  void showFits();
+  void rankShelf();
+  void tryFit(const FitRow& row, const Shelf& ranked);
+
   Document document_;
   Recompute recompute_;
   Settings settings_;
@@ -138,6 +154,11 @@ class MainWindow : public QMainWindow {
   Rig before_drag_;
   int dial_drag_id_ = -1;
   bool dragging_ = false, narrow_ = false, card_in_place_ = true;
+
+  ShelfPanel* shelf_ = nullptr;
+  FitDialog* fits_ = nullptr;
+  bool rank_waits_ = false;  ///< for the shelf to be read
+  int fit_drag_id_ = -1;
 
   QLabel* badge_;
   QTimer dim_timer_;

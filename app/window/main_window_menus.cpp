@@ -34,12 +34,13 @@ void MainWindow::buildMenus() {
   actions_.addTo(rig, {"", "rig.save", "rig.save_as", "", "rig.sheet", "", "rig.quit"});
   actions_.addTo(menuBar()->addMenu(tr("&Edit")),
                  {"edit.undo", "edit.redo", "", "edit.remedy", "edit.body_pan", "edit.body_tilt",
-                  "edit.keep_out"});
-  actions_.addTo(menuBar()->addMenu(tr("&Axis")), {"axis.pan_ratio", "axis.tilt_ratio", "axis.swap",
-                                                   "", "axis.next", "axis.previous"});
+                  "edit.keep_out", "", "edit.to_shelf"});
+  actions_.addTo(menuBar()->addMenu(tr("&Axis")),
+                 {"axis.pan_ratio", "axis.tilt_ratio", "axis.swap", "", "axis.fit", "", "axis.next",
+                  "axis.previous"});
   actions_.addTo(menuBar()->addMenu(tr("&Show")),
-                 {"show.more", "show.fewer", "show.place", "", "show.desktop", "show.light",
-                  "show.dark", "show.contrast", "", "show.reset"});
+                 {"show.shelf", "", "show.more", "show.fewer", "show.place", "", "show.desktop",
+                  "show.light", "show.dark", "show.contrast", "", "show.reset"});
   actions_.addTo(menuBar()->addMenu(tr("&Help")),
                  {"help.handbook", "help.shortcuts", "help.data", "", "help.about"});
   connect(samples, &QMenu::aboutToShow, this, [this, samples] { fillSamples(samples); });
@@ -53,6 +54,7 @@ void MainWindow::buildMenus() {
   actions_["help.handbook"]->setVisible(!handbook_folder().isEmpty());
   connectRigActions();
   connectShowActions();
+  connectShelf();
   connect(&document_.history(), &QUndoStack::indexChanged, this, &MainWindow::updateUndoTexts);
   updateUndoTexts();
 }

@@ -4,7 +4,7 @@
 #include "core/data/data_files.h"
 #include "core/data/data_library.h"
 #include "core/data/data_rows.h"
-#include "core/files/read_bytes.h"
+#include "core/files/file_text.h"
 #include "core/files/spelling.h"
 #include "core/files/text_check.h"
 
@@ -52,9 +52,9 @@ std::optional<Fault> fault_of(const DataFile& file, const DataRow& row) {
 }
 
 void read_file(const DataFile& file, const fs::path& path, OwnData& own) {
-  const auto bytes = read_bytes(path);
-  if (const auto* words = std::get_if<SystemWords>(&bytes)) {
-    own.faults.push_back({path.string(), 0, 0, words->problem, words->fix, {}});
+  const auto bytes = file_text(path);
+  if (const auto* fault = std::get_if<Diagnostic>(&bytes)) {
+    own.faults.push_back(*fault);
     return;
   }
   std::string_view text = std::get<std::string>(bytes);

@@ -1,8 +1,6 @@
 #include "core/files/rig_file.h"
 
-#include <algorithm>
-
-#include "core/files/read_bytes.h"
+#include "core/files/file_text.h"
 #include "core/files/reader.h"
 #include "core/files/text_check.h"
 
@@ -20,12 +18,10 @@ LoadedRig parse_rig(std::string_view text, const std::string& file_name) {
 }
 
 LoadedRig load_rig(const std::filesystem::path& file) {
-  const auto bytes = read_bytes(file);
-  if (const auto* text = std::get_if<std::string>(&bytes)) return parse_rig(*text, file.string());
-  const auto& words = std::get<SystemWords>(bytes);
+  const auto read = file_text(file);
+  if (const auto* text = std::get_if<std::string>(&read)) return parse_rig(*text, file.string());
   LoadedRig loaded;
-  loaded.diagnostics.push_back(
-      {file.string(), 0, 0, words.problem, words.fix, Diagnostic::Weight::error});
+  loaded.diagnostics.push_back(std::get<Diagnostic>(read));
   return loaded;
 }
 

@@ -20,8 +20,8 @@ const std::vector<Wrong>& wrong_usages() {
        "  fix: write for example gazewright-batch figures RIG; gazewright-batch --help says more"},
       {{"figs", kNewt},
        "there is no verb \"figs\"\n"
-       "  fix: the verbs are figures, trace, sweep, travel, track and sheet; gazewright-batch "
-       "--help explains them"},
+       "  fix: the verbs are figures, trace, sweep, travel, track, sheet, shelf and fit; "
+       "gazewright-batch --help explains them"},
       {{"figures"},
        "figures needs a rig file\n  fix: write its name, or - to read it from standard input"},
       {{"figures", kNewt, "other.rig.yaml"},

@@ -1,0 +1,262 @@
+#include <gtest/gtest.h>
+
+#include <QAccessible>
+#include <QCheckBox>
+#include <QDir>
+#include <QDropEvent>
+#include <QLabel>
+#include <QMenu>
+#include <QMimeData>
+#include <QTableWidget>
+#include <QToolButton>
+
+#include "app/window/drive_line.h"
+#include "app/window/fit_dialog.h"
+#include "app/window/message_bar.h"
+#include "app/window/shelf_list.h"
+#include "app/window/shelf_panel.h"
+#include "tests/app/window_support.h"
+
+namespace gazewright {
+namespace {
+
+using testing::kPatience_ms;
+using testing::OwlWindow;
+
+/// The window with a data folder of its own.
+struct ShelfWindow : OwlWindow {
+  ShelfWindow() { qputenv("XDG_DATA_HOME", folder.filePath("data").toUtf8()); }
+  ~ShelfWindow() { qunsetenv("XDG_DATA_HOME"); }
+  ShelfWindow(const ShelfWindow&) = delete;
+  ShelfWindow& operator=(const ShelfWindow&) = delete;
+
+  bool ready() {
+    return QTest::qWaitFor([this] { return !panel().isBusy() && panel().shelf(); }, kPatience_ms);
+  }
+  ShelfPanel& panel() { return window.shelf(); }
+  /// Opens the shelf and goes to the part of this name.
+  bool go(const char* name) {
+    window.actions()["show.shelf"]->trigger();
+    if (!ready()) return false;
+    const auto& entries = panel().shelf()->entries;
+    for (std::size_t i = 0; i < entries.size(); ++i)
+      if (entries[i].part.name == name) {
+        panel().list().choose(i);
+        return panel().list().current() == i;
+      }
+    return false;
+  }
+  QToolButton* button(const char* name) {
+    return panel().findChild<QToolButton*>(QString::fromLatin1(name));
+  }
+  QStringList files() const {
+    return QDir(folder.filePath("data/gazewright/shelf")).entryList(QDir::Files);
+  }
+};
+
+constexpr const char* kMotor = "generic 42 mm outrunner, 100 rpm/V";
+
+TEST(WindowShelf, IsFilledOnFirstUseAndNotBefore) {
+  ShelfWindow owl;
+  EXPECT_TRUE(owl.files().isEmpty());
+  owl.window.actions()["show.shelf"]->trigger();
+  ASSERT_TRUE(owl.ready());
+  EXPECT_EQ(owl.files().size(), static_cast<qsizetype>(shelf_texts().size()));
+  EXPECT_FALSE(owl.panel().isModal());
+  EXPECT_EQ(owl.panel().list().topLevelItemCount(), 7);
+}
+
+TEST(WindowShelf, AButtonPutsAPartOnAnAxisAndUndoTakesItBack) {
+  ShelfWindow owl;
+  ASSERT_TRUE(owl.go(kMotor));
+  const Rig before = owl.rig();
+  owl.button("shelf tilt")->click();
+  EXPECT_EQ(owl.rig().tilt.motor.name, kMotor);
+  EXPECT_EQ(owl.rig().pan, before.pan);
+  EXPECT_EQ(owl.window.selected(), "tilt.motor");
+  EXPECT_EQ(owl.window.document().history().undoText(), QString("tilt motor: ") + kMotor);
+  owl.window.document().history().undo();
+  EXPECT_EQ(owl.rig(), before);
+}
+
+TEST(WindowShelf, EnterPutsItOnTheAxisOfTheCard) {
+  ShelfWindow owl;
+  owl.window.select("tilt.gearbox");
+  ASSERT_TRUE(owl.go(kMotor));
+  QTest::keyClick(&owl.panel().list(), Qt::Key_Return);
+  EXPECT_EQ(owl.rig().tilt.motor.name, kMotor);
+}
+
+TEST(WindowShelf, ADropOnADriveLinePutsItThere) {
+  ShelfWindow owl;
+  ASSERT_TRUE(owl.go(kMotor));
+  QMimeData data;
+  data.setData(kPartMime, QByteArray::number(qulonglong(*owl.panel().list().current())));
+  DriveLine& line = owl.window.driveLine(Axis::pan);
+  QDragEnterEvent enter({20, 20}, Qt::CopyAction, &data, Qt::LeftButton, {});
+  QCoreApplication::sendEvent(&line, &enter);
+  EXPECT_TRUE(enter.isAccepted());
+  QDropEvent drop({20, 20}, Qt::CopyAction, &data, Qt::LeftButton, {});
+  QCoreApplication::sendEvent(&line, &drop);
+  EXPECT_EQ(owl.rig().pan.motor.name, kMotor);
+  QMimeData file;
+  file.setUrls({QUrl::fromLocalFile("/x.rig.yaml")});
+  QDragEnterEvent other({20, 20}, Qt::CopyAction, &file, Qt::LeftButton, {});
+  QCoreApplication::sendEvent(&line, &other);
+  EXPECT_TRUE(other.isAccepted());  // by the window behind it, which opens files
+}
+
+TEST(WindowShelf, WhatIsDraggedIsThePart) {
+  ShelfWindow owl;
+  ASSERT_TRUE(owl.go(kMotor));
+  ShelfList& list = owl.panel().list();
+  EXPECT_TRUE(list.currentItem()->flags() & Qt::ItemIsDragEnabled);
+  const std::unique_ptr<QMimeData> data(
+      list.model()->mimeData({list.model()->index(0, 0), list.currentIndex()}));
+  ASSERT_NE(list.currentItem(), nullptr);
+  const std::unique_ptr<QMimeData> alone(list.model()->mimeData({list.currentIndex()}));
+  ASSERT_NE(alone, nullptr);
+  EXPECT_EQ(alone->data(kPartMime).toULongLong(), *list.current());
+  EXPECT_EQ(data, nullptr);  // a heading is no part
+}
+
+TEST(WindowShelf, SavesThePartOfTheCardRemovesItAndBringsItBack) {
+  ShelfWindow owl;
+  owl.window.select("pan.gearbox");
+  owl.window.actions()["edit.to_shelf"]->trigger();
+  ASSERT_TRUE(owl.ready());
+  EXPECT_EQ(owl.panel().note(), "“two-stage” is on the shelf now.");
+  EXPECT_TRUE(owl.files().contains("gearbox-two-stage.yaml"));
+  ASSERT_TRUE(owl.panel().list().current());
+  QTest::keyClick(&owl.panel().list(), Qt::Key_Delete);
+  ASSERT_TRUE(owl.ready());
+  EXPECT_FALSE(owl.files().contains("gearbox-two-stage.yaml"));
+  EXPECT_EQ(owl.panel().note(), "“two-stage” is off the shelf.");
+  owl.button("shelf undo")->click();
+  ASSERT_TRUE(owl.ready());
+  EXPECT_TRUE(owl.files().contains("gearbox-two-stage.yaml"));
+}
+
+TEST(WindowShelf, AnythingElseIsNotSavedAndSaysWhy) {
+  ShelfWindow owl;
+  owl.window.select("task");
+  owl.window.actions()["edit.to_shelf"]->trigger();
+  EXPECT_TRUE(owl.window.messages().text().startsWith("The shelf keeps motors"));
+}
+
+TEST(WindowShelf, TheCardsListOffersIt) {
+  ShelfWindow owl;
+  owl.window.select("pan.motor");
+  QMenu* menu = owl.window.card().findChild<QToolButton*>("card.title")->menu();
+  emit menu->aboutToShow();
+  EXPECT_TRUE(menu->actions().contains(owl.window.actions()["edit.to_shelf"]));
+  owl.window.select("stand");
+  emit menu->aboutToShow();
+  EXPECT_FALSE(menu->actions().contains(owl.window.actions()["edit.to_shelf"]));
+}
+
+TEST(WindowShelf, ANameIsTypedInTheListAndTakenBack) {
+  ShelfWindow owl;
+  ASSERT_TRUE(owl.go(kMotor));
+  owl.panel().list().currentItem()->setText(0, "the grey one");
+  ASSERT_TRUE(owl.ready());
+  EXPECT_TRUE(owl.go("the grey one"));
+  owl.panel().bringBack();
+  ASSERT_TRUE(owl.ready());
+  EXPECT_TRUE(owl.go(kMotor));
+}
+
+TEST(WindowShelf, TheFilterHidesWhatHasNotEveryWord) {
+  ShelfWindow owl;
+  ASSERT_TRUE(owl.go(kMotor));
+  owl.panel().filter().setText("42 100");
+  EXPECT_FALSE(owl.panel().list().currentItem()->isHidden());
+  owl.panel().filter().setText("42 camera");
+  EXPECT_TRUE(owl.panel().list().currentItem()->isHidden());
+  EXPECT_FALSE(owl.panel().list().current());
+  EXPECT_FALSE(owl.button("shelf pan")->isEnabled());
+}
+
+TEST(WindowShelf, ABadFileIsNamedInThePanel) {
+  ShelfWindow owl;
+  ASSERT_TRUE(owl.go(kMotor));
+  QDir(owl.folder.path()).mkpath("data/gazewright/shelf");
+  owl.write("data/gazewright/shelf/bad.yaml", "shelf: 1\nname: x\nmotor: {mass: 96}\n");
+  owl.panel().load();
+  ASSERT_TRUE(owl.ready());
+  bool is_named = false;
+  for (const QLabel* label : owl.panel().findChildren<QLabel*>())
+    is_named = is_named || label->text().contains("bad.yaml:3:15");
+  EXPECT_TRUE(is_named);
+}
+
+TEST(WindowShelf, RanksTheShelfAndAPressOnARowTriesIt) {
+  ShelfWindow owl;
+  const Rig before = owl.rig();
+  owl.window.actions()["axis.fit"]->trigger();
+  FitDialog* fits = owl.window.fits();
+  ASSERT_NE(fits, nullptr);
+  EXPECT_FALSE(fits->isModal());
+  ASSERT_TRUE(QTest::qWaitFor([&] { return fits->table().rowCount() > 0 && !fits->isRunning(); },
+                              kPatience_ms));
+  EXPECT_EQ(fits->fits().combinations, 10000u);
+  EXPECT_TRUE(fits->summary().contains("combinations"));
+  EXPECT_EQ(fits->table().rowCount(), 20);
+  EXPECT_EQ(owl.rig(), before);
+  emit fits->table().cellClicked(0, 0);
+  const Shelf& shelf = *owl.panel().shelf();
+  EXPECT_EQ(owl.rig(), with_fit(before, shelf, fits->fits().rows[0]));
+  EXPECT_NE(owl.rig(), before);
+  emit fits->table().cellClicked(3, 1);
+  EXPECT_EQ(owl.window.document().history().count(), 1);  // tried ones are one step
+  owl.window.document().history().undo();
+  EXPECT_EQ(owl.rig(), before);
+  fits->table().setCurrentCell(2, 0);
+  EXPECT_TRUE(fits->reason().startsWith(QString::fromStdString(fits->fits().rows[2].reason)));
+  EXPECT_TRUE(fits->fits().rows[0].simulated.has_value());
+}
+
+TEST(WindowShelf, CancelEndsTheRankingAndTheWindowGoesOn) {
+  ShelfWindow owl;
+  owl.window.actions()["show.shelf"]->trigger();
+  ASSERT_TRUE(owl.ready());
+  owl.window.actions()["axis.fit"]->trigger();
+  FitDialog* fits = owl.window.fits();
+  ASSERT_TRUE(fits->isRunning());
+  EXPECT_TRUE(fits->cancelButton().isVisible());
+  fits->cancelButton().click();
+  ASSERT_TRUE(QTest::qWaitFor([&] { return !fits->isRunning(); }, kPatience_ms));
+  EXPECT_TRUE(fits->fits().is_stopped);
+  EXPECT_TRUE(fits->summary().startsWith("Cancelled"));
+}
+
+TEST(WindowShelf, ClosingWhileItRanksEndsIt) {
+  auto owl = std::make_unique<ShelfWindow>();
+  owl->window.actions()["show.shelf"]->trigger();
+  ASSERT_TRUE(owl->ready());
+  owl->window.actions()["axis.fit"]->trigger();
+  ASSERT_TRUE(owl->window.fits()->isRunning());
+  owl.reset();
+}
+
+TEST(WindowShelf, EverythingHasANameForScreenReaders) {
+  ShelfWindow owl;
+  owl.window.actions()["axis.fit"]->trigger();
+  ASSERT_TRUE(owl.ready());
+  for (QWidget* top :
+       {static_cast<QWidget*>(&owl.panel()), static_cast<QWidget*>(owl.window.fits())}) {
+    for (QWidget* widget : top->findChildren<QWidget*>()) {
+      if (widget->focusPolicy() == Qt::NoFocus || widget->objectName().startsWith("qt_")) continue;
+      QAccessibleInterface* face = QAccessible::queryAccessibleInterface(widget);
+      ASSERT_NE(face, nullptr);
+      const bool is_inside = qobject_cast<QTableWidget*>(widget->parentWidget()) ||
+                             qobject_cast<QTreeWidget*>(widget->parentWidget());
+      if (is_inside) continue;
+      EXPECT_FALSE(face->text(QAccessible::Name).isEmpty())
+          << widget->metaObject()->className() << " " << widget->objectName().toStdString();
+    }
+  }
+}
+
+}  // namespace
+}  // namespace gazewright

@@ -1,0 +1,98 @@
+#include <gtest/gtest.h>
+
+#include <cstdlib>
+
+#include "core/files/rig_file.h"
+#include "tests/batch/json_reader.h"
+#include "tests/batch/program.h"
+
+/// The verbs `shelf` and `fit`: the user's parts, and which of them fit a rig best.
+namespace gazewright::test {
+namespace {
+
+const std::string kNewt = sample("quick-newt");
+
+constexpr const char* kMotor = R"(shelf: 1
+name: drawer motor
+motor: {speed_constant: 300 rpm/V, phase_resistance: 160 mohm, phase_inductance: 58 uH, pole_pairs: 7,
+        rotor_inertia: 48 g.cm2, peak_current: 24 A, mass: 96 g, thermal_resistance: 5.2 K/W, winding_limit: 120 degC}
+)";
+constexpr const char* kGearbox = R"(shelf: 1
+name: eight
+gearbox: {ratio: 8, efficiency: 0.94, inertia: 6 g.cm2, backlash: 9 arcmin, stiffness: 750 N.m/rad, drag: 4 mN.m,
+          rated_torque: 5 N.m, peak_torque: 12 N.m, input_speed_limit: 8000 rpm, mass: 175 g}
+)";
+
+TEST(BatchShelf, WithoutAFolderOfItsOwnListsTheBuiltInParts) {
+  const Folder folder;
+  ::setenv("XDG_DATA_HOME", folder.path("data").c_str(), 1);
+  const Ran summary = run_batch({"shelf"});
+  EXPECT_EQ(summary.status, 0) << summary.err;
+  EXPECT_NE(summary.out.find("the built-in parts\n"), std::string::npos);
+  EXPECT_NE(summary.out.find("motor    10\n"), std::string::npos) << summary.out;
+  const Ran list = run_batch({"shelf", "--list"});
+  EXPECT_EQ(list.status, 0);
+  EXPECT_NE(list.out.find("generic 42 mm outrunner, 100 rpm/V"), std::string::npos);
+  EXPECT_FALSE(std::filesystem::exists(folder.path("data")));  // it writes nothing
+  ::unsetenv("XDG_DATA_HOME");
+}
+
+TEST(BatchShelf, ABadFileIsNamedWithItsPlaceAndLeftOut) {
+  const Folder folder;
+  folder.write("bad.yaml", "shelf: 1\nname: x\nmotor: {mass: 96}\n");
+  folder.write("good.yaml", kMotor);
+  const Ran ran = run_batch({"shelf", "--list", "--shelf", folder.path("")});
+  EXPECT_EQ(ran.status, 0);
+  EXPECT_EQ(lines_of(ran.out).size(), 1u);
+  EXPECT_NE(ran.err.find("bad.yaml:3:15: error: Mass (motor.mass): 96 has no unit"),
+            std::string::npos)
+      << ran.err;
+}
+
+TEST(BatchShelf, WrongUsageIsASentence) {
+  EXPECT_EQ(run_batch({"shelf", kNewt}).status, 2);
+  EXPECT_EQ(run_batch({"fit", kNewt, "--most", "0"}).status, 2);
+  EXPECT_EQ(run_batch({"fit", kNewt, "--list"}).status, 2);
+  const Ran absent = run_batch({"fit", kNewt, "--shelf", "/there/is/no/such/folder"});
+  EXPECT_EQ(absent.status, 3);
+  EXPECT_NE(absent.err.find("there is no folder /there/is/no/such/folder"), std::string::npos);
+}
+
+TEST(BatchFit, RanksTheShelfAndSavesARigWithTheBest) {
+  const Folder folder;
+  folder.write("m.yaml", kMotor);
+  folder.write("g.yaml", kGearbox);
+  folder.write("n.yaml", "shelf: 1\nname: bare\nmotor: {speed_constant: 100 rpm/V}\n");
+  const Ran ran = run_batch(
+      {"fit", kNewt, "--shelf", folder.path(""), "--json", "--save", folder.path("best.rig.yaml")});
+  ASSERT_EQ(ran.status, 0) << ran.err;
+  const auto json = read_json(ran.out);
+  ASSERT_TRUE(json) << ran.out;
+  EXPECT_EQ(json->at("combinations").number(), 4);
+  EXPECT_EQ(json->at("lacking").number(), 3);
+  const LoadedRig best = load_rig(folder.path("best.rig.yaml"));
+  ASSERT_TRUE(best.rig);
+  EXPECT_EQ(best.rig->pan.motor.name, "drawer motor");
+  EXPECT_EQ(best.rig->tilt.gearbox.name, "eight");
+  const Ran table = run_batch({"fit", kNewt, "--shelf", folder.path("")});
+  EXPECT_NE(table.out.find("not ranked: bare needs"), std::string::npos) << table.out;
+}
+
+TEST(BatchFit, TheTableOfNumbersHasARowForEachAndAsManyAsAskedFor) {
+  const Ran ran = run_batch({"fit", kNewt, "--csv", "--most", "7"});
+  ASSERT_EQ(ran.status, 0) << ran.err;
+  const auto lines = lines_of(ran.out);
+  ASSERT_EQ(lines.size(), 8u);
+  EXPECT_EQ(fields_of(lines[0]).front(), "rank");
+}
+
+TEST(BatchFit, WithoutAnInputNamesIt) {
+  const std::string text = sample_with("quick-newt", "pan_move: 40 deg, ", "");
+  const Ran ran = run_batch({"fit", "-"}, text);
+  EXPECT_EQ(ran.status, 3);
+  EXPECT_EQ(ran.out, "");
+  EXPECT_NE(ran.err.find("it needs task.pan_move"), std::string::npos) << ran.err;
+}
+
+}  // namespace
+}  // namespace gazewright::test
