@@ -73,14 +73,20 @@ Problem set_paper(Command& command, std::string_view text) {
 constexpr Verb kFigures[] = {Verb::figures}, kSheet[] = {Verb::sheet}, kTrace[] = {Verb::trace},
                kSweep[] = {Verb::sweep}, kTravel[] = {Verb::travel},
                kOneAxis[] = {Verb::trace, Verb::sweep}, kTrack[] = {Verb::track},
+               kCompare[] = {Verb::compare}, kTables[] = {Verb::figures, Verb::compare},
                kToFile[] = {Verb::travel, Verb::track, Verb::sheet};
 
 const OptionRow kOptions[] = {
-    {"--json", "", kFigures, [](Command& c, std::string_view) { return set_form(c, Form::json); }},
-    {"--csv", "", kFigures, [](Command& c, std::string_view) { return set_form(c, Form::csv); }},
+    {"--json", "", kTables, [](Command& c, std::string_view) { return set_form(c, Form::json); }},
+    {"--csv", "", kTables, [](Command& c, std::string_view) { return set_form(c, Form::csv); }},
     {"--strict", "", kFigures,
      [](Command& c, std::string_view) {
        c.strict = true;
+       return Problem{};
+     }},
+    {"--all", "", kCompare,
+     [](Command& c, std::string_view) {
+       c.all = true;
        return Problem{};
      }},
     {"--axis", "pan|tilt", kOneAxis,

@@ -107,6 +107,8 @@ const char* name_of(Verb verb) {
       return "travel";
     case Verb::track:
       return "track";
+    case Verb::compare:
+      return "compare";
     case Verb::sheet:
       return "sheet";
   }
@@ -128,7 +130,7 @@ Request read_command_line(std::span<const std::string_view> arguments) {
                                        [](Verb v) { return std::string_view(name_of(v)); });
   if (verb == std::end(kVerbs))
     return UsageProblem{"there is no verb " + quoted(sorted.words[0]),
-                        "the verbs are figures, trace, sweep, travel, track and sheet; "
+                        "the verbs are figures, trace, sweep, travel, track, compare and sheet; "
                         "gazewright-batch --help explains them"};
   if (sorted.help) return HelpWanted{*verb};
 

@@ -25,6 +25,7 @@ struct DialMove;
 class FindingsView;
 class MessageBar;
 class PlotsPanel;
+class VariantsDesk;
 
 struct WindowSetup {
   QString settings_file;  ///< empty: the user's own
@@ -63,6 +64,7 @@ class MainWindow : public QMainWindow {
   FindingsView& findings() { return *findings_; }
   MessageBar& messages() { return *messages_; }
   PlotsPanel& plots() { return *plots_; }
+  VariantsDesk& variants() { return *variants_; }
   bool showsUpdating() const;  ///< the badge is on
 
  signals:
@@ -102,6 +104,7 @@ class MainWindow : public QMainWindow {
   void startDialDrag();
   void takeDialDragBack();
   void typeField(const QString& path);
+  void connectVariants();  // main_window_variants.cpp
   // main_window_files.cpp: open, save, close
   bool mayLeaveRig();
   bool save();
@@ -147,6 +150,7 @@ class MainWindow : public QMainWindow {
   DrawingPanel* drawing_;
   PlotsPanel* plots_;
   FindingsView* findings_;
+  VariantsDesk* variants_;
   QSplitter *middle_, *whole_;
 };
 
