@@ -23,6 +23,14 @@ TableCell cell_of(const CompareRow& row, const CompareCell& cell) {
   return shown;
 }
 
+/// Figures that are the same in all designs stand in the table of figures.
+std::vector<CompareRow> that_differ(std::vector<CompareRow> rows) {
+  std::erase_if(rows, [](const CompareRow& row) {
+    return std::ranges::none_of(row.cells, &CompareCell::differs);
+  });
+  return rows;
+}
+
 void add_rows(std::vector<TableRow>& table, const QString& title,
               const std::vector<CompareRow>& rows, std::size_t first, std::size_t count) {
   if (rows.empty()) return;
@@ -53,7 +61,8 @@ void draw_variants(SheetPage& page, const SheetContent& content) {
       columns.append({QString::fromStdString(comparison.names[i]), 1, true});
     std::vector<TableRow> table;
     add_rows(table, Plots::tr("Inputs that differ"), comparison.inputs, first, count);
-    add_rows(table, Plots::tr("Main figures"), comparison.figures, first, count);
+    add_rows(table, Plots::tr("Main figures that differ"), that_differ(comparison.figures), first,
+             count);
     add_rows(table, Plots::tr("Findings"), comparison.findings, first, count);
     draw_table(page, columns, table);
     page.skip(6);

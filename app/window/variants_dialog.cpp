@@ -82,7 +82,7 @@ void VariantsDialog::buildTable() {
   table_->setTabKeyNavigation(false);
   table_->setWordWrap(false);
   table_->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
-  table_->horizontalHeader()->hide();  // the row of names is the head, and can be edited
+  table_->horizontalHeader()->setHighlightSections(false);
   table_->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
   table_->verticalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
   table_->verticalHeader()->setDefaultSectionSize(table_->fontMetrics().height() + 8);
@@ -103,6 +103,11 @@ void VariantsDialog::connectParts() {
     connect(shortcut, &QShortcut::activated, this, run);
   };
   key(QKeySequence(QKeySequence::Copy), [this] { copy(); });
+  for (const Qt::Key enter : {Qt::Key_Return, Qt::Key_Enter})
+    key(QKeySequence(enter), [this] {
+      const QModelIndex index = table_->currentIndex();
+      if (index.isValid() && index.flags().testFlag(Qt::ItemIsEditable)) table_->edit(index);
+    });
   key(QKeySequence(QKeySequence::Delete), [this] {
     if (current() >= 0) emit removeAsked(current());
   });

@@ -64,7 +64,7 @@ struct VariantOwl : OwlWindow {
     QTableView& table = dialog().table();
     table.setFocus();
     table.setCurrentIndex(model().index(row, variant + 1));
-    table.edit(table.currentIndex());
+    QTest::keyClick(&table, Qt::Key_Return);
     auto* editor = table.viewport()->findChild<QLineEdit*>();
     ASSERT_NE(editor, nullptr);
     editor->selectAll();
