@@ -3,23 +3,13 @@
 #include "app/batch/output.h"
 #include "app/batch/verbs.h"
 #include "core/data/data_library.h"
-#include "core/units/units.h"
 
 namespace gazewright::batch {
 namespace {
 
-/// A value in the unit it is shown in: "118", "g·cm²".
-struct Shown {
-  std::string value, unit;
-};
-Shown shown(double value_si, std::string_view si_unit, std::string_view unit) {
-  const double value = from_si(value_si, si_unit, unit);
-  return {rounded(value), unit == "1" ? "" : pretty_unit(unit)};
-}
 std::string in_text(const std::optional<double>& value_si, const Finding& finding) {
   if (!value_si) return "unknown";
-  const auto [value, unit] = shown(*value_si, finding.si_unit, finding.unit);
-  return unit.empty() ? value : value + (unit == "°" ? "" : " ") + unit;
+  return with_unit(shown(*value_si, finding.si_unit, finding.unit));
 }
 
 const char* symbol_of(Verdict verdict) {

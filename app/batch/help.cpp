@@ -26,6 +26,8 @@ Verbs
       Which poses of pan and tilt can be reached, and what keeps it from the others, as CSV.
   track RIG [--path FILE.csv [--save FILE.rig.yaml]] [--out FILE.csv]
       How each detector keeps the target in the picture over time, as CSV.
+  compare RIG [--json | --csv] [--all]
+      The present design and the variants of the rig side by side.
   sheet RIG --out FILE.pdf [--paper a4|letter]
       The design sheet to build from, as PDF.
   shelf [--list] [--shelf DIR]
@@ -198,6 +200,32 @@ Examples
   gazewright-batch track owl.rig.yaml --path dancer.csv --save dancer.rig.yaml --out track.csv
 )";
 
+constexpr const char* kCompare =
+    R"(gazewright-batch compare RIG [--json | --csv] [--all]
+
+Prints the present design and every variant of the rig file side by side: the inputs that differ,
+the main figures, how many findings there are of each verdict, the worst margin, and the findings
+whose verdict differs.
+
+  (no option)  a table to read, three significant digits in everyday units; what differs from the
+               present design carries its difference or the word differs, the best figure of a row
+               the word best
+  --json       {"rig": title, "designs": [{"name", "note"}], "inputs": [row], "figures": [row],
+               "findings": [row]}, the present design first; a row is {"id", "label", "unit",
+               "cells": [{"value", "word", "differs", "best"}]} in SI units with every digit
+  --csv        columns part, id, unit, then one for each design: values in SI units with every
+               digit, or words
+  --all        every figure, not only the main ones
+
+An input that is missing counts by its default. Bodies and other parts with a name are compared by
+that name, wherever they stand in their list. Where the rig holds no variants, nothing is printed, a
+sentence says so and the exit status is 3.
+
+Examples
+  gazewright-batch compare owl.rig.yaml
+  gazewright-batch compare owl.rig.yaml --all --csv > variants.csv
+)";
+
 constexpr const char* kSheet =
     R"(gazewright-batch sheet RIG --out FILE.pdf [--paper a4|letter]
 
@@ -268,6 +296,8 @@ std::string help_text(std::optional<Verb> verb) {
       return kTravel;
     case Verb::track:
       return kTrack;
+    case Verb::compare:
+      return kCompare;
     case Verb::sheet:
       return kSheet;
     case Verb::shelf:

@@ -91,12 +91,12 @@ Problem set_paper(Command& command, std::string_view text) {
   return {};
 }
 
-constexpr Verb kForms[] = {Verb::figures, Verb::fit}, kFigures[] = {Verb::figures},
+constexpr Verb kForms[] = {Verb::figures, Verb::fit, Verb::compare}, kFigures[] = {Verb::figures},
                kSheet[] = {Verb::sheet}, kTrace[] = {Verb::trace}, kSweep[] = {Verb::sweep},
                kTravel[] = {Verb::travel}, kOneAxis[] = {Verb::trace, Verb::sweep},
                kTrack[] = {Verb::track}, kToFile[] = {Verb::travel, Verb::track, Verb::sheet},
                kSaves[] = {Verb::track, Verb::fit}, kShelf[] = {Verb::shelf}, kFit[] = {Verb::fit},
-               kOfShelf[] = {Verb::shelf, Verb::fit};
+               kOfShelf[] = {Verb::shelf, Verb::fit}, kCompare[] = {Verb::compare};
 
 const OptionRow kOptions[] = {
     {"--json", "", kForms, [](Command& c, std::string_view) { return set_form(c, Form::json); }},
@@ -104,6 +104,11 @@ const OptionRow kOptions[] = {
     {"--strict", "", kFigures,
      [](Command& c, std::string_view) {
        c.strict = true;
+       return Problem{};
+     }},
+    {"--all", "", kCompare,
+     [](Command& c, std::string_view) {
+       c.all = true;
        return Problem{};
      }},
     {"--axis", "pan|tilt", kOneAxis,

@@ -16,9 +16,10 @@
 /// The command line of gazewright-batch: `VERB [options] RIG`, options before or after the rig.
 namespace gazewright::batch {
 
-enum class Verb { figures, trace, sweep, travel, track, sheet, shelf, fit };
-inline constexpr Verb kVerbs[] = {Verb::figures, Verb::trace, Verb::sweep, Verb::travel,
-                                  Verb::track,   Verb::sheet, Verb::shelf, Verb::fit};
+enum class Verb { figures, trace, sweep, travel, track, compare, sheet, shelf, fit };
+inline constexpr Verb kVerbs[] = {Verb::figures, Verb::trace, Verb::sweep,
+                                  Verb::travel,  Verb::track, Verb::compare,
+                                  Verb::sheet,   Verb::shelf, Verb::fit};
 const char* name_of(Verb verb);
 
 enum class Form { table, json, csv };
@@ -29,6 +30,7 @@ struct Command {
   std::string rig;  ///< file name; "-" is standard input
   std::optional<Form> form;
   bool strict = false;
+  bool all = false;  ///< of compare: all figures
   std::optional<Axis> axis;
   bool both = false;                        ///< of a trace: both axes at once
   std::optional<Axis> hold;                 ///< of a trace of both: the axis that holds its place

@@ -7,6 +7,7 @@
 #include <cstring>
 
 #include "core/files/rig_file.h"
+#include "core/units/units.h"
 
 namespace gazewright::batch {
 
@@ -40,6 +41,16 @@ std::string rounded(double value) {
   std::string shown(text, end.ptr);
   if (shown.starts_with('-')) shown.replace(0, 1, "−");
   return shown;
+}
+
+Shown shown(double value_si, std::string_view si_unit, std::string_view unit) {
+  const double value = from_si(value_si, si_unit, unit);
+  return {rounded(value), unit == "1" ? "" : pretty_unit(unit)};
+}
+
+std::string with_unit(const Shown& value) {
+  if (value.unit.empty()) return value.value;
+  return value.value + (value.unit == "°" ? "" : " ") + value.unit;
 }
 
 int write_out(std::string_view text, int status) {

@@ -21,6 +21,13 @@ std::string csv_line(const std::vector<double>& values);
 /// 3 significant digits with a decimal point and a true minus sign, "−0.0123", for tables.
 std::string rounded(double value);
 
+/// A value in the unit it is shown in: "118", "g·cm²".
+struct Shown {
+  std::string value, unit;
+};
+Shown shown(double value_si, std::string_view si_unit, std::string_view unit);
+std::string with_unit(const Shown& value);  ///< "118 g·cm²", "12°"
+
 /// A CSV field: quoted where commas, quotes or line ends ask for it (RFC 4180).
 std::string csv_field(std::string_view text);
 /// A JSON string with its quotes (RFC 8259): control characters escaped, UTF-8 kept, bytes that

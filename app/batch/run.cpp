@@ -37,6 +37,8 @@ int run_verb(const Rig& rig, const Command& command) {
       return run_travel(rig, command);
     case Verb::track:
       return run_track(rig, command);
+    case Verb::compare:
+      return run_compare(rig, command);
     case Verb::sheet:
       return run_sheet(rig, command);
     case Verb::fit:

@@ -18,7 +18,9 @@ int run_sheet(const Rig& rig, const Command& command) {
   options.paper = command.paper;
   if (command.rig != "-")
     options.file_name = std::filesystem::path(command.rig).filename().string();
-  const auto problem = write_sheet(rig, analyse(rig), &sweeps, command.out, options);
+  const Analysis analysis = analyse(rig);
+  if (!rig.variants.empty()) options.comparison = compare_variants(rig, analysis);
+  const auto problem = write_sheet(rig, analysis, &sweeps, command.out, options);
   if (!problem) return kDone;
   return complain(to_text(*problem), {}, kNotWritten);
 }
@@ -26,9 +28,10 @@ int run_sheet(const Rig& rig, const Command& command) {
 #else
 
 int run_sheet(const Rig&, const Command&) {
-  return complain("this build has no design sheet: Qt was not found when it was built",
-                  "build with the Qt 6 packages, or use figures, trace, sweep, travel and track",
-                  kUsage);
+  return complain(
+      "this build has no design sheet: Qt was not found when it was built",
+      "build with the Qt 6 packages, or use figures, trace, sweep, travel, track and compare",
+      kUsage);
 }
 
 #endif

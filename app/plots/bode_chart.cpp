@@ -4,6 +4,7 @@
 #include "app/plots/charts.h"
 #include "app/plots/format.h"
 #include "app/plots/text.h"
+#include "app/plots/variant_lines.h"
 
 /// Gain and phase of the loops against frequency: open speed loop, open position loop, and the
 /// position loop closed.
@@ -170,6 +171,16 @@ void add_legend(Chart& chart, const PlotInput& input, bool phases) {
 Chart bode_chart(const PlotInput& input, bool phases) {
   Chart chart = empty_half(phases);
   if (input.now == nullptr) return chart.message = nothing_yet(), chart;
+  add_variants(input, [&](const Analysis& variant, Axis axis, Line line, const QString& name) {
+    const FrequencyResponse& response = response_of(variant, axis);
+    if (response.w_radps.empty()) return;
+    chart.series.append(
+        {.name = Plots::tr("%1 speed loop").arg(name),
+         .axis = axis,
+         .line = line,
+         .x = scaled(response.w_radps, kHzPerRadps),
+         .y = phases ? scaled(response.speed_phase_rad, kDegPerRad) : in_dB(response.speed_gain)});
+  });
   for (const Axis axis : kAxes) {
     if (!shows(input, axis)) continue;
     if (response_of(*input.now, axis).w_radps.empty()) {
@@ -199,6 +210,7 @@ Chart bode_chart(const PlotInput& input, bool phases) {
                       .y = phases ? -180.0 : 0.0,
                       .text = phases ? QStringLiteral("−180°") : QStringLiteral("0 dB")});
   add_legend(chart, input, phases);
+  label_variants(chart, input);
   return chart;
 }
 

@@ -4,6 +4,7 @@
 #include "app/plots/charts.h"
 #include "app/plots/format.h"
 #include "app/plots/text.h"
+#include "app/plots/variant_lines.h"
 
 /// How far each axis is pushed off its place by the other one's move, and what both need together.
 namespace gazewright {
@@ -113,6 +114,9 @@ Chart both_chart(const PlotInput& input) {
   const auto name = [](Axis axis) {
     return Plots::tr("%1 while %2 moves").arg(axis_word(axis), axis_word(other(axis)));
   };
+  add_variants(input, [&](const Analysis& variant, Axis axis, Line line, const QString& words) {
+    add_series(chart, variant, axis, line, words);
+  });
   for (const Axis axis : kAxes) {
     if (!shows(input, axis)) continue;
     if (input.ghost != nullptr) {
@@ -135,6 +139,7 @@ Chart both_chart(const PlotInput& input) {
     chart.y.hi = std::max(chart.y.hi, 1.2 * band.range.hi);
   }
   chart.y.hi += 0.1 * (chart.y.hi - chart.y.lo);  // for the labels
+  label_variants(chart, input);
   return chart;
 }
 

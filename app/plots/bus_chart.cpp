@@ -4,6 +4,7 @@
 #include "app/plots/charts.h"
 #include "app/plots/format.h"
 #include "app/plots/text.h"
+#include "app/plots/variant_lines.h"
 
 /// Current and voltage of the bus while both axes make the task's moves, and in the worst moves
 /// found.
@@ -49,7 +50,12 @@ void add_worst(Chart& chart, const BusCurve& bus, std::vector<double> WorstCase:
   }
 }
 
-void add_ghost(Chart& chart, const PlotInput& input, std::vector<double> BusCurve::*values) {
+/// Variants, and what was before a drag.
+void add_others(Chart& chart, const PlotInput& input, std::vector<double> BusCurve::*values) {
+  for_variants(input, [&](const VariantCurves& variant, Line line) {
+    const BusCurve& bus = variant.analysis->bus;
+    if (!bus.time_s.empty()) add_line(chart, bus.time_s, bus.*values, {}, line, variant.name);
+  });
   if (input.ghost == nullptr || input.ghost->bus.time_s.empty()) return;
   const BusCurve& before = input.ghost->bus;
   add_line(chart, before.time_s, before.*values, {}, Line::ghost, Plots::tr("before"));
@@ -74,7 +80,7 @@ Chart bus_chart(const PlotInput& input) {
   Chart chart = time_chart(PlotKind::bus, Plots::tr("Current"), QStringLiteral("A"));
   if (add_message(chart, input)) return chart;
   const BusCurve& bus = input.now->bus;
-  add_ghost(chart, input, &BusCurve::current_A);
+  add_others(chart, input, &BusCurve::current_A);
   chart.legend.append({Plots::tr("source"), {}, Line::strong});
   for (const Axis axis : kAxes) {
     if (!shows(input, axis)) continue;
@@ -95,6 +101,7 @@ Chart bus_chart(const PlotInput& input) {
   say("supply.peak_voltage", Plots::tr("which lifts the bus to %1"));
   for (const std::string& sentence : bus.sentences)
     chart.readings << QString::fromStdString(sentence).chopped(sentence.ends_with('.') ? 1 : 0);
+  label_variants(chart, input);
   return chart;
 }
 
@@ -104,7 +111,7 @@ Chart bus_voltage_chart(const PlotInput& input) {
   const BusCurve& bus = input.now->bus;
   const Figure* peak = input.now->figure("supply.peak_voltage");
   if (peak != nullptr && !peak->value) return chart.message = reason_text(peak->because), chart;
-  add_ghost(chart, input, &BusCurve::voltage_V);
+  add_others(chart, input, &BusCurve::voltage_V);
   add_line(chart, bus.time_s, bus.voltage_V, {}, Line::strong, Plots::tr("Bus"));
   chart.legend.append({Plots::tr("bus"), {}, Line::strong});
   add_worst(chart, bus, &WorstCase::voltage_V);
@@ -115,6 +122,7 @@ Chart bus_voltage_chart(const PlotInput& input) {
             Plots::tr("chopper %1").arg(format_value(bus.chopper_V, "V", "V")));
   add_level(chart, Mark::Kind::level, bus.source_V,
             Plots::tr("supply %1").arg(format_value(bus.source_V, "V", "V")));
+  label_variants(chart, input);
   return chart;
 }
 

@@ -16,8 +16,20 @@ struct Range {
 };
 
 /// How a line is drawn: `strong` is the thing itself, `dashed` its companion, `ghost` what was
-/// before a drag, `fine` a path over time; `dotted` and `dash_dotted` are further companions.
-enum class Line { strong, dashed, ghost, fine, dotted, dash_dotted };
+/// before a drag, `fine` a path over time; `dotted` and `dash_dotted` are further companions; a
+/// variant's lines are thinner, each in dashes of its own.
+enum class Line {
+  strong,
+  dashed,
+  ghost,
+  fine,
+  dotted,
+  dash_dotted,
+  variant_1,
+  variant_2,
+  variant_3,
+  variant_4
+};
 
 struct Series {
   QString name;                          ///< "Pan", for the readout and the CSV header
@@ -46,9 +58,9 @@ struct Stretch {
   QString text;
 };
 
-/// A labelled place. `limit_*` are lines with hatching on the forbidden side.
+/// A labelled place. `limit_*` are lines with hatching on the forbidden side; `label` is only text.
 struct Mark {
-  enum class Kind { point, upright, bracket, limit_above, limit_below, level };
+  enum class Kind { point, label, upright, bracket, limit_above, limit_below, level };
   Kind kind = Kind::point;
   std::optional<Axis> axis;  ///< empty: of both
   double x = 0, y = 0;

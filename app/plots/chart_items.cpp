@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/plots/variant_lines.h"
+
 namespace gazewright {
 namespace {
 
@@ -14,6 +16,14 @@ QVector<qreal> dashes(Line line) {
       return {1.2, 1.8};
     case Line::dash_dotted:
       return {6, 2, 1.2, 2};
+    case Line::variant_1:
+      return {7, 3};
+    case Line::variant_2:
+      return {3.5, 3};
+    case Line::variant_3:
+      return {9, 3, 2, 3};
+    case Line::variant_4:
+      return {9, 3, 2, 3, 2, 3};
     default:
       return {2, 2.5};
   }
@@ -32,9 +42,14 @@ QPen line_pen(const ChartStyle& style, std::optional<Axis> axis, Line line) {
     case Line::ghost:
     case Line::dotted:
     case Line::dash_dotted:
+    case Line::variant_1:
+    case Line::variant_2:
+    case Line::variant_3:
+    case Line::variant_4:
       break;
   }
-  QPen pen(colour, line == Line::ghost ? 1.0 : 1.6);
+  const bool is_thin = line == Line::ghost || chart_parts::is_variant(line);
+  QPen pen(colour, is_thin ? 1.0 : 1.6);
   pen.setDashPattern(dashes(line));
   pen.setCapStyle(Qt::FlatCap);
   return pen;

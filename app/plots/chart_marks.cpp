@@ -89,6 +89,7 @@ bool MarksItem::isSeen(const Mark& mark) const {
     case Mark::Kind::level:
       return at.y() >= inside.top() && at.y() <= inside.bottom();
     case Mark::Kind::point:
+    case Mark::Kind::label:
       break;
   }
   return inside.adjusted(-1, -1, 1, 1).contains(at);
@@ -104,6 +105,8 @@ void MarksItem::drawMark(QCPPainter* painter, const Mark& mark) {
     case Mark::Kind::limit_below:
     case Mark::Kind::level:
       return drawLimit(painter, mark);
+    case Mark::Kind::label:
+      return;
     case Mark::Kind::point:
       break;
   }
@@ -127,6 +130,8 @@ void MarksItem::labelMark(QCPPainter* painter, const Mark& mark) {
     case Mark::Kind::limit_below:
     case Mark::Kind::level:
       return label({area().right() - 3, at.y() + 2}, Qt::AlignRight | Qt::AlignTop);
+    case Mark::Kind::label:
+      return label(at + QPointF(5, 0), Qt::AlignLeft | Qt::AlignVCenter);
     case Mark::Kind::point:
       return label(at + QPointF(0, -6), Qt::AlignHCenter | Qt::AlignBottom);
   }

@@ -4,6 +4,7 @@
 #include "app/plots/charts.h"
 #include "app/plots/format.h"
 #include "app/plots/text.h"
+#include "app/plots/variant_lines.h"
 
 /// Gravity's torque on each axis over its travel, the other axis where that is largest, and the
 /// band within which friction holds the axis without power.
@@ -77,6 +78,7 @@ Chart gravity_chart(const PlotInput& input) {
                          .y = scaled(gravity.torque_Nm, kMilliPerUnit)});
     return true;
   };
+  add_variants(input, add);
   for (const Axis axis : kAxes) {
     if (!shows(input, axis)) continue;
     if (input.ghost != nullptr)
@@ -95,6 +97,7 @@ Chart gravity_chart(const PlotInput& input) {
   set_ranges(chart);
   add_axis_legend(chart, input);
   if (input.ghost != nullptr) chart.legend.append({Plots::tr("before"), {}, Line::ghost});
+  label_variants(chart, input);
   return chart;
 }
 

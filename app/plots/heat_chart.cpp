@@ -4,6 +4,7 @@
 #include "app/plots/charts.h"
 #include "app/plots/format.h"
 #include "app/plots/text.h"
+#include "app/plots/variant_lines.h"
 #include "core/heat/copper.h"
 
 /// Winding and bracket of each motor from cold on, the duty repeated, with their limits.
@@ -95,6 +96,16 @@ Chart heat_chart(const PlotInput& input) {
                             {Plots::tr("Temperature"), Plots::tr("°C")});
   chart.x = {0, 0};
   if (input.now == nullptr) return chart.message = nothing_yet(), chart;
+  add_variants(input, [&](const Analysis& variant, Axis axis, Line line, const QString& name) {
+    const HeatCurve& curve = heat_of(variant, axis);
+    if (curve.time_s.empty()) return;
+    chart.series.append({.name = Plots::tr("%1 winding").arg(name),
+                         .axis = axis,
+                         .line = line,
+                         .x = scaled(curve.time_s, kMinutesPerSecond),
+                         .y = celsius(curve.winding_K)});
+    chart.x.hi = std::max(chart.x.hi, chart.series.back().x.back());
+  });
   for (const Axis axis : kAxes) {
     if (!shows(input, axis)) continue;
     add_axis(chart, input, axis);
@@ -110,6 +121,7 @@ Chart heat_chart(const PlotInput& input) {
   chart.legend.append({Plots::tr("winding"), {}, Line::strong});
   if (std::ranges::any_of(chart.series, [](const Series& s) { return s.line == Line::dashed; }))
     chart.legend.append({Plots::tr("bracket"), {}, Line::dashed});
+  label_variants(chart, input);
   return chart;
 }
 

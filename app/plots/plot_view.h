@@ -5,6 +5,7 @@
 #include <filesystem>
 #include <memory>
 #include <optional>
+#include <span>
 #include <vector>
 
 #include "app/plots/theme.h"
@@ -46,6 +47,12 @@ QString plot_title(PlotKind kind);
 QString plot_key(PlotKind kind);  ///< for settings and file names: "step", "time-ratio" ...
 std::optional<PlotKind> plot_kind(const QString& key);
 
+/// A variant of the rig that is laid under the present design.
+struct VariantCurves {
+  QString name;
+  const Analysis* analysis;  ///< never null
+};
+
 /// What a plot shows. Null pointers are allowed: the plot then says in words what it waits for.
 /// Nothing is kept after the call: a plot copies what it draws.
 struct PlotInput {
@@ -55,9 +62,10 @@ struct PlotInput {
   const std::array<RatioSweep, 2>* sweeps = nullptr;  ///< by Axis
   const std::array<RatioSweep, 2>* ghost_sweeps = nullptr;
   const ReachMap* reach = nullptr;
-  bool reach_waits = false;    ///< the map is that of before the drag
-  std::optional<Axis> only{};  ///< show one axis; empty: both
-  bool fixed_scale = false;    ///< keep the scale, so that an edit moves the curve (dragging)
+  bool reach_waits = false;                   ///< the map is that of before the drag
+  std::optional<Axis> only{};                 ///< show one axis; empty: both
+  std::span<const VariantCurves> variants{};  ///< four at most are drawn
+  bool fixed_scale = false;  ///< keep the scale, so that an edit moves the curve (dragging)
 };
 
 /// A card that belongs to a plot, for a button beside its title.

@@ -4,6 +4,7 @@
 #include "app/plots/charts.h"
 #include "app/plots/format.h"
 #include "app/plots/text.h"
+#include "app/plots/variant_lines.h"
 
 /// Angle, speed and current over the time of the step.
 namespace gazewright {
@@ -35,6 +36,9 @@ void add_series(Chart& chart, const Analysis& analysis, Axis axis, Line line, Pi
 
 /// Ghosts first, so that what holds now lies on top.
 void add_both(Chart& chart, const PlotInput& input, Pick pick, double factor) {
+  add_variants(input, [&](const Analysis& variant, Axis axis, Line line, const QString& name) {
+    add_series(chart, variant, axis, line, pick, factor, name);
+  });
   for (const Axis axis : kAxes) {
     if (!shows(input, axis)) continue;
     if (input.ghost != nullptr) {
@@ -60,7 +64,7 @@ void finish(Chart& chart, const PlotInput& input) {
     }
   }
   if (std::none_of(chart.series.begin(), chart.series.end(),
-                   [](const Series& s) { return s.line != Line::ghost; })) {
+                   [](const Series& s) { return s.line != Line::ghost && !is_variant(s.line); })) {
     chart.message = chart.notes.join('\n');
     return;
   }
@@ -72,6 +76,10 @@ void finish(Chart& chart, const PlotInput& input) {
     if (!shows(input, axis) || input.now->of(axis).step.time_s.empty()) continue;
     shown = std::max(shown, shown_time_ms(*input.now, axis));
   }
+  add_variants(input, [&](const Analysis& variant, Axis axis, Line, const QString&) {
+    if (!variant.of(axis).step.time_s.empty())
+      shown = std::max(shown, shown_time_ms(variant, axis));
+  });
   chart.x = {0, shown};
   chart.y = y_range(chart, chart.x);
   chart.y.hi += 0.1 * (chart.y.hi - chart.y.lo);  // for the labels
@@ -160,6 +168,7 @@ Chart step_chart(const PlotInput& input) {
     mark_settling(chart, *input.now, axis);
   }
   add_limit_stretches(chart, input);
+  label_variants(chart, input);
   return chart;
 }
 
@@ -182,12 +191,16 @@ Chart speed_chart(const PlotInput& input) {
                 input.rig->tilt.loop.speed_limit_radps.value() * kDegPerRad},
                {Plots::tr("speed limit of the loop"), Plots::tr("%1 speed limit of the loop")});
   }
+  label_variants(chart, input);
   return chart;
 }
 
 Chart current_chart(const PlotInput& input) {
   Chart chart = time_chart(PlotKind::current, Plots::tr("Current"), QStringLiteral("A"));
   if (input.now == nullptr) return chart.message = nothing_yet(), chart;
+  add_variants(input, [&](const Analysis& variant, Axis axis, Line line, const QString& name) {
+    add_series(chart, variant, axis, line, &Trace::current_A, 1, Plots::tr("%1 phase").arg(name));
+  });
   for (const Axis axis : kAxes) {
     if (!shows(input, axis)) continue;
     add_series(chart, *input.now, axis, Line::dashed, &Trace::bus_A, 1,
@@ -213,6 +226,7 @@ Chart current_chart(const PlotInput& input) {
                 input.rig->tilt.drive.current_limit_A.value()},
                {Plots::tr("drive limit"), Plots::tr("%1 drive limit")});
   }
+  label_variants(chart, input);
   return chart;
 }
 

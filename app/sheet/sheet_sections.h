@@ -11,6 +11,7 @@ void draw_drive_lines(SheetPage& page, const SheetContent& content);
 void draw_findings(SheetPage& page, const SheetContent& content);
 void draw_plots(SheetPage& page, const SheetContent& content);
 void draw_figures(SheetPage& page, const SheetContent& content);
+void draw_variants(SheetPage& page, const SheetContent& content);
 void draw_limits(SheetPage& page, const SheetContent& content);
 void draw_advice(SheetPage& page, const SheetContent& content);
 void draw_profiles(SheetPage& page, const SheetContent& content);

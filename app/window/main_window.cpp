@@ -34,6 +34,7 @@ MainWindow::MainWindow(const WindowSetup& setup)
   applyTheme();
   build();
   buildMenus();
+  connectVariants();
   connectParts();
   restoreLayout();
   applyTheme();

@@ -30,6 +30,7 @@ class ShelfPanel;
 struct FitRow;
 struct Shelf;
 struct ShelfPart;
+class VariantsDesk;
 
 struct WindowSetup {
   QString settings_file;  ///< empty: the user's own
@@ -70,7 +71,8 @@ class MainWindow : public QMainWindow {
   PlotsPanel& plots() { return *plots_; }
   ShelfPanel& shelf();                       ///< made when first asked for
   FitDialog* fits() const { return fits_; }  ///< null until it was shown
-  bool showsUpdating() const;                ///< the badge is on
+  VariantsDesk& variants() { return *variants_; }
+  bool showsUpdating() const;  ///< the badge is on
 
  signals:
   void sheetWritten(const QString& file);
@@ -109,6 +111,7 @@ class MainWindow : public QMainWindow {
   void startDialDrag();
   void takeDialDragBack();
   void typeField(const QString& path);
+  void connectVariants();  // main_window_variants.cpp
   // main_window_files.cpp: open, save, close
   bool mayLeaveRig();
   bool save();
@@ -168,6 +171,7 @@ class MainWindow : public QMainWindow {
   DrawingPanel* drawing_;
   PlotsPanel* plots_;
   FindingsView* findings_;
+  VariantsDesk* variants_;
   QSplitter *middle_, *whole_;
 };
 

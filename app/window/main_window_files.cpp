@@ -13,6 +13,7 @@
 #include "app/window/main_window.h"
 #include "app/window/message_bar.h"
 #include "app/window/places.h"
+#include "app/window/variants_desk.h"
 
 /// Open, save, drop and close.
 namespace gazewright {
@@ -134,8 +135,10 @@ void MainWindow::writeSheet(const QString& file) {
 
 void MainWindow::writeWaitingSheet() {
   if (waiting_sheet_.isEmpty()) return;
+  if (!variants_->isAnalysed()) return variants_->analyseAll();
   const QString file = std::exchange(waiting_sheet_, QString());
   SheetOptions options;
+  if (!document_.rig().variants.empty()) options.comparison = variants_->comparison();
   options.paper =
       QLocale().measurementSystem() == QLocale::ImperialUSSystem ? Paper::letter : Paper::a4;
   options.file_name = document_.shownName().toStdString();

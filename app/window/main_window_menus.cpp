@@ -34,7 +34,7 @@ void MainWindow::buildMenus() {
   actions_.addTo(rig, {"", "rig.save", "rig.save_as", "", "rig.sheet", "", "rig.quit"});
   actions_.addTo(menuBar()->addMenu(tr("&Edit")),
                  {"edit.undo", "edit.redo", "", "edit.remedy", "edit.body_pan", "edit.body_tilt",
-                  "edit.keep_out", "", "edit.to_shelf"});
+                  "edit.keep_out", "", "edit.pin", "edit.variants", "", "edit.to_shelf"});
   actions_.addTo(menuBar()->addMenu(tr("&Axis")),
                  {"axis.pan_ratio", "axis.tilt_ratio", "axis.swap", "", "axis.fit", "", "axis.next",
                   "axis.previous"});

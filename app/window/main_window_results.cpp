@@ -11,6 +11,7 @@
 #include "app/window/parts.h"
 #include "app/window/plots_panel.h"
 #include "app/window/ratio_scale.h"
+#include "app/window/variants_desk.h"
 
 /// From an edit to the screen: the rig goes to Recompute, what comes back goes to every panel.
 namespace gazewright {
@@ -46,6 +47,7 @@ void MainWindow::dimFigures(bool dimmed) {
 
 void MainWindow::showAnalysis() {
   shown_ = recompute_.analysis();
+  variants_->setPresent(shown_);
   for (DriveLine* line : lines_) line->setResults(recompute_.analysedRig(), *shown_);
   driveLine(Axis::pan).setRatio(document_.rig());
   driveLine(Axis::tilt).setRatio(document_.rig());
@@ -69,6 +71,7 @@ void MainWindow::feedPlots() {
   input.sweeps = haveSweeps ? &recompute_.sweeps() : nullptr;
   input.reach = &recompute_.reach();
   input.reach_waits = recompute_.reachWaits();
+  input.variants = variants_->curves();
   input.fixed_scale = dragging_;
   plots_->setInput(input);
   showMarks();

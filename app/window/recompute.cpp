@@ -30,6 +30,7 @@ Rig sweep_key(const Rig& rig) {
   key.title.clear();
   key.notes.clear();
   key.unknown_keys.clear();
+  key.variants.clear();
   for (Axis axis : kAxes) {
     Quantity& ratio = key.axis(axis).gearbox.ratio;
     if (ratio.si) ratio = si_quantity(10);

@@ -6,11 +6,6 @@
 namespace gazewright {
 namespace {
 
-struct Edit {
-  std::size_t at = 0, length = 0;
-  std::string text;
-};
-
 /// How many bytes a scalar or a written null takes; empty for blocks, broken lines and unseen
 /// nulls.
 std::optional<std::size_t> length_of(const YamlNode& node, std::string_view text) {
@@ -60,12 +55,40 @@ class Editor {
     is_possible_ = false;
   }
 
+  /// The fields of a rig, which lies at `prefix` in the text.
+  void change_fields(Rig now, Rig before, const std::string& prefix) {
+    auto now_fields = all_fields(now), before_fields = all_fields(before);
+    is_possible_ = is_possible_ && now_fields.size() == before_fields.size();
+    for (std::size_t i = 0; is_possible_ && i < now_fields.size(); ++i) {
+      std::visit([&](auto& ref) { ref.path.insert(0, prefix); }, now_fields[i]);
+      std::visit([&](const auto& a, const auto& b) { change(a, b); }, now_fields[i],
+                 before_fields[i]);
+    }
+  }
+  /// @pre both have as many variants, each of the same structure
+  void change_variants(const Rig& now, const Rig& before) {
+    for (std::size_t i = 0; i < now.variants.size(); ++i) {
+      const Variant &to = now.variants[i], &from = before.variants[i];
+      if (to == from) continue;
+      const std::string at = "variants[" + std::to_string(i) + "].";
+      if (to.name != from.name) set(at + "name", yaml_scalar(to.name));
+      if (to.note != from.note) set(at + "note", yaml_scalar(to.note));
+      change_fields(*to.rig, *from.rig, at + "rig.");
+    }
+  }
+  void add(std::optional<TextEdit> edit) {
+    if (edit)
+      edits_.push_back(std::move(*edit));
+    else
+      is_possible_ = false;
+  }
+
   std::string applied() {
     std::stable_sort(edits_.begin(), edits_.end(),
-                     [](const Edit& a, const Edit& b) { return a.at < b.at; });
+                     [](const TextEdit& a, const TextEdit& b) { return a.at < b.at; });
     std::string text;
     std::size_t done = 0;
-    for (const Edit& edit : edits_) {
+    for (const TextEdit& edit : edits_) {
       text += text_.substr(done, edit.at - done);
       text += edit.text;
       done = edit.at + edit.length;
@@ -127,7 +150,7 @@ class Editor {
 
   std::string_view text_;
   const ReadText& old_;
-  std::vector<Edit> edits_;
+  std::vector<TextEdit> edits_;
   std::set<const YamlNode*> filled_;
   bool is_possible_ = true;
 };
@@ -151,18 +174,23 @@ bool has_same_structure(const Rig& a, const Rig& b) {
          has_same_bodies(a.on_tilt, b.on_tilt);
 }
 
+bool has_same_variants(const Rig& a, const Rig& b) {
+  return std::ranges::equal(a.variants, b.variants, [](const Variant& x, const Variant& y) {
+    return x.rig == y.rig || has_same_structure(*x.rig, *y.rig);
+  });
+}
+
 }  // namespace
 
 std::optional<std::string> edited_in_place(const Rig& rig, std::string_view original,
                                            const ReadText& old) {
   if (!old.rig || !has_same_structure(rig, *old.rig)) return std::nullopt;
-  Rig now = rig, before = *old.rig;
-  const auto now_fields = all_fields(now), before_fields = all_fields(before);
-  if (now_fields.size() != before_fields.size()) return std::nullopt;
   Editor editor(original, old);
-  for (std::size_t i = 0; i < now_fields.size(); ++i)
-    std::visit([&](const auto& a, const auto& b) { editor.change(a, b); }, now_fields[i],
-               before_fields[i]);
+  editor.change_fields(rig, *old.rig, "");
+  if (has_same_variants(rig, *old.rig))
+    editor.change_variants(rig, *old.rig);
+  else
+    editor.add(variants_edit(rig, original, old));
   if (!editor.is_possible()) return std::nullopt;
   std::string edited = editor.applied();
   const ReadText again = read_text(edited);

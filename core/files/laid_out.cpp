@@ -74,17 +74,13 @@ std::string list_lines(const Rig& rig, const std::string& path, const std::vecto
   return lines.empty() ? "" : path + ":\n" + lines;
 }
 
-}  // namespace
-
-std::string laid_out(const Rig& rig) {
+/// All of a rig but its title, notes and variants.
+std::string design_lines(const Rig& rig) {
   const auto line = [&](const std::string& key, const auto& part) {
     return part_line(0, key, part_pieces(rig, key, part));
   };
-  std::string text = "rig: 1\n";
-  if (!rig.title.empty()) text += "title: " + yaml_scalar(rig.title) + "\n";
-  if (!rig.notes.empty()) text += "notes: " + yaml_scalar(rig.notes) + "\n";
-  text += line("supply", rig.supply) + line("surroundings", rig.surroundings) +
-          line("stand", rig.stand);
+  std::string text = line("supply", rig.supply) + line("surroundings", rig.surroundings) +
+                     line("stand", rig.stand);
   text += axis_group(rig, "pan", axis_lines(rig, "pan", rig.pan));
   text += axis_group(rig, "tilt", tilt_axis_line(rig) + axis_lines(rig, "tilt", rig.tilt));
   if (rig.on_pan.empty() && rig.on_pan_is_bare) text += "on_pan: []\n";
@@ -93,11 +89,50 @@ std::string laid_out(const Rig& rig) {
           list_lines(rig, "keep_outs", rig.keep_outs, keep_out_pieces);
   text += line("camera", rig.camera) + line("task", rig.task) + tracking_lines(rig) +
           list_lines(rig, "detectors", rig.detectors, part_pieces<Detector>);
-  text += line("arm", rig.arm) + line("pointing", rig.pointing) +
-          list_lines(rig, "duty", rig.duty, part_pieces<DutyMove>) +
-          list_lines(rig, "materials", rig.materials, part_pieces<Material>);
-  for (const std::string& piece : unknown_pieces(rig, "")) text += piece + "\n";
+  return text + line("arm", rig.arm) + line("pointing", rig.pointing) +
+         list_lines(rig, "duty", rig.duty, part_pieces<DutyMove>) +
+         list_lines(rig, "materials", rig.materials, part_pieces<Material>);
+}
+
+std::string unknown_lines(const Rig& rig, const std::string& path) {
+  std::string lines;
+  for (const std::string& piece : unknown_pieces(rig, path)) lines += piece + "\n";
+  return lines;
+}
+
+/// Every line moved to the right; the lines hold no text that is broken over several.
+std::string indented(std::string_view lines, std::size_t by) {
+  std::string text;
+  while (!lines.empty()) {
+    const std::size_t end = lines.find('\n') + 1;
+    text += std::string(by, ' ') + std::string(lines.substr(0, end));
+    lines.remove_prefix(end);
+  }
   return text;
+}
+
+}  // namespace
+
+std::string variant_lines(const Rig& rig, std::size_t index) {
+  constexpr std::size_t kIndent = 4;
+  const Variant& variant = rig.variants[index];
+  std::string lines = "name: " + yaml_scalar(variant.name) + "\n";
+  if (!variant.note.empty()) lines += "note: " + yaml_scalar(variant.note) + "\n";
+  lines += unknown_lines(rig, "variants[" + std::to_string(index) + "]");
+  const std::string design = design_lines(*variant.rig) + unknown_lines(*variant.rig, "");
+  lines += design.empty() ? "rig: {}\n" : "rig:\n" + indented(design, 2);
+  lines = indented(lines, kIndent);
+  return lines.replace(0, kIndent, "  - ");
+}
+
+std::string laid_out(const Rig& rig) {
+  std::string text = "rig: 1\n";
+  if (!rig.title.empty()) text += "title: " + yaml_scalar(rig.title) + "\n";
+  if (!rig.notes.empty()) text += "notes: " + yaml_scalar(rig.notes) + "\n";
+  text += design_lines(rig);
+  if (!rig.variants.empty()) text += "variants:\n";
+  for (std::size_t i = 0; i < rig.variants.size(); ++i) text += variant_lines(rig, i);
+  return text + unknown_lines(rig, "");
 }
 
 }  // namespace gazewright

@@ -83,6 +83,8 @@ Rig as_read_back(const Rig& rig) {
     read_back(point.pan_rad, *pan);
     read_back(point.tilt_rad, *tilt);
   }
+  for (Variant& variant : back.variants)
+    variant.rig = std::make_shared<const Rig>(as_read_back(*variant.rig));
   return back;
 }
 

@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <iterator>
 #include <tuple>
 
 #include "core/files/reader.h"
@@ -144,23 +145,31 @@ Reader::Entries top_entries(Reader& reader, Rig& rig) {
                            reader.read_text_at(node, path, at);
                          }};
   };
+  const auto version = [](const YamlNode&, const std::string&) {};  // check_version has read it
+  Reader::Entries entries{{"rig", version}, text("title", rig.title), text("notes", rig.notes)};
+  std::ranges::move(design_entries(reader, rig), std::back_inserter(entries));
+  entries.push_back({"variants", [&](const YamlNode& node, const std::string& path) {
+                       read_variants(reader, node, path, rig.variants);
+                     }});
+  return entries;
+}
+
+}  // namespace
+
+Reader::Entries design_entries(Reader& reader, Rig& rig) {
   const auto bodies = [&](std::string key, std::vector<Body>& at) {
     return Reader::Entry{std::move(key),
                          [&reader, &at](const YamlNode& node, const std::string& path) {
                            read_bodies(reader, node, path, at);
                          }};
   };
-  const auto version = [](const YamlNode&, const std::string&) {};  // check_version has read it
   const auto pan = [&](const YamlNode& node, const std::string& path) {
     reader.read_map(node, path, axis_entries(reader, rig.pan));
   };
   const auto tilt = [&](const YamlNode& node, const std::string& path) {
     reader.read_map(node, path, tilt_entries(reader, rig));
   };
-  return {{"rig", version},
-          text("title", rig.title),
-          text("notes", rig.notes),
-          part_entry(reader, "supply", rig.supply),
+  return {part_entry(reader, "supply", rig.supply),
           part_entry(reader, "surroundings", rig.surroundings),
           part_entry(reader, "stand", rig.stand),
           {"pan", pan},
@@ -187,8 +196,6 @@ Reader::Entries top_entries(Reader& reader, Rig& rig) {
           parts_entry(reader, kDuty, rig.duty),
           parts_entry(reader, kMaterials, rig.materials)};
 }
-
-}  // namespace
 
 void sort_unknown_keys(Rig& rig) {
   std::sort(rig.unknown_keys.begin(), rig.unknown_keys.end(),

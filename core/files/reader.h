@@ -45,6 +45,9 @@ class Reader {
   Reader(ReadText& out, std::vector<UnknownKey>& unknown_keys)
       : out_(out), unknown_keys_(unknown_keys) {}
 
+  /// One that gathers places and faults with this one, and unknown keys apart.
+  Reader with_keys_of(Rig& rig) const { return {out_, rig.unknown_keys}; }
+
   void error(const YamlNode& node, std::string problem, std::string fix);
   void warning(const YamlNode& node, std::string problem, std::string fix);
   void place(const std::string& path, const YamlNode& node) { out_.places.emplace(path, &node); }
@@ -94,6 +97,10 @@ void read_keep_outs(Reader& reader, const YamlNode& node, const std::string& pat
                     std::vector<KeepOut>& keep_outs);
 void read_tracking(Reader& reader, const YamlNode& node, const std::string& path,
                    Tracking& tracking);
+void read_variants(Reader& reader, const YamlNode& node, const std::string& path,
+                   std::vector<Variant>& variants);
+/// What makes a design: all of a rig but its title, notes and variants.
+Reader::Entries design_entries(Reader& reader, Rig& rig);
 
 /// Whether a node is a list of at most so many entries; else says so.
 /// @param what  they are, in the plural

@@ -23,7 +23,7 @@ struct Diagnostic {
 std::string to_text(const Diagnostic& diagnostic);
 
 inline constexpr std::size_t kMostDetectors = 5;  ///< that a file may hold
-inline constexpr std::size_t kMostDutyMoves = 200, kMostMaterials = 100;
+inline constexpr std::size_t kMostDutyMoves = 200, kMostMaterials = 100, kMostVariants = 24;
 
 struct LoadedRig {
   std::optional<Rig> rig;  ///< empty where any diagnostic is an error

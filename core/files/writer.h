@@ -22,6 +22,17 @@ Rig as_read_back(const Rig& rig);
 
 /// The whole file laid out anew.
 std::string laid_out(const Rig& rig);
+/// One of its variants as lines of the list.
+std::string variant_lines(const Rig& rig, std::size_t index);
+
+/// A stretch of a text that another one takes the place of.
+struct TextEdit {
+  std::size_t at = 0, length = 0;
+  std::string text;
+};
+/// Puts the rig's variants into the text in place of the old ones; those that did not change stay
+/// as they are written. Empty where that cannot be done.
+std::optional<TextEdit> variants_edit(const Rig& rig, std::string_view text, const ReadText& old);
 
 /// The original with only the changed entries replaced or put in; empty where that cannot be done
 /// or would not read back as the rig.

@@ -93,6 +93,19 @@ class RandomRig {
   std::mt19937 random_;
 };
 
+/// A rig with up to three variants that have nothing to do with it.
+Rig with_variants(Rig rig, unsigned number) {
+  for (unsigned i = 1; i <= number % 4; ++i) {
+    Rig design = RandomRig(1000 * i + number).make();
+    const std::string note = design.notes;
+    design.title.clear();
+    design.notes.clear();
+    rig.variants.push_back(
+        {"variant: " + std::to_string(i), note, std::make_shared<const Rig>(design)});
+  }
+  return rig;
+}
+
 /// Same fields, same values within what a written number promises.
 void expect_same_values(Rig a, Rig b, const std::string& text) {
   const auto a_fields = all_fields(a), b_fields = all_fields(b);
@@ -131,10 +144,15 @@ Rig read(const std::string& text) {
 TEST(RandomRigs, ReadBackAsTheyWereWritten) {
   for (unsigned number = 1; number <= 150; ++number) {
     SCOPED_TRACE(number);
-    const Rig rig = RandomRig(number).make();
+    const Rig rig = with_variants(RandomRig(number).make(), number);
     const std::string text = write_rig(rig);
     const Rig back = read(text);
     expect_same_values(rig, back, text);
+    ASSERT_EQ(back.variants.size(), rig.variants.size());
+    for (std::size_t i = 0; i < rig.variants.size(); ++i) {
+      EXPECT_EQ(back.variants[i].note, rig.variants[i].note);
+      expect_same_values(*rig.variants[i].rig, *back.variants[i].rig, text);
+    }
     EXPECT_EQ(write_rig(back), text);
     EXPECT_EQ(read(write_rig(back)), back);
     if (::testing::Test::HasFailure()) return;
@@ -146,7 +164,8 @@ TEST(RandomRigs, KeepTheRestOfTheTextWhenOneEntryChanges) {
   for (unsigned number = 1; number <= 150; ++number) {
     SCOPED_TRACE(number);
     RandomRig random(number);
-    const std::string text = "# a remark that stays\n" + write_rig(random.make());
+    const std::string text =
+        "# a remark that stays\n" + write_rig(with_variants(random.make(), number));
     Rig rig = read(text);
     std::vector<FieldRef> given;
     for (const FieldRef& field : all_fields(rig))

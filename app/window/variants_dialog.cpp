@@ -1,0 +1,179 @@
+#include "app/window/variants_dialog.h"
+
+#include <QClipboard>
+#include <QGuiApplication>
+#include <QHeaderView>
+#include <QLabel>
+#include <QLineEdit>
+#include <QScrollBar>
+#include <QShortcut>
+#include <QTableView>
+#include <QToolButton>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "app/window/widgets.h"
+
+namespace gazewright {
+namespace {
+
+constexpr int kWidestColumn_px = 300, kNarrowestColumn_px = 130;
+
+QToolButton* named_button(const char* name, const QString& text, const QString& help) {
+  QToolButton* made = textButton(text, help);
+  made->setObjectName(QString::fromUtf8(name));
+  return made;
+}
+
+}  // namespace
+
+VariantsDialog::VariantsDialog(QWidget* parent)
+    : QDialog(parent), model_(new VariantsModel(this)), table_(new QTableView) {
+  setObjectName(QStringLiteral("variants"));
+  setWindowTitle(tr("Variants"));
+  build();
+  connectParts();
+  resize(1000, 560);
+  fitButtons();
+}
+
+void VariantsDialog::build() {
+  pin_ = named_button("variant.pin", tr("Pin this design"),
+                      tr("Keep the present design as a variant (Ctrl+D)"));
+  restore_ = named_button("variant.restore", tr("Restore"),
+                          tr("Make the variant of the current column the present design"));
+  pin_and_restore_ = named_button("variant.pin_restore", tr("Pin, then restore"),
+                                  tr("Keep the present design as a variant first"));
+  remove_ = named_button("variant.remove", tr("Remove"),
+                         tr("Remove the variant of the current column (Delete)"));
+  copy_ = named_button("variant.copy", tr("Copy the table"), tr("As text with tabs (Ctrl+C)"));
+  auto* top = new QHBoxLayout;
+  for (QToolButton* each : {pin_, restore_, pin_and_restore_, remove_}) top->addWidget(each);
+  top->addStretch();
+  top->addWidget(copy_);
+  buildTable();
+  empty_ = quietLabel(
+      tr("No variants yet. Pin this design, change it, and come back to compare: what differs, "
+         "what it gains and what it costs. Variants are kept in the rig file."));
+  empty_->setObjectName(QStringLiteral("variants.empty"));
+  empty_->setWordWrap(true);
+  problem_ = sentencesLabel(tr("Why it was not done"));
+  problem_->setObjectName(QStringLiteral("variants.problem"));
+  setKind(problem_, "problem");
+  auto* hint = quietLabel(
+      tr("Enter or F2 edits a name or a note, Space shows or hides a variant in the plots."));
+  hint->setWordWrap(true);
+  auto* layout = new QVBoxLayout(this);
+  layout->addLayout(top);
+  layout->addWidget(empty_, 1, Qt::AlignTop);
+  layout->addWidget(table_, 1);
+  layout->addWidget(problem_);
+  layout->addWidget(hint);
+  problem_->hide();
+}
+
+void VariantsDialog::buildTable() {
+  table_->setObjectName(QStringLiteral("variants.table"));
+  table_->setAccessibleName(tr("Present design and variants"));
+  table_->setModel(model_);
+  table_->setSelectionMode(QAbstractItemView::SingleSelection);
+  table_->setEditTriggers(QAbstractItemView::DoubleClicked | QAbstractItemView::EditKeyPressed |
+                          QAbstractItemView::AnyKeyPressed);
+  table_->setTabKeyNavigation(false);
+  table_->setWordWrap(false);
+  table_->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
+  table_->horizontalHeader()->setHighlightSections(false);
+  table_->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+  table_->verticalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+  table_->verticalHeader()->setDefaultSectionSize(table_->fontMetrics().height() + 8);
+}
+
+void VariantsDialog::connectParts() {
+  connect(table_->selectionModel(), &QItemSelectionModel::currentChanged, this,
+          &VariantsDialog::fitButtons);
+  connect(pin_, &QToolButton::clicked, this, &VariantsDialog::pinAsked);
+  connect(restore_, &QToolButton::clicked, this, [this] { emit restoreAsked(current(), false); });
+  connect(pin_and_restore_, &QToolButton::clicked, this,
+          [this] { emit restoreAsked(current(), true); });
+  connect(remove_, &QToolButton::clicked, this, [this] { emit removeAsked(current()); });
+  connect(copy_, &QToolButton::clicked, this, &VariantsDialog::copy);
+  const auto key = [this](const QKeySequence& keys, auto run) {
+    auto* shortcut = new QShortcut(keys, table_);
+    shortcut->setContext(Qt::WidgetShortcut);
+    connect(shortcut, &QShortcut::activated, this, run);
+  };
+  key(QKeySequence(QKeySequence::Copy), [this] { copy(); });
+  for (const Qt::Key enter : {Qt::Key_Return, Qt::Key_Enter})
+    key(QKeySequence(enter), [this] {
+      const QModelIndex index = table_->currentIndex();
+      if (index.isValid() && index.flags().testFlag(Qt::ItemIsEditable)) table_->edit(index);
+    });
+  key(QKeySequence(QKeySequence::Delete), [this] {
+    if (current() >= 0) emit removeAsked(current());
+  });
+}
+
+void VariantsDialog::setContent(const std::vector<VariantHead>& heads, Comparison comparison) {
+  const QModelIndex before = table_->currentIndex();
+  const int row = before.row(), column = before.column();
+  const int across = table_->horizontalScrollBar()->value();
+  const int down = table_->verticalScrollBar()->value();
+  const bool is_other = model_->setContent(heads, std::move(comparison));
+  table_->clearSpans();
+  for (int i = 0; i < model_->rowCount(); ++i)
+    if (model_->isTitle(i)) table_->setSpan(i, 0, 1, model_->columnCount());
+  if (is_other) fitColumns();
+  table_->setVisible(!heads.empty());
+  empty_->setVisible(heads.empty());
+  if (row >= 0 && !heads.empty())
+    table_->setCurrentIndex(model_->index(std::min(row, model_->rowCount() - 1),
+                                          std::min(column, model_->columnCount() - 1)));
+  table_->horizontalScrollBar()->setValue(across);
+  table_->verticalScrollBar()->setValue(down);
+  fitButtons();
+}
+
+void VariantsDialog::fitColumns() {
+  table_->resizeColumnsToContents();
+  for (int i = 0; i < model_->columnCount(); ++i)
+    table_->setColumnWidth(
+        i, std::clamp(table_->columnWidth(i) + 8, kNarrowestColumn_px, kWidestColumn_px));
+}
+
+int VariantsDialog::current() const {
+  const QModelIndex index = table_->currentIndex();
+  return index.isValid() ? index.column() - 1 : -1;
+}
+
+void VariantsDialog::setCurrent(int variant) {
+  table_->setCurrentIndex(model_->index(VariantsModel::name, variant + 1));
+}
+
+bool VariantsDialog::isEditing() const {
+  return table_->viewport()->findChild<QLineEdit*>() != nullptr;
+}
+
+void VariantsDialog::fitButtons() {
+  const bool is_variant = current() >= 0;
+  for (QToolButton* each : {restore_, pin_and_restore_, remove_}) each->setEnabled(is_variant);
+  copy_->setEnabled(model_->rowCount() > 0);
+}
+
+void VariantsDialog::setProblem(const QString& text) {
+  problem_->setText(text);
+  problem_->setVisible(!text.isEmpty());
+}
+
+void VariantsDialog::copy() const { QGuiApplication::clipboard()->setText(model_->asText()); }
+
+void VariantsDialog::showEvent(QShowEvent* event) {
+  QDialog::showEvent(event);
+  emit shownOrHidden();
+}
+
+void VariantsDialog::hideEvent(QHideEvent* event) {
+  QDialog::hideEvent(event);
+  emit shownOrHidden();
+}
+
+}  // namespace gazewright
