@@ -25,6 +25,8 @@ struct DialMove;
 class FindingsView;
 class MessageBar;
 class PlotsPanel;
+class QuestionBar;
+class SafeWork;
 
 struct WindowSetup {
   QString settings_file;  ///< empty: the user's own
@@ -63,12 +65,15 @@ class MainWindow : public QMainWindow {
   FindingsView& findings() { return *findings_; }
   MessageBar& messages() { return *messages_; }
   PlotsPanel& plots() { return *plots_; }
+  QuestionBar& questions() { return *questions_; }
+  SafeWork& safeWork() { return *safe_; }
   bool showsUpdating() const;  ///< the badge is on
 
  signals:
   void sheetWritten(const QString& file);
 
  protected:
+  void showEvent(QShowEvent* event) override;
   void closeEvent(QCloseEvent* event) override;
   void resizeEvent(QResizeEvent* event) override;
   void dragEnterEvent(QDragEnterEvent* event) override;
@@ -108,9 +113,12 @@ class MainWindow : public QMainWindow {
   bool saveAs();
   void askOpen();
   void askSheet();
+  void rememberFile(const QString& file);
   void tellOpened(const QString& file, const std::vector<Diagnostic>& diagnostics, bool opened);
   void writeWaitingSheet();
   void updateTitle();
+  // main_window_safety.cpp: journal, locks, changes on disk
+  void buildSafety();
   // main_window_menus.cpp: what the actions do
   void buildMenus();
   void connectRigActions();
@@ -142,6 +150,8 @@ class MainWindow : public QMainWindow {
   QLabel* badge_;
   QTimer dim_timer_;
   MessageBar* messages_;
+  QuestionBar* questions_;
+  std::unique_ptr<SafeWork> safe_;
   std::array<DriveLine*, 2> lines_;
   Card* card_;
   DrawingPanel* drawing_;
