@@ -62,7 +62,7 @@ QString copy_others(QXmlStreamReader& in, QXmlStreamWriter& out, const QString& 
 }  // namespace
 
 QByteArray with_recent(const QByteArray& list, const QString& file, const QDateTime& now) {
-  QXmlStreamReader in(list.isEmpty() ? kEmptyList : list);
+  QXmlStreamReader in(list.isEmpty() ? QByteArray(kEmptyList) : list);
   QByteArray text;
   QXmlStreamWriter out(&text);
   const QString href = QString::fromLatin1(QUrl::fromLocalFile(file).toEncoded());
