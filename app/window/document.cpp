@@ -1,10 +1,23 @@
 #include "app/window/document.h"
 
+#include <QFile>
 #include <QFileInfo>
 #include <QRegularExpression>
 #include <QUndoCommand>
 
+#include "core/files/text_check.h"
+
 namespace gazewright {
+namespace {
+
+/// What is in the file; nothing where it cannot be read.
+std::optional<std::string> bytes_of(const QString& file) {
+  QFile in(file);
+  if (!in.open(QIODevice::ReadOnly)) return std::nullopt;
+  return in.read(kLargestFile_bytes + 1).toStdString();
+}
+
+}  // namespace
 
 /// The one kind of command: the rig before and after.
 class EditRig : public QUndoCommand {
@@ -63,12 +76,15 @@ void Document::replace(const Rig& rig, const QString& file, std::string text, bo
   history_.clear();
   file_ = file;
   text_ = std::move(text);
+  on_disk_ = text_;
   unsaved_ = unsaved;
   set(rig);
   emit fileChanged();
 }
 
-void Document::startWith(const Rig& rig, bool unsaved) { replace(rig, {}, {}, unsaved); }
+void Document::startWith(const Rig& rig, bool unsaved, std::string text) {
+  replace(rig, {}, std::move(text), unsaved);
+}
 
 std::vector<Diagnostic> Document::open(const QString& file) {
   LoadedRig loaded = load_rig(file.toStdString());
@@ -89,10 +105,42 @@ std::optional<Diagnostic> Document::save(const QString& file) {
   if (auto fault = save_text(file.toStdString(), text)) return fault;
   file_ = QFileInfo(file).absoluteFilePath();
   text_ = std::move(text);
+  on_disk_ = text_;
   unsaved_ = false;
   history_.setClean();
   emit fileChanged();
   return std::nullopt;
+}
+
+Document::OnDisk Document::onDisk() const {
+  if (file_.isEmpty()) return OnDisk::same;
+  if (!QFileInfo::exists(file_)) return OnDisk::gone;
+  const auto bytes = bytes_of(file_);
+  return !bytes || *bytes == on_disk_ ? OnDisk::same : OnDisk::changed;
+}
+
+std::vector<Diagnostic> Document::reload() {
+  LoadedRig loaded = load_rig(file_.toStdString());
+  if (!loaded.rig) return loaded.diagnostics;
+  edit(tr("reload of the file"), *loaded.rig);
+  text_ = std::move(loaded.text);
+  on_disk_ = text_;
+  unsaved_ = false;
+  history_.setClean();
+  emit fileChanged();
+  return loaded.diagnostics;
+}
+
+void Document::keepMine() {
+  on_disk_ = bytes_of(file_).value_or(on_disk_);
+  unsaved_ = true;
+  emit fileChanged();
+}
+
+void Document::leaveFile() {
+  file_.clear();
+  unsaved_ = true;
+  emit fileChanged();
 }
 
 }  // namespace gazewright

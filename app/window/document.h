@@ -30,14 +30,28 @@ class Document : public QObject {
   void edit(const QString& what, const Rig& after, int dragId = -1);
   static int newDragId();
 
-  /// A rig without a file, history empty. `unsaved`: closing asks whether to keep it.
-  void startWith(const Rig& rig, bool unsaved);
+  /// A rig without a file, history empty. `unsaved`: closing asks whether to keep it. `text`: whose
+  /// comments and layout it is saved with.
+  void startWith(const Rig& rig, bool unsaved, std::string text = {});
   /// Reads a file. Where it has an error the present rig stays. Returns all diagnostics.
   std::vector<Diagnostic> open(const QString& file);
   /// The same with the rig of the file under no name of its own, for samples.
   std::vector<Diagnostic> openAsNew(const QString& file);
   /// Writes the rig and makes `file` the document's file. Empty: done; else nothing changed.
   std::optional<Diagnostic> save(const QString& file);
+
+  /// The file as it was last read or written, or the sample it began with.
+  const std::string& originalText() const { return text_; }
+  enum class OnDisk { same, changed, gone };
+  /// What other programs did to the file since it was read, written or looked at by keepMine().
+  /// Reads it; a document without a file is the same.
+  OnDisk onDisk() const;
+  /// Takes the file as it is now, as one undoable step. Where it has an error nothing changes.
+  std::vector<Diagnostic> reload();
+  /// What is in the file now is no news any more; the rig here counts as unsaved.
+  void keepMine();
+  /// The same rig without a file, unsaved.
+  void leaveFile();
 
  signals:
   void rigChanged();
@@ -50,7 +64,7 @@ class Document : public QObject {
 
   Rig rig_;
   QString file_;
-  std::string text_;
+  std::string text_, on_disk_;
   bool unsaved_ = false;
   QUndoStack history_;
 };

@@ -15,7 +15,9 @@
 #include "app/window/look.h"
 #include "app/window/message_bar.h"
 #include "app/window/plots_panel.h"
+#include "app/window/question_bar.h"
 #include "app/window/ratio_scale.h"
+#include "app/window/safe_work.h"
 
 namespace gazewright {
 namespace {
@@ -49,6 +51,7 @@ MainWindow::~MainWindow() {
 
 void MainWindow::build() {
   messages_ = new MessageBar;
+  buildSafety();
   lines_ = {new DriveLine(Axis::pan), new DriveLine(Axis::tilt)};
   card_ = new Card(document_);
   drawing_ = new DrawingPanel;
@@ -74,6 +77,7 @@ void MainWindow::build() {
   layout->setContentsMargins(6, 2, 6, 6);
   layout->setSpacing(5);
   layout->addWidget(messages_);
+  layout->addWidget(questions_);
   for (DriveLine* line : lines_) layout->addWidget(line);
   layout->addWidget(whole_, 1);
   setCentralWidget(centre);

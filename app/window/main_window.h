@@ -31,6 +31,8 @@ struct FitRow;
 struct Shelf;
 struct ShelfPart;
 class VariantsDesk;
+class QuestionBar;
+class SafeWork;
 
 struct WindowSetup {
   QString settings_file;  ///< empty: the user's own
@@ -72,12 +74,15 @@ class MainWindow : public QMainWindow {
   ShelfPanel& shelf();                       ///< made when first asked for
   FitDialog* fits() const { return fits_; }  ///< null until it was shown
   VariantsDesk& variants() { return *variants_; }
+  QuestionBar& questions() { return *questions_; }
+  SafeWork& safeWork() { return *safe_; }
   bool showsUpdating() const;  ///< the badge is on
 
  signals:
   void sheetWritten(const QString& file);
 
  protected:
+  void showEvent(QShowEvent* event) override;
   void closeEvent(QCloseEvent* event) override;
   void resizeEvent(QResizeEvent* event) override;
   void dragEnterEvent(QDragEnterEvent* event) override;
@@ -118,9 +123,12 @@ class MainWindow : public QMainWindow {
   bool saveAs();
   void askOpen();
   void askSheet();
+  void rememberFile(const QString& file);
   void tellOpened(const QString& file, const std::vector<Diagnostic>& diagnostics, bool opened);
   void writeWaitingSheet();
   void updateTitle();
+  // main_window_safety.cpp: journal, locks, changes on disk
+  void buildSafety();
   // main_window_menus.cpp: what the actions do
   void buildMenus();
   void connectRigActions();
@@ -166,6 +174,8 @@ class MainWindow : public QMainWindow {
   QLabel* badge_;
   QTimer dim_timer_;
   MessageBar* messages_;
+  QuestionBar* questions_;
+  std::unique_ptr<SafeWork> safe_;
   std::array<DriveLine*, 2> lines_;
   Card* card_;
   DrawingPanel* drawing_;

@@ -9,10 +9,13 @@
 #include <utility>
 
 #include "app/sheet/write_sheet.h"
+#include "app/window/desktop_recent.h"
 #include "app/window/edits.h"
 #include "app/window/main_window.h"
 #include "app/window/message_bar.h"
+#include "app/window/path_import.h"
 #include "app/window/places.h"
+#include "app/window/safe_work.h"
 #include "app/window/variants_desk.h"
 
 /// Open, save, drop and close.
@@ -21,9 +24,16 @@ namespace {
 
 QString rig_filter() { return MainWindow::tr("Rig files (*.rig.yaml);;All files (*)"); }
 
-QString with_ending(QString file, const QString& ending, const QString& weak) {
-  if (!file.isEmpty() && !file.endsWith(weak)) file += ending;
-  return file;
+/// Asks for a file to write; the dialog adds the ending and asks before it overwrites. Empty:
+/// cancelled.
+QString ask_where(QWidget* parent, const QString& title, const QString& start,
+                  const QString& filter, const char* ending) {
+  const QFileInfo place(start);
+  QFileDialog dialog(parent, title, place.absolutePath(), filter);
+  dialog.setAcceptMode(QFileDialog::AcceptSave);
+  dialog.setDefaultSuffix(QString::fromLatin1(ending));
+  dialog.selectFile(place.fileName());
+  return dialog.exec() == QDialog::Accepted ? dialog.selectedFiles().value(0) : QString();
 }
 
 QString sentence(const Diagnostic& diagnostic) {
@@ -58,7 +68,7 @@ bool MainWindow::openFile(const QString& file) {
   const std::vector<Diagnostic> diagnostics = document_.open(file);
   const bool opened = !has_error(diagnostics);
   tellOpened(file, diagnostics, opened);
-  if (opened && setup_.remember) settings_.addRecentFile(file);
+  if (opened) rememberFile(file);
   return opened;
 }
 
@@ -67,6 +77,12 @@ bool MainWindow::openSample(const QString& file) {
   const bool opened = !has_error(diagnostics);
   tellOpened(file, diagnostics, opened);
   return opened;
+}
+
+void MainWindow::rememberFile(const QString& file) {
+  if (!setup_.remember) return;
+  settings_.addRecentFile(file);
+  if (setup_.settings_file.isEmpty()) tell_desktop_of(QFileInfo(file).absoluteFilePath());
 }
 
 void MainWindow::tellOpened(const QString& file, const std::vector<Diagnostic>& diagnostics,
@@ -93,11 +109,12 @@ void MainWindow::askOpen() {
 }
 
 bool MainWindow::saveTo(const QString& file) {
+  if (!safe_->maySave(file)) return false;
   if (const auto fault = document_.save(file)) {
     messages_->showFault(tr("Not saved. %1").arg(sentence(*fault)));
     return false;
   }
-  if (setup_.remember) settings_.addRecentFile(file);
+  rememberFile(file);
   messages_->hide();
   return true;
 }
@@ -108,20 +125,21 @@ bool MainWindow::saveAs() {
   const QString start = document_.file().isEmpty()
                             ? QDir(settings_.lastFolder()).filePath(document_.shownName())
                             : document_.file();
-  QString file = QFileDialog::getSaveFileName(this, tr("Save the rig"), start, rig_filter());
-  file = with_ending(file, QStringLiteral(".rig.yaml"), QStringLiteral(".yaml"));
+  const QString file = ask_where(this, tr("Save the rig"), start, rig_filter(), "rig.yaml");
   return !file.isEmpty() && saveTo(file);
 }
 
 void MainWindow::askSheet() {
   QString name = document_.shownName();
   name.replace(QStringLiteral(".rig.yaml"), QStringLiteral(".pdf"));
-  const QString folder = document_.file().isEmpty() ? settings_.lastFolder()
-                                                    : QFileInfo(document_.file()).absolutePath();
-  const QString file = QFileDialog::getSaveFileName(this, tr("Write the design sheet"),
-                                                    QDir(folder).filePath(name), tr("PDF (*.pdf)"));
+  const QString rigs = document_.file().isEmpty() ? settings_.lastFolder()
+                                                  : QFileInfo(document_.file()).absolutePath();
+  const QString file =
+      ask_where(this, tr("Write the design sheet"),
+                QDir(settings_.exportFolder(rigs)).filePath(name), tr("PDF (*.pdf)"), "pdf");
   if (file.isEmpty()) return;
-  writeSheet(with_ending(file, QStringLiteral(".pdf"), QStringLiteral(".pdf")));
+  if (setup_.remember) settings_.setExportFolder(QFileInfo(file).absolutePath());
+  writeSheet(file);
 }
 
 void MainWindow::writeSheet(const QString& file) {
@@ -173,6 +191,7 @@ void MainWindow::closeEvent(QCloseEvent* event) {
     event->ignore();
     return;
   }
+  safe_->close();
   storeLayout();
   event->accept();
 }
@@ -193,8 +212,17 @@ void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
 void MainWindow::dropEvent(QDropEvent* event) {
   const QList<QUrl> urls = event->mimeData()->urls();
   const QString file = urls.isEmpty() ? QString() : urls.front().toLocalFile();
-  if (!file.endsWith(QStringLiteral(".yaml")) && !file.endsWith(QStringLiteral(".yml"))) {
-    messages_->showFault(tr("%1 is not a rig file. Drop a file that ends in .rig.yaml.")
+  const auto ends = [&](const char* ending) {
+    return file.endsWith(QLatin1String(ending), Qt::CaseInsensitive);
+  };
+  if (ends(".csv")) {
+    const QString problem = import_path(document_, file);
+    if (problem.isEmpty()) return select(QStringLiteral("tracking"));
+    return messages_->showFault(tr("No path taken. %1").arg(problem));
+  }
+  if (!ends(".yaml") && !ends(".yml")) {
+    messages_->showFault(tr("%1 is not a rig file. Drop a rig, which ends in .rig.yaml, or a "
+                            "target's path, which ends in .csv.")
                              .arg(urls.isEmpty() ? tr("That") : urls.front().fileName()));
     return;
   }

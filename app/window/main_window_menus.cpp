@@ -180,10 +180,12 @@ void MainWindow::showAbout() {
   QMessageBox::about(
       this, tr("About Gazewright"),
       tr("<h3>Gazewright %1</h3><p>Design fast two-axis pan-tilt rigs.</p><p>Free software under "
-         "the GNU General Public License, version 3 or later.</p><p>Built on Qt (LGPL), "
-         "QCustomPlot (GPL), Eigen (MPL), yaml-cpp (MIT) and UDUNITS-2 (BSD-like).</p><p>It sends "
-         "nothing anywhere.</p>")
-          .arg(QString::fromUtf8(kVersion)));
+         "the GNU General Public License, version 3 or later, without any warranty.</p><p>Built on "
+         "Qt %2 (LGPL), QCustomPlot (GPL), Eigen (MPL), yaml-cpp (MIT) and UDUNITS-2 "
+         "(BSD-like).</p><p>It sends nothing anywhere.</p><p>Report a fault to whoever you got the "
+         "program from: the maintainer of the package, or the issues beside the source. Say this "
+         "version and add the rig file.</p>")
+          .arg(QString::fromUtf8(kVersion), QString::fromLatin1(qVersion())));
 }
 
 }  // namespace gazewright

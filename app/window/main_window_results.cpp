@@ -11,6 +11,7 @@
 #include "app/window/parts.h"
 #include "app/window/plots_panel.h"
 #include "app/window/ratio_scale.h"
+#include "app/window/safe_work.h"
 #include "app/window/variants_desk.h"
 
 /// From an edit to the screen: the rig goes to Recompute, what comes back goes to every panel.
@@ -93,12 +94,14 @@ void MainWindow::startDrag() {
   dragging_ = true;
   ghost_ = shown_;
   recompute_.setDragging(true);
+  safe_->setDragging(true);
 }
 
 void MainWindow::endDrag() {
   dragging_ = false;
   ghost_.reset();
   recompute_.setDragging(false);
+  safe_->setDragging(false);
   feedPlots();
 }
 

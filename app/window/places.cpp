@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 #include <QDir>
+#include <QStandardPaths>
 
 #ifndef GAZEWRIGHT_SAMPLE_DIR
 #define GAZEWRIGHT_SAMPLE_DIR ""
@@ -36,5 +37,14 @@ QStringList sample_files() {
 }
 
 QString handbook_folder() { return folder("handbook", GAZEWRIGHT_HANDBOOK_DIR); }
+
+QString state_folder() {
+  QString home = qEnvironmentVariable("XDG_STATE_HOME");
+  // The specification ignores relative paths.
+  if (!QDir::isAbsolutePath(home)) home = QDir::homePath() + QStringLiteral("/.local/state");
+  if (QStandardPaths::isTestModeEnabled())
+    home = QDir::homePath() + QStringLiteral("/.qttest/state");
+  return home + QStringLiteral("/gazewright");
+}
 
 }  // namespace gazewright

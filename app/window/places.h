@@ -1,5 +1,6 @@
 #pragma once
 
+#include <QString>
 #include <QStringList>
 
 namespace gazewright {
@@ -8,5 +9,10 @@ namespace gazewright {
 /// tree it was built from. Sorted by name; empty where there are none.
 QStringList sample_files();
 QString handbook_folder();  ///< empty: no handbook
+
+/// What is remembered between two starts but is no setting (recent files, layout, journals):
+/// gazewright in $XDG_STATE_HOME, where that is not set in ~/.local/state (XDG Base Directory
+/// Specification 0.8). It need not exist yet.
+QString state_folder();
 
 }  // namespace gazewright

@@ -4,6 +4,8 @@
 #include <QFileInfo>
 #include <QStandardPaths>
 
+#include "app/window/places.h"
+
 namespace gazewright {
 namespace {
 
@@ -17,10 +19,13 @@ QString usual_file() {
 }  // namespace
 
 Settings::Settings(const QString& file)
-    : store_(file.isEmpty() ? usual_file() : file, QSettings::IniFormat) {}
+    : state_folder_(file.isEmpty() ? state_folder()
+                                   : QFileInfo(file).absolutePath() + QStringLiteral("/state")),
+      store_(file.isEmpty() ? usual_file() : file, QSettings::IniFormat),
+      state_(state_folder_ + QStringLiteral("/window.ini"), QSettings::IniFormat) {}
 
 QStringList Settings::recentFiles() const {
-  return store_.value(QStringLiteral("recent")).toStringList();
+  return state_.value(QStringLiteral("recent")).toStringList();
 }
 
 void Settings::addRecentFile(const QString& file) {
@@ -28,10 +33,10 @@ void Settings::addRecentFile(const QString& file) {
   const QString whole = QFileInfo(file).absoluteFilePath();
   files.removeAll(whole);
   files.prepend(whole);
-  store_.setValue(QStringLiteral("recent"), QStringList(files.mid(0, kRecentFiles)));
+  state_.setValue(QStringLiteral("recent"), QStringList(files.mid(0, kRecentFiles)));
 }
 
-void Settings::clearRecentFiles() { store_.remove(QStringLiteral("recent")); }
+void Settings::clearRecentFiles() { state_.remove(QStringLiteral("recent")); }
 
 QString Settings::theme() const {
   return store_.value(QStringLiteral("theme"), QStringLiteral("desktop")).toString();
@@ -39,17 +44,17 @@ QString Settings::theme() const {
 void Settings::setTheme(const QString& theme) { store_.setValue(QStringLiteral("theme"), theme); }
 
 QByteArray Settings::bytes(const QString& key) const {
-  return store_.value(QStringLiteral("layout/") + key).toByteArray();
+  return state_.value(QStringLiteral("layout/") + key).toByteArray();
 }
 void Settings::setBytes(const QString& key, const QByteArray& bytes) {
-  store_.setValue(QStringLiteral("layout/") + key, bytes);
+  state_.setValue(QStringLiteral("layout/") + key, bytes);
 }
 
 QStringList Settings::plots() const {
-  return store_.value(QStringLiteral("layout/plots")).toStringList();
+  return state_.value(QStringLiteral("layout/plots")).toStringList();
 }
 void Settings::setPlots(const QStringList& keys) {
-  store_.setValue(QStringLiteral("layout/plots"), keys);
+  state_.setValue(QStringLiteral("layout/plots"), keys);
 }
 
 QString Settings::lastFolder() const {
@@ -57,6 +62,14 @@ QString Settings::lastFolder() const {
   return files.isEmpty() ? QDir::homePath() : QFileInfo(files.front()).absolutePath();
 }
 
-void Settings::forgetLayout() { store_.remove(QStringLiteral("layout")); }
+QString Settings::exportFolder(const QString& otherwise) const {
+  const QString folder = state_.value(QStringLiteral("exports")).toString();
+  return !folder.isEmpty() && QFileInfo(folder).isDir() ? folder : otherwise;
+}
+void Settings::setExportFolder(const QString& folder) {
+  state_.setValue(QStringLiteral("exports"), folder);
+}
+
+void Settings::forgetLayout() { state_.remove(QStringLiteral("layout")); }
 
 }  // namespace gazewright

@@ -5,8 +5,9 @@
 
 namespace gazewright {
 
-/// What the window remembers between two starts. One file in the XDG configuration folder, or the
-/// one a test names.
+/// What the window remembers between two starts: settings in the XDG configuration folder; recent
+/// files and layout in the state folder. A test names the first file, and gets a state folder
+/// beside it.
 class Settings {
  public:
   explicit Settings(const QString& file = {});
@@ -21,10 +22,15 @@ class Settings {
   QStringList plots() const;
   void setPlots(const QStringList& keys);
   QString lastFolder() const;
+  /// Where a sheet was written last; `otherwise` where none was, or its folder is gone.
+  QString exportFolder(const QString& otherwise) const;
+  void setExportFolder(const QString& folder);
   void forgetLayout();
+  const QString& stateFolder() const { return state_folder_; }
 
  private:
-  mutable QSettings store_;
+  QString state_folder_;
+  mutable QSettings store_, state_;
 };
 
 }  // namespace gazewright

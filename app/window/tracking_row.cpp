@@ -1,6 +1,5 @@
 #include "app/window/tracking_row.h"
 
-#include <QFile>
 #include <QFileDialog>
 #include <QLabel>
 #include <QToolButton>
@@ -8,9 +7,8 @@
 
 #include "app/plots/format.h"
 #include "app/window/document.h"
+#include "app/window/path_import.h"
 #include "app/window/widgets.h"
-#include "core/files/path_csv.h"
-#include "core/files/text_check.h"
 
 namespace gazewright {
 
@@ -50,20 +48,7 @@ void TrackingRow::choosePath() {
 }
 
 void TrackingRow::importPath(const QString& file) {
-  QFile in(file);
-  const bool opened = in.open(QIODevice::ReadOnly);
-  const QByteArray text = in.read(kLargestFile_bytes + 1);  // one more, so that more is seen
-  QString problem;
-  if (!opened || in.error() != QFileDevice::NoError) {
-    problem = tr("%1 cannot be read: %2").arg(file, in.errorString());
-  } else {
-    auto read = read_path_csv({text.constData(), std::size_t(text.size())}, file.toStdString());
-    if (const auto* points = std::get_if<std::vector<PathPoint>>(&read)) {
-      document_.edit(tr("import a path"), with_path(document_.rig(), *points));
-    } else {
-      problem = QString::fromStdString(to_text(std::get<Diagnostic>(read)));
-    }
-  }
+  const QString problem = import_path(document_, file);
   problem_->setText(problem);
   problem_->setVisible(!problem.isEmpty());
 }
