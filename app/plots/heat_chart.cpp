@@ -94,6 +94,7 @@ Chart heat_chart(const PlotInput& input) {
   Chart chart = empty_chart(PlotKind::heat, {Plots::tr("Time"), Plots::tr("min")},
                             {Plots::tr("Temperature"), Plots::tr("°C")});
   chart.x = {0, 0};
+  chart.x_may_be_log = true;
   if (input.now == nullptr) return chart.message = nothing_yet(), chart;
   for (const Axis axis : kAxes) {
     if (!shows(input, axis)) continue;

@@ -113,6 +113,7 @@ class MainWindow : public QMainWindow {
   void updateTitle();
   // main_window_menus.cpp: what the actions do
   void buildMenus();
+  void connectPlots();
   void connectRigActions();
   void connectShowActions();
   void fillRecent(QMenu* menu);

@@ -35,6 +35,7 @@ void MainWindow::buildMenus() {
                   "edit.keep_out"});
   actions_.addTo(menuBar()->addMenu(tr("&Axis")), {"axis.pan_ratio", "axis.tilt_ratio", "axis.swap",
                                                    "", "axis.next", "axis.previous"});
+  connectPlots();
   actions_.addTo(menuBar()->addMenu(tr("&Show")),
                  {"show.more", "show.fewer", "show.place", "", "show.desktop", "show.light",
                   "show.dark", "show.contrast", "", "show.reset"});
