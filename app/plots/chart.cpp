@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "app/plots/csv.h"
+#include "app/plots/text.h"
 
 namespace gazewright {
 namespace {
@@ -71,7 +72,11 @@ QString csv_of(const Chart& chart) {
 
 QString summary_of(const Chart& chart) {
   if (!chart.message.isEmpty()) return chart.message;
-  return (chart.readings + chart.notes).join(QStringLiteral(". "));
+  QStringList sentences = chart.readings + chart.notes;
+  if (const qsizetype gaps = gap_count(chart); gaps > 0) {
+    sentences << Plots::tr("%n points have no value and leave a gap", nullptr, int(gaps));
+  }
+  return sentences.join(QStringLiteral(". "));
 }
 
 }  // namespace gazewright

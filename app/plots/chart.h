@@ -72,6 +72,7 @@ struct LegendEntry {
   QString text;
   std::optional<Axis> axis;  ///< empty: in the colour of text
   Line line = Line::strong;
+  bool hidden = false;  ///< its lines are switched off
 };
 
 struct Chart {
@@ -80,8 +81,9 @@ struct Chart {
   QString x_name, x_unit, y_unit;  ///< "Time", "ms", "°"
   double x_per_s = 0;              ///< of the linked time cursor; 0: x is not time
   bool x_log = false;
-  double y_step = 0;  ///< between ticks of y; 0: as it fits
-  Range x, y;         ///< the whole view
+  bool x_may_be_log = false;  ///< on demand: a time that reads well either way
+  double y_step = 0;          ///< between ticks of y; 0: as it fits
+  Range x, y;                 ///< the whole view
   QVector<Series> series;
   QVector<Band> bands;
   QVector<Mark> marks;
@@ -103,6 +105,17 @@ Range y_range(const Chart& chart, Range x);
 /// Header "Time / ms,Pan angle / °" and a row per x; series that do not share the first one's x
 /// bring a column of their own. Full precision, decimal point; a gap is an empty cell.
 QString csv_of(const Chart& chart);
+/// Its message, else its readings, its notes, and how many points are not numbers.
 QString summary_of(const Chart& chart);
+
+/// Points that leave a gap: y is NaN or infinite.
+qsizetype gap_count(const Chart& chart);
+/// Without the lines, marks and bands of the legend's entries of these names. The whole view and
+/// the legend stay, the entries marked as hidden.
+Chart without_hidden(Chart chart, const QStringList& names);
+/// Only the points between two x.
+Chart part_of(Chart chart, Range x);
+/// With a logarithmic x axis from the first point above zero on.
+Chart with_log_x(Chart chart);
 
 }  // namespace gazewright

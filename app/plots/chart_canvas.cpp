@@ -1,7 +1,9 @@
 #include "app/plots/chart_canvas.h"
 
 #include <QPicture>
+#include <algorithm>
 #include <cmath>
+#include <limits>
 
 #include "app/plots/format.h"
 #include "app/plots/thin_lines.h"
@@ -50,6 +52,16 @@ class Ticker : public QCPAxisTicker {
   bool logarithmic_;
   double step_;
 };
+
+/// What is not finite leaves a gap; a line to infinity would cross the plot.
+QVector<double> with_gaps(QVector<double> values) {
+  if (std::ranges::any_of(values, [](double v) { return std::isinf(v); })) {
+    for (double& value : values) {
+      if (std::isinf(value)) value = std::numeric_limits<double>::quiet_NaN();
+    }
+  }
+  return values;
+}
 
 }  // namespace
 
@@ -114,9 +126,9 @@ void ChartCanvas::fillPlottables() {
     line->setSelectable(QCP::stNone);
     line->setPen(line_pen(style_, series.axis, series.line));
     if (auto* curve = qobject_cast<QCPCurve*>(line)) {
-      curve->setData(series.time_s, series.x, series.y, true);
+      curve->setData(series.time_s, series.x, with_gaps(series.y), true);
     } else if (auto* graph = qobject_cast<QCPGraph*>(line)) {
-      graph->setData(series.x, series.y, true);
+      graph->setData(series.x, with_gaps(series.y), true);
     }
   }
 }
@@ -139,7 +151,7 @@ void ChartCanvas::applyStyle() {
     axis->setTickLabelColor(theme.quiet);
     axis->setTickLabelFont(style_.font);
     axis->setTickLabelPadding(3);
-    axis->grid()->setPen(QPen(theme.grid, 1));
+    axis->grid()->setPen(grid_ ? QPen(theme.grid, 1) : QPen(Qt::NoPen));
     axis->grid()->setZeroLinePen(QPen(theme.control, 1));
   }
   applyMargins();
@@ -163,14 +175,45 @@ Range ChartCanvas::viewX() const { return {xAxis->range().lower, xAxis->range().
 Range ChartCanvas::viewY() const { return {yAxis->range().lower, yAxis->range().upper}; }
 
 void ChartCanvas::setCursor(double x, double time_s) {
-  cursor_->x = x;
-  cursor_->time_s = time_s;
+  cursor_->a = {x, time_s};
   if (isVisible()) cursor_->layer()->replot();
 }
 
+void ChartCanvas::setSecondCursor(const CursorPlace& place) {
+  cursor_->b = place;
+  if (isVisible()) cursor_->layer()->replot();
+}
+
+void ChartCanvas::setGrid(bool shown) {
+  if (grid_ == shown) return;
+  grid_ = shown;
+  applyStyle();
+}
+
+int ChartCanvas::legendAt(QPointF at) const {
+  if (!chart_.message.isEmpty()) return -1;
+  const QVector<QRectF> boxes =
+      legend_boxes(chart_, style_.font, QRectF(axisRect()->rect()), QRectF(viewport()).right() - 4);
+  for (int i = 0; i < boxes.size(); ++i) {
+    if (boxes[i].contains(at)) return i;
+  }
+  return -1;
+}
+
+void ChartCanvas::wheelEvent(QWheelEvent* event) {
+  QCustomPlot::wheelEvent(event);
+  emit viewTouched(true);
+}
+
+void ChartCanvas::mouseReleaseEvent(QMouseEvent* event) {
+  QCustomPlot::mouseReleaseEvent(event);
+  emit viewTouched(false);
+}
+
 void paint_chart(QPainter& painter, const QRectF& rect, const Chart& chart, const Theme& theme,
-                 const QFont& font, std::optional<std::pair<Range, Range>> view) {
+                 const QFont& font, std::optional<std::pair<Range, Range>> view, bool grid) {
   ChartCanvas canvas;
+  canvas.setGrid(grid);
   canvas.setStyle(theme, font);
   canvas.setChart(chart);
   const auto [x, y] = view.value_or(std::pair{chart.x, chart.y});

@@ -22,7 +22,22 @@ class ChartCanvas : public QCustomPlot {
 
   /// Moves the cursor to an x and a time (NaN hides it) and repaints only its layer.
   void setCursor(double x, double time_s);
-  double cursorX() const { return cursor_->x; }
+  double cursorX() const { return cursor_->a.x; }
+  /// The same for the second cursor, which differences are taken from.
+  void setSecondCursor(const CursorPlace& place);
+  const CursorPlace& cursor() const { return cursor_->a; }
+  const CursorPlace& secondCursor() const { return cursor_->b; }
+
+  void setGrid(bool shown);
+  int legendAt(QPointF at) const;  ///< the entry at a place on the screen; −1: none
+
+ signals:
+  /// The wheel, or a drag that ended, may have changed the view.
+  void viewTouched(bool by_wheel);
+
+ protected:
+  void wheelEvent(QWheelEvent* event) override;
+  void mouseReleaseEvent(QMouseEvent* event) override;
 
  private:
   void makePlottables();
@@ -33,11 +48,13 @@ class ChartCanvas : public QCustomPlot {
   Chart chart_;
   ChartStyle style_;
   CursorItem* cursor_;
+  bool grid_ = true;
 };
 
 /// Paints a chart as vectors, in its whole view unless one is given.
 void paint_chart(QPainter& painter, const QRectF& rect, const Chart& chart, const Theme& theme,
-                 const QFont& font, std::optional<std::pair<Range, Range>> view = {});
+                 const QFont& font, std::optional<std::pair<Range, Range>> view = {},
+                 bool grid = true);
 
 /// The font with its size in pixels, so that a picture does not depend on the device's resolution.
 QFont pixel_font(const QFont& font);

@@ -2,56 +2,63 @@
 #include <cmath>
 
 #include "app/plots/chart_items.h"
-#include "app/plots/format.h"
-#include "app/plots/text.h"
 
 namespace gazewright {
-namespace {
-
-QString with_unit(const QString& number, const QString& unit) {
-  if (unit.isEmpty()) return number;
-  return unit == QStringLiteral("°") ? number + unit : number + QChar(0x202F) + unit;
-}
-
-}  // namespace
 
 void CursorItem::draw(QCPPainter* painter) {
   if (!chart_.message.isEmpty()) return;
-  const QRectF inside = area();
-  double snapped = std::nan(""), at_px = std::nan("");
-  QStringList lines;
-  painter->setAntialiasing(true);
-  for (const Series& series : chart_.series) {
-    const qsizetype i = sample_at(series, x, time_s);
-    if (i < 0) continue;
-    if (!series.is_path() && std::isnan(snapped)) snapped = series.x[i];
-    const QPointF dot = pixel(series.x[i], series.y[i]);
-    QString text = with_unit(number_text(series.y[i]), chart_.y_unit);
-    if (series.is_path()) {
-      text += QStringLiteral(", ") + with_unit(number_text(series.x[i]), chart_.x_unit);
-      at_px = dot.x();
-    }
-    lines << series.name + QStringLiteral("  ") + text;
-    if (!std::isfinite(series.y[i]) || !inside.contains(dot)) continue;
-    painter->setPen(QPen(style_.theme.card, 1.5));
-    painter->setBrush(colour(series.axis));
-    painter->drawEllipse(dot, 4, 4);
-  }
-  if (std::isfinite(snapped)) {
-    at_px = pixel(snapped, 0).x();
-    lines.prepend(chart_.x_name + QStringLiteral("  ") +
-                  with_unit(number_text(snapped), chart_.x_unit));
-    if (at_px >= inside.left() && at_px <= inside.right()) {
-      painter->setAntialiasing(false);
-      painter->setPen(QPen(style_.theme.text, 1));
-      painter->drawLine(QLineF(at_px, inside.top(), at_px, inside.bottom()));
-    }
-  }
-  if (!lines.isEmpty() && std::isfinite(at_px)) drawReadout(painter, at_px, lines);
+  const Readout readout = read(chart_, a, b);
+  if (readout.series.empty()) return;
+  const bool both = std::isfinite(b.x) || std::isfinite(b.time_s);
+  for (const SeriesReading& reading : readout.series) drawDots(painter, reading);
+  drawLine(painter, readout.xa, both ? QStringLiteral("A") : QString());
+  drawLine(painter, readout.xb, QStringLiteral("B"));
+  const double at = std::isfinite(readout.xa) ? readout.xa : readout.series.back().xa;
+  if (!std::isfinite(at)) return;  // B alone waits for A
+  drawReadout(painter, pixel(at, 0).x(), readout_lines(chart_, readout));
 }
 
-void CursorItem::drawReadout(QCPPainter* painter, double at_px, const QStringList& lines) const {
+/// Points on the lines; hollow ones are those of cursor B.
+void CursorItem::drawDots(QCPPainter* painter, const SeriesReading& reading) const {
+  painter->setAntialiasing(true);
+  const auto dot = [&](double x, double y, const QColor& edge, const QColor& fill) {
+    const QPointF at = pixel(x, y);
+    if (!std::isfinite(y) || !area().contains(at)) return;
+    painter->setPen(QPen(edge, 1.5));
+    painter->setBrush(fill);
+    painter->drawEllipse(at, 4, 4);
+  };
+  dot(reading.xb, reading.yb, colour(reading.axis), style_.theme.card);
+  dot(reading.xa, reading.ya, style_.theme.card, colour(reading.axis));
+}
+
+void CursorItem::drawLine(QCPPainter* painter, double x, const QString& letter) const {
+  const double at = pixel(x, 0).x();
+  const QRectF inside = area();
+  if (!(at >= inside.left() && at <= inside.right())) return;
+  painter->setAntialiasing(false);
+  QPen pen(style_.theme.text, 1);
+  if (letter == QStringLiteral("B")) pen.setDashPattern({4, 3});
+  painter->setPen(pen);
+  painter->drawLine(QLineF(at, inside.top(), at, inside.bottom()));
+  if (letter.isEmpty()) return;
   const QFontMetricsF metrics(style_.font);
+  QRectF box(0, inside.top(), metrics.horizontalAdvance(letter) + 6, metrics.height());
+  box.moveCenter({at, box.center().y()});
+  painter->fillRect(box, style_.theme.text);
+  painter->setPen(style_.theme.card);
+  painter->setFont(style_.font);
+  painter->drawText(box, Qt::AlignCenter, letter);
+}
+
+/// In a low plot with many lines the last ones stay away; the table of the cursors has them all.
+void CursorItem::drawReadout(QCPPainter* painter, double at_px, QStringList lines) const {
+  const QFontMetricsF metrics(style_.font);
+  const auto room = qsizetype((parentPlot()->height() - 10) / metrics.height());
+  if (lines.size() > room && room > 1) {
+    lines.resize(room);
+    lines.last() = QStringLiteral("…");
+  }
   double width = 0;
   for (const QString& line : lines) width = std::max(width, metrics.horizontalAdvance(line));
   const QRectF inside = area();
@@ -59,7 +66,8 @@ void CursorItem::drawReadout(QCPPainter* painter, double at_px, const QStringLis
   const bool right = at_px + 10 + size.width() <= inside.right() || at_px < inside.center().x();
   const double left = right ? std::min(at_px + 10, parentPlot()->width() - size.width() - 1)
                             : std::max(1.0, at_px - 10 - size.width());
-  const double top = std::max(inside.top() + 4, inside.bottom() - size.height() - 8);
+  const double wanted = std::max(inside.top() + 4, inside.bottom() - size.height() - 8);
+  const double top = std::max(1.0, std::min(wanted, parentPlot()->height() - size.height() - 1));
   const QRectF box(QPointF(left, top), size);
   painter->setAntialiasing(true);
   painter->setPen(QPen(style_.theme.control, 1));

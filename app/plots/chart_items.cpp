@@ -93,16 +93,4 @@ void BandsItem::draw(QCPPainter* painter) {
   }
 }
 
-qsizetype sample_at(const Series& series, double x, double time_s) {
-  const bool path = series.is_path();
-  const QVector<double>& along = path ? series.time_s : series.x;
-  const double wanted = path ? time_s : x;
-  if (along.isEmpty() || !std::isfinite(wanted)) return -1;
-  const auto after = std::lower_bound(along.begin(), along.end(), wanted);
-  if (after == along.begin()) return 0;
-  if (after == along.end()) return along.size() - 1;
-  const bool next = *after - wanted < wanted - *(after - 1);
-  return (after - along.begin()) - (next ? 0 : 1);
-}
-
 }  // namespace gazewright

@@ -5,6 +5,7 @@
 #include <optional>
 
 #include "app/plots/chart.h"
+#include "app/plots/chart_readout.h"
 #include "app/plots/label_places.h"
 
 /// What ChartCanvas draws besides lines: tinted bands under the data, labelled marks, legend and
@@ -60,6 +61,10 @@ class StretchesItem : public ChartItem {
   void drawKey(QCPPainter* painter, const QStringList& written) const;
 };
 
+/// Where the entries of the legend lie above the axis rectangle, those that find room.
+QVector<QRectF> legend_boxes(const Chart& chart, const QFont& font, const QRectF& inside,
+                             double right);
+
 class MarksItem : public ChartItem {
  public:
   using ChartItem::ChartItem;
@@ -69,6 +74,7 @@ class MarksItem : public ChartItem {
 
  private:
   void drawHeader(QCPPainter* painter) const;
+  void drawEntry(QCPPainter* painter, const LegendEntry& entry, const QRectF& box) const;
   void drawMark(QCPPainter* painter, const Mark& mark);
   void drawUpright(QCPPainter* painter, const Mark& mark);
   void drawLimit(QCPPainter* painter, const Mark& mark) const;
@@ -91,17 +97,15 @@ class CursorItem : public ChartItem {
  public:
   using ChartItem::ChartItem;
 
-  double x = std::numeric_limits<double>::quiet_NaN();       ///< in units of the x axis
-  double time_s = std::numeric_limits<double>::quiet_NaN();  ///< marks points on paths
+  CursorPlace a, b;
 
  protected:
   void draw(QCPPainter* painter) override;
 
  private:
-  void drawReadout(QCPPainter* painter, double at_px, const QStringList& lines) const;
+  void drawLine(QCPPainter* painter, double x, const QString& letter) const;
+  void drawDots(QCPPainter* painter, const SeriesReading& reading) const;
+  void drawReadout(QCPPainter* painter, double at_px, QStringList lines) const;
 };
-
-/// The point of a series nearest to the cursor, or −1.
-qsizetype sample_at(const Series& series, double x, double time_s);
 
 }  // namespace gazewright

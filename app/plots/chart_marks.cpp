@@ -18,6 +18,23 @@ void draw_hatching(QCPPainter* painter, const QRectF& strip, bool above, const Q
 
 }  // namespace
 
+QVector<QRectF> legend_boxes(const Chart& chart, const QFont& font, const QRectF& inside,
+                             double right) {
+  const QFontMetricsF metrics(font);
+  const double room = right - 6 - metrics.horizontalAdvance(chart.y_title) - 10;
+  const QRectF line(0, inside.top() - metrics.height() - 6, 0, metrics.height() + 2);
+  QVector<QRectF> boxes;
+  double width = 0;
+  for (const LegendEntry& entry : chart.legend) {  // the axes come first
+    const double own = metrics.horizontalAdvance(entry.text) + kSampleLength + 15;
+    if (width + own > room) break;
+    boxes.append(line.adjusted(width, 0, width + own, 0));
+    width += own;
+  }
+  for (QRectF& box : boxes) box.translate(right - width, 0);
+  return boxes;
+}
+
 /// All lines first, so that none strikes a label out.
 void MarksItem::draw(QCPPainter* painter) {
   places_.emplace(area());
@@ -47,26 +64,25 @@ void MarksItem::drawHeader(QCPPainter* painter) const {
   const QRectF bottom(6, parentPlot()->viewport().bottom() - metrics.height() - 2,
                       inside.right() - 6, metrics.height() + 2);
   painter->drawText(bottom, Qt::AlignRight | Qt::AlignVCenter, chart_.x_title);
-  double x = right;
-  const auto width_of = [&](const LegendEntry& e) {
-    return metrics.horizontalAdvance(e.text) + kSampleLength + 15;
-  };
-  const double room = right - top.left() - metrics.horizontalAdvance(chart_.y_title) - 10;
-  double width = 0;
-  qsizetype count = 0;  // of entries that fit; the axes come first
-  while (count < chart_.legend.size() && width + width_of(chart_.legend[count]) <= room) {
-    width += width_of(chart_.legend[count++]);
-  }
-  x -= width;
-  for (const LegendEntry& entry : chart_.legend.first(count)) {
-    painter->setAntialiasing(false);
-    painter->setPen(line_pen(style_, entry.axis, entry.line));
-    painter->drawLine(QLineF(x, top.center().y(), x + kSampleLength, top.center().y()));
-    painter->setPen(textColour(entry.axis));
-    painter->drawText(QRectF(x + kSampleLength + 4, top.top(), width, top.height()),
-                      Qt::AlignLeft | Qt::AlignVCenter, entry.text);
-    x += width_of(entry);
-  }
+  const QVector<QRectF> boxes = legend_boxes(chart_, style_.font, inside, right);
+  for (qsizetype i = 0; i < boxes.size(); ++i) drawEntry(painter, chart_.legend[i], boxes[i]);
+}
+
+/// A sample of the line and its name, struck through where it is switched off.
+void MarksItem::drawEntry(QCPPainter* painter, const LegendEntry& entry, const QRectF& box) const {
+  painter->setAntialiasing(false);
+  QPen pen = line_pen(style_, entry.axis, entry.line);
+  if (entry.hidden) pen.setColor(style_.theme.grid);
+  painter->setPen(pen);
+  painter->drawLine(
+      QLineF(box.left(), box.center().y(), box.left() + kSampleLength, box.center().y()));
+  painter->setPen(entry.hidden ? style_.theme.quiet : textColour(entry.axis));
+  QFont font = style_.font;
+  font.setStrikeOut(entry.hidden);
+  painter->setFont(font);
+  painter->drawText(box.adjusted(kSampleLength + 4, 0, 0, 0), Qt::AlignLeft | Qt::AlignVCenter,
+                    entry.text);
+  painter->setFont(style_.font);
 }
 
 QPointF MarksItem::bracketEnd(const Mark& mark) const {

@@ -1,5 +1,6 @@
 #include "app/plots/chart_plot.h"
 
+#include <QApplication>
 #include <QVBoxLayout>
 #include <cmath>
 #include <limits>
@@ -8,43 +9,11 @@
 
 namespace gazewright {
 namespace {
-
 constexpr double kNowhere = std::numeric_limits<double>::quiet_NaN();
-
-/// The time of the path point nearest to a place on the screen, of all paths. NaN: no path.
-double nearest_path_time_s(const ChartCanvas& canvas, const QPointF& at) {
-  double best = kInfinity, time_s = kNowhere;
-  for (const Series& series : canvas.chart().series) {
-    if (!series.is_path()) continue;
-    for (qsizetype i = 0; i < series.x.size(); ++i) {
-      const double dx = canvas.xAxis->coordToPixel(series.x[i]) - at.x();
-      const double dy = canvas.yAxis->coordToPixel(series.y[i]) - at.y();
-      if (dx * dx + dy * dy >= best) continue;
-      best = dx * dx + dy * dy;
-      time_s = series.time_s[i];
-    }
-  }
-  return time_s;
-}
-
-/// The x of the first line's sample nearest to the cursor.
-double snapped_x(const Chart& chart, double x) {
-  for (const Series& series : chart.series) {
-    const qsizetype i = series.is_path() ? -1 : sample_at(series, x, kNowhere);
-    if (i >= 0) return series.x[i];
-  }
-  return kNowhere;
-}
-
-bool has_paths(const Chart& chart) {
-  return std::any_of(chart.series.begin(), chart.series.end(),
-                     [](const Series& s) { return s.is_path(); });
-}
-
 }  // namespace
 
 ChartPlot::ChartPlot(PlotKind kind, QWidget* parent, Build build)
-    : PlotView(parent), kind_(kind), build_(build), canvas_(new ChartCanvas(this)) {
+    : PlotView(parent), kind_(kind), build_(build), canvas_(new ChartCanvas(this)), host_(this) {
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(2, 2, 2, 2);
   layout->addWidget(canvas_);
@@ -61,12 +30,17 @@ void ChartPlot::listenToMouse() {
     setFocus(Qt::MouseFocusReason);
     const bool box = event->modifiers() & Qt::ControlModifier;
     canvas_->setSelectionRectMode(box ? QCP::srmZoom : QCP::srmNone);
+    const int entry = canvas_->legendAt(event->position());
+    if (entry >= 0 && event->button() == Qt::LeftButton)
+      host_->toggleLine(canvas_->chart().legend[entry].text);
   });
   connect(canvas_, &QCustomPlot::mouseMove, this, [this](QMouseEvent* event) {
     if (event->buttons() == Qt::NoButton) return pointerAt(event->position());
-    zoomed_ = true;
+    if (event->buttons() & Qt::LeftButton) zoomed_ = true;
   });
-  connect(canvas_, &QCustomPlot::mouseDoubleClick, this, &PlotView::wholeView);
+  connect(canvas_, &QCustomPlot::mouseDoubleClick, this, [this](QMouseEvent* event) {
+    if (canvas_->legendAt(event->position()) < 0) host_->wholeView();
+  });
   connect(canvas_, &QCustomPlot::mouseWheel, this, [this](QWheelEvent* event) {
     Qt::Orientations along = Qt::Horizontal | Qt::Vertical;
     if (event->modifiers() & Qt::ControlModifier) along = Qt::Horizontal;
@@ -74,16 +48,44 @@ void ChartPlot::listenToMouse() {
     canvas_->axisRect()->setRangeZoom(along);
     zoomed_ = true;
   });
+  connect(canvas_, &ChartCanvas::viewTouched, this, [this](bool by_wheel) {
+    if (zoomed_) touched(by_wheel);
+  });
 }
 
 void ChartPlot::setInput(const PlotInput& input) {
-  const bool was_empty = !canvas_->chart().message.isEmpty() || canvas_->chart().series.isEmpty();
-  canvas_->setChart(build_ != nullptr ? build_(input) : chart_of(kind_, input));
-  if (was_empty || !(input.fixed_scale || zoomed_)) {
-    canvas_->setView(canvas_->chart().x, canvas_->chart().y);
-  }
+  full_ = build_ != nullptr ? build_(input) : chart_of(kind_, input);
+  showChart(input.fixed_scale);
   setAccessibleDescription(summary());
+}
+
+/// A view that the user chose stays, whatever comes; so does one for as long as something is
+/// dragged, unless there was nothing to see.
+void ChartPlot::showChart(bool keeps_scale) {
+  const auto is_empty = [](const Chart& chart) {
+    return !chart.message.isEmpty() || chart.series.isEmpty();
+  };
+  const bool was_empty = is_empty(canvas_->chart()) && canvas_->chart().legend.isEmpty();
+  Chart chart = without_hidden(full_, options().hidden);
+  if (options().log_time && chart.x_may_be_log) chart = with_log_x(chart);
+  canvas_->setChart(chart);
+  const bool chosen = zoomed_ || options().fixed_scale;
+  if (!has_view_ || !(chosen || (keeps_scale && !was_empty))) canvas_->setView(chart.x, chart.y);
+  has_view_ = has_view_ || !is_empty(full_);
   replotSoon();
+}
+
+void ChartPlot::applyOptions() {
+  const Chart& shown = canvas_->chart();
+  const bool log_changed = shown.x_may_be_log && shown.x_log != options().log_time;
+  if (log_changed) zoomed_ = false;
+  canvas_->setGrid(options().grid);
+  showChart(!log_changed);
+  if (log_changed) canvas_->setView(canvas_->chart().x, canvas_->chart().y);
+}
+
+QString ChartPlot::visibleCsv() const {
+  return csv_of(part_of(canvas_->chart(), canvas_->viewX()));
 }
 
 void ChartPlot::setTheme(const Theme& theme) {
@@ -92,27 +94,23 @@ void ChartPlot::setTheme(const Theme& theme) {
   update();
 }
 
-void ChartPlot::setCursor(double time_s) {
-  canvas_->setCursor(time_s * (canvas_->chart().x_per_s > 0 ? canvas_->chart().x_per_s : kNowhere),
-                     time_s);
+void ChartPlot::touched(bool merges) {
+  zoomed_ = true;
+  noteView(merges);
+  emit viewChosen(merges);
 }
 
-void ChartPlot::pointerAt(const QPointF& at) {
-  const Chart& chart = canvas_->chart();
-  if (!canvas_->axisRect()->rect().contains(at.toPoint())) return choose(kNowhere, kNowhere);
-  if (has_paths(chart)) return choose(kNowhere, nearest_path_time_s(*canvas_, at));
-  const double x = snapped_x(chart, canvas_->xAxis->pixelToCoord(at.x()));
-  choose(x, chart.x_per_s > 0 ? x / chart.x_per_s : kNowhere);
+ViewHistory::One ChartPlot::view() const {
+  if (!zoomed_) return {};
+  return std::pair{canvas_->viewX(), canvas_->viewY()};
 }
 
-/// Moves the cursor and tells the other plots, where it stands for a time.
-void ChartPlot::choose(double x, double time_s) {
-  canvas_->setCursor(x, time_s);
-  emit xChosen(x);
-  if (canvas_->chart().x_per_s > 0 || has_paths(canvas_->chart())) emit cursorMoved(time_s);
+void ChartPlot::showView(const ViewHistory::One& view) {
+  zoomed_ = view.has_value();
+  const auto [x, y] = view.value_or(std::pair{canvas_->chart().x, canvas_->chart().y});
+  canvas_->setView(x, y);
+  replotSoon();
 }
-
-void ChartPlot::setCursorX(double x) { canvas_->setCursor(x, kNowhere); }
 
 void ChartPlot::showX(Range x) {
   zoomed_ = true;
@@ -121,50 +119,9 @@ void ChartPlot::showX(Range x) {
   replotSoon();
 }
 
-void ChartPlot::stepCursor(int steps) {
-  const QCPAxis* axis = canvas_->xAxis;
-  const QRect inside = canvas_->axisRect()->rect();
-  const double from = std::isfinite(canvas_->cursorX()) ? axis->coordToPixel(canvas_->cursorX())
-                                                        : inside.center().x();
-  const double x = snapped_x(canvas_->chart(), axis->pixelToCoord(from + steps));
-  const double per_s = canvas_->chart().x_per_s;
-  choose(x, per_s > 0 ? x / per_s : kNowhere);
-}
-
-void ChartPlot::zoom(double factor) {
-  zoomed_ = true;
-  for (QCPAxis* axis : {canvas_->xAxis, canvas_->yAxis}) {
-    axis->scaleRange(factor, axis->pixelToCoord(axis->orientation() == Qt::Horizontal
-                                                    ? canvas_->axisRect()->center().x()
-                                                    : canvas_->axisRect()->center().y()));
-  }
-  replotSoon();
-}
-
 void ChartPlot::wholeView() {
-  zoomed_ = false;
-  canvas_->setView(canvas_->chart().x, canvas_->chart().y);
-  replotSoon();
-}
-
-void ChartPlot::keyPressEvent(QKeyEvent* event) {
-  const int stride = event->modifiers() & Qt::ShiftModifier ? 20 : 2;
-  switch (event->key()) {
-    case Qt::Key_Left:
-      return stepCursor(-stride);
-    case Qt::Key_Right:
-      return stepCursor(stride);
-    case Qt::Key_Plus:
-      return zoom(0.8);
-    case Qt::Key_Minus:
-      return zoom(1.25);
-    case Qt::Key_Home:
-      return wholeView();
-    case Qt::Key_Escape:
-      return choose(kNowhere, kNowhere);
-    default:
-      PlotView::keyPressEvent(event);
-  }
+  showView({});
+  noteView(false);
 }
 
 void ChartPlot::focusInEvent(QFocusEvent* event) {
@@ -179,7 +136,8 @@ void ChartPlot::focusOutEvent(QFocusEvent* event) {
 
 void ChartPlot::leaveEvent(QEvent* event) {
   PlotView::leaveEvent(event);
-  choose(kNowhere, kNowhere);
+  const bool has_menu = QApplication::activePopupWidget() != nullptr;  // it speaks of the cursor
+  if (!options().held && !has_menu) choose(kNowhere, kNowhere);
 }
 
 void ChartPlot::changeEvent(QEvent* event) {
@@ -199,7 +157,7 @@ void ChartPlot::paintEvent(QPaintEvent*) {
 
 void ChartPlot::paintTo(QPainter& painter, const QRectF& rect, const Theme& theme) const {
   paint_chart(painter, rect, canvas_->chart(), theme, font(),
-              std::pair{canvas_->viewX(), canvas_->viewY()});
+              std::pair{canvas_->viewX(), canvas_->viewY()}, options().grid);
 }
 
 }  // namespace gazewright

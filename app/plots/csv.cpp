@@ -1,6 +1,7 @@
 #include "app/plots/csv.h"
 
 #include <cmath>
+#include <utility>
 
 namespace gazewright {
 
@@ -9,5 +10,35 @@ QString csv_number(double value) {
 }
 
 QString csv_quoted(QString text) { return '"' + text.replace('"', QStringLiteral("\"\"")) + '"'; }
+
+QVector<QStringList> csv_rows(const QString& text) {
+  QVector<QStringList> rows;
+  QStringList row;
+  QString cell;
+  bool quoted = false;
+  for (qsizetype i = 0; i < text.size(); ++i) {
+    const QChar c = text[i];
+    if (quoted) {
+      if (c != '"') {
+        cell += c;
+      } else if (i + 1 < text.size() && text[i + 1] == '"') {
+        cell += text[i++];
+      } else {
+        quoted = false;
+      }
+    } else if (c == '"') {
+      quoted = true;
+    } else if (c == ',' || c == '\n') {
+      if (c == ',' || !row.isEmpty() || !cell.isEmpty()) row << cell;
+      cell.clear();
+      if (c == '\n') rows << std::exchange(row, {});
+    } else {
+      cell += c;
+    }
+  }
+  if (!cell.isEmpty()) row << cell;
+  if (!row.isEmpty()) rows << row;
+  return rows;
+}
 
 }  // namespace gazewright

@@ -95,6 +95,7 @@ Chart heat_chart(const PlotInput& input) {
   Chart chart = empty_chart(PlotKind::heat, {Plots::tr("Time"), Plots::tr("min")},
                             {Plots::tr("Temperature"), Plots::tr("°C")});
   chart.x = {0, 0};
+  chart.x_may_be_log = true;
   if (input.now == nullptr) return chart.message = nothing_yet(), chart;
   add_variants(input, [&](const Analysis& variant, Axis axis, Line line, const QString& name) {
     const HeatCurve& curve = heat_of(variant, axis);

@@ -33,6 +33,9 @@ void PaintedPlot::paintTo(QPainter& painter, const QRectF& rect, const Theme& th
 void PaintedPlot::paintEvent(QPaintEvent*) {
   QPainter painter(this);
   paintTo(painter, rect(), theme_);
+  if (!hasFocus()) return;
+  painter.setPen(QPen(theme_.focus, 2));
+  painter.drawRect(rect().adjusted(1, 1, -1, -1));
 }
 
 }  // namespace gazewright

@@ -10,7 +10,9 @@ class PaintedPlot : public PlotView {
   Q_OBJECT
 
  public:
-  PaintedPlot(PlotKind kind, QWidget* parent) : PlotView(parent), kind_(kind) {}
+  PaintedPlot(PlotKind kind, QWidget* parent) : PlotView(parent), kind_(kind) {
+    setFocusPolicy(Qt::StrongFocus);  // for its menu
+  }
 
   PlotKind kind() const final { return kind_; }
   void setInput(const PlotInput& input) final;

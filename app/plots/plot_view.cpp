@@ -1,106 +1,71 @@
 #include "app/plots/plot_view.h"
 
-#include <QBuffer>
-#include <QImage>
-#include <QPainter>
-#include <QPdfWriter>
-#include <QSvgGenerator>
+#include <QContextMenuEvent>
 
-#include "app/plots/chart_canvas.h"
-#include "app/plots/text.h"
+#include "app/plots/chart_plot.h"
+#include "app/plots/view_history.h"
 
+/// What all plots share: options, the history of views, and the way to their menu.
 namespace gazewright {
 namespace {
 
-constexpr double kTitleHeight = 24;
+constexpr qint64 kSameGesture_ms = 700;  // turning the wheel on within it is one step
 
-/// Title, then the plot, as exported.
-void paint_titled(QPainter& painter, const PlotView& plot, QSizeF size) {
-  const Theme theme = theme_for(ThemeKind::print);
-  painter.fillRect(QRectF({0, 0}, size), theme.card);
-  QFont font = pixel_font(plot.font());
-  painter.setFont(font);
-  painter.save();
-  font.setBold(true);
-  painter.setFont(font);
-  painter.setPen(theme.text);
-  painter.drawText(QRectF(6, 4, size.width() - 12, kTitleHeight - 4),
-                   Qt::AlignLeft | Qt::AlignVCenter, plot.title());
-  painter.restore();
-  plot.paintTo(painter, {0, kTitleHeight, size.width(), size.height() - kTitleHeight}, theme);
-}
-
-QSizeF picture_size(const PlotView& plot) {
-  return QSizeF(plot.size().expandedTo({480, 280})) + QSizeF(0, kTitleHeight);
-}
-
-QByteArray png_of(const PlotView& plot) {
-  QByteArray bytes;
-  QBuffer buffer(&bytes);
-  plot.image().save(&buffer, "PNG");
-  return bytes;
-}
-
-QByteArray svg_of(const PlotView& plot) {
-  QBuffer buffer;
-  QSvgGenerator generator;
-  generator.setOutputDevice(&buffer);
-  generator.setTitle(plot.title());
-  generator.setResolution(96);
-  const QSizeF size = picture_size(plot);
-  generator.setSize(size.toSize());
-  generator.setViewBox(QRectF({0, 0}, size));
-  QPainter painter(&generator);
-  paint_titled(painter, plot, size);
-  painter.end();
-  return buffer.data();
-}
-
-QByteArray pdf_of(const PlotView& plot) {
-  QBuffer buffer;
-  buffer.open(QIODevice::WriteOnly);
-  QPdfWriter writer(&buffer);
-  const QSizeF size = picture_size(plot);
-  constexpr double kPointsPerPixel = 0.75;
-  writer.setTitle(plot.title());
-  writer.setPageSize(
-      QPageSize(size * kPointsPerPixel, QPageSize::Point, {}, QPageSize::ExactMatch));
-  writer.setPageMargins({0, 0, 0, 0});
-  QPainter painter(&writer);
-  const double scale = writer.width() / size.width();
-  painter.scale(scale, scale);
-  paint_titled(painter, plot, size);
-  painter.end();
-  return buffer.data();
+void show_views(const std::vector<ChartPlot*>& charts, const ViewHistory::View& view) {
+  for (std::size_t i = 0; i < charts.size(); ++i) {
+    charts[i]->showView(i < view.size() ? view[i] : std::nullopt);
+  }
 }
 
 }  // namespace
 
-QImage PlotView::image(double scale) const {
-  const QSizeF size = picture_size(*this);
-  QImage image((size * scale).toSize(), QImage::Format_RGB32);
-  image.setDevicePixelRatio(scale);
-  QPainter painter(&image);
-  painter.setRenderHint(QPainter::Antialiasing);
-  paint_titled(painter, *this, size);
-  return image;
+PlotView::PlotView(QWidget* parent) : QWidget(parent), history_(std::make_unique<ViewHistory>()) {}
+PlotView::~PlotView() = default;
+
+void PlotView::setOptions(const PlotOptions& options) {
+  if (options_ == options) return;
+  if (options_.log_time != options.log_time) *history_ = {};  // its views are of the other axis
+  options_ = options;
+  applyOptions();
+  emit optionsChanged();
 }
 
-std::optional<Diagnostic> PlotView::exportTo(const std::filesystem::path& file) const {
-  const QString ending = QString::fromStdString(file.extension().string()).toLower();
-  QByteArray bytes;
-  if (ending == QStringLiteral(".png")) bytes = png_of(*this);
-  if (ending == QStringLiteral(".svg")) bytes = svg_of(*this);
-  if (ending == QStringLiteral(".pdf")) bytes = pdf_of(*this);
-  if (ending == QStringLiteral(".csv")) bytes = csv().toUtf8();
-  if (bytes.isEmpty()) {
-    Diagnostic problem;
-    problem.file = file.string();
-    problem.problem = Plots::tr("a plot cannot be written as \"%1\"").arg(ending).toStdString();
-    problem.fix = Plots::tr("end the name in .png, .svg, .pdf or .csv").toStdString();
-    return problem;
-  }
-  return save_text(file, {bytes.constData(), std::size_t(bytes.size())});
+void PlotView::toggleLine(const QString& legend_text) {
+  PlotOptions options = options_;
+  if (options.hidden.removeAll(legend_text) == 0) options.hidden << legend_text;
+  setOptions(options);
+}
+
+QString PlotView::readout() const {
+  QStringList tables;
+  for (const ChartPlot* chart : charts()) tables << chart->cursorTable();
+  return tables.isEmpty() ? summary() : tables.join('\n');
+}
+
+bool PlotView::canGoBack() const { return history_->canGoBack(); }
+bool PlotView::canGoForward() const { return history_->canGoForward(); }
+
+void PlotView::goBack() {
+  if (canGoBack()) show_views(charts(), history_->goBack());
+}
+
+void PlotView::goForward() {
+  if (canGoForward()) show_views(charts(), history_->goForward());
+}
+
+void PlotView::noteView(bool merges) {
+  ViewHistory::View view;
+  view.reserve(2);
+  for (const ChartPlot* chart : charts()) view.push_back(chart->view());
+  const bool soon = since_note_.isValid() && since_note_.elapsed() < kSameGesture_ms;
+  history_->add(view, merges && soon);
+  since_note_.start();
+}
+
+void PlotView::contextMenuEvent(QContextMenuEvent* event) {
+  const bool by_keys = event->reason() == QContextMenuEvent::Keyboard;
+  emit menuWanted(by_keys ? mapToGlobal(rect().center()) : event->globalPos());
+  event->accept();
 }
 
 }  // namespace gazewright

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <QElapsedTimer>
 #include <QWidget>
 #include <array>
 #include <filesystem>
@@ -8,6 +9,7 @@
 #include <span>
 #include <vector>
 
+#include "app/plots/plot_options.h"
 #include "app/plots/theme.h"
 #include "core/analysis/analysis.h"
 #include "core/analysis/reach.h"
@@ -16,6 +18,9 @@
 
 /// The plots of the window. Each shows an Analysis and computes nothing.
 namespace gazewright {
+
+class ChartPlot;
+class ViewHistory;
 
 enum class PlotKind {
   step,
@@ -74,13 +79,15 @@ struct PlotLink {
   QString part;  ///< empty: there is none
 };
 
-/// A plot as a widget. Wheel zooms at the pointer, drag pans; double click, Home or wholeView()
-/// shows everything; Left and Right step the cursor, + and − zoom. It takes the focus.
+/// A plot as a widget. Wheel zooms at the pointer (Ctrl: only x, Shift: only y), drag pans, Ctrl
+/// and drag zooms to a box; double click, Home or wholeView() shows everything; Left and Right step
+/// the cursor; the other keys stand with the entries of its menu. It takes the focus.
 class PlotView : public QWidget {
   Q_OBJECT
 
  public:
-  using QWidget::QWidget;
+  explicit PlotView(QWidget* parent = nullptr);
+  ~PlotView() override;
 
   virtual PlotKind kind() const = 0;
   QString title() const { return plot_title(kind()); }
@@ -90,23 +97,45 @@ class PlotView : public QWidget {
   /// Time of the linked cursor [s]; NaN hides it. Plots without a time axis mark the point of that
   /// time on their path, or ignore it.
   virtual void setCursor(double time_s) = 0;
+  /// The same for the second cursor, which the first one's differences are taken from.
+  virtual void setSecondCursor(double /*time_s*/) {}
 
   /// What the plot says in words: its message when empty, else its readings. For tool tips, screen
   /// readers and the clipboard.
   virtual QString summary() const = 0;
   /// The data as text: a header row of names with units, a comma between columns, a decimal point.
   virtual QString csv() const = 0;
+  /// The same of what is in view: the shown lines between the ends of the x axis.
+  virtual QString visibleCsv() const { return csv(); }
+  /// What the cursors read, as a table with tabs; of plots without cursors the summary.
+  QString readout() const;
   /// Draws the plot as vectors into a rectangle of any painter, in the colours of `theme`. One
   /// painter serves screen, print and PDF.
   virtual void paintTo(QPainter& painter, const QRectF& rect, const Theme& theme) const = 0;
 
   virtual PlotLink link() const { return {}; }
 
+  /// The charts it is made of, from the top; none for a plot without axes.
+  virtual std::vector<ChartPlot*> charts() const { return {}; }
+  const PlotOptions& options() const { return options_; }
+  void setOptions(const PlotOptions& options);
+  void toggleLine(const QString& legend_text);  ///< shows or hides the lines of an entry
+
+  /// The views chosen before and, after going back, those after.
+  bool canGoBack() const;
+  bool canGoForward() const;
+  void goBack();
+  void goForward();
+
   /// A picture with a light ground, `scale` device pixels per logical pixel.
   QImage image(double scale = 2) const;
+  /// The same by its options.
+  QImage image(const PictureOptions& options) const;
+  QByteArray svg(const PictureOptions& options) const;
   /// Writes .png, .svg, .pdf or .csv by the file's ending; a fault leaves an old file as it was.
   /// Empty: done.
-  std::optional<Diagnostic> exportTo(const std::filesystem::path& file) const;
+  std::optional<Diagnostic> exportTo(const std::filesystem::path& file,
+                                     const PictureOptions& options = {}) const;
 
  public slots:
   /// Shows all data and lets the scale follow the data again.
@@ -116,8 +145,24 @@ class PlotView : public QWidget {
   /// The pointer or the keys moved the cursor to this time [s]; NaN: it left. Never emitted by
   /// setCursor().
   void cursorMoved(double time_s);
+  void secondCursorMoved(double time_s);
+  void cursorsChanged();  ///< by anyone
+  /// By the user or by setOptions().
+  void optionsChanged();
+  /// The menu is asked for at a place on the screen.
+  void menuWanted(const QPoint& global);
   /// The user asks for the card of a part: "pan.cable".
   void partChosen(const QString& part);
+
+ protected:
+  virtual void applyOptions() {}
+  void noteView(bool merges);  ///< the user changed the view of one of its charts
+  void contextMenuEvent(QContextMenuEvent* event) override;
+
+ private:
+  PlotOptions options_;
+  std::unique_ptr<ViewHistory> history_;
+  QElapsedTimer since_note_;
 };
 
 std::unique_ptr<PlotView> make_plot(PlotKind kind, QWidget* parent = nullptr);

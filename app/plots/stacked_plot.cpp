@@ -30,11 +30,18 @@ StackedPlot::StackedPlot(PlotKind kind, QWidget* parent, ChartPlot::Build build_
   layout->setSpacing(0);
   layout->addWidget(above_, kAboveShare_percent);
   layout->addWidget(below_, 100 - kAboveShare_percent);
-  for (ChartPlot* half : {above_, below_}) half->setMinimumSize(200, 80);
+  for (ChartPlot* half : {above_, below_}) {
+    half->setMinimumSize(200, 80);
+    half->setHost(this);
+    connect(half, &PlotView::menuWanted, this, &PlotView::menuWanted);
+    connect(half, &PlotView::cursorsChanged, this, &PlotView::cursorsChanged);
+    connect(half, &ChartPlot::viewChosen, this, &StackedPlot::noteView);
+  }
   setAccessibleName(title());
   setFocusProxy(above_);
   zoomTogether(above_, below_);
   zoomTogether(below_, above_);
+  setAccessibleDescription(summary());
 }
 
 /// Too low for both, it shows the upper one, whose readings speak for both.
@@ -45,7 +52,9 @@ void StackedPlot::resizeEvent(QResizeEvent* event) {
 
 void StackedPlot::zoomTogether(ChartPlot* from, ChartPlot* to) {
   connect(from, &ChartPlot::xChosen, to, &ChartPlot::setCursorX);
+  connect(from, &ChartPlot::secondXChosen, to, &ChartPlot::setSecondCursorX);
   connect(from, &PlotView::cursorMoved, this, &PlotView::cursorMoved);
+  connect(from, &PlotView::secondCursorMoved, this, &PlotView::secondCursorMoved);
   connect(from->canvas()->xAxis, QOverload<const QCPRange&>::of(&QCPAxis::rangeChanged), this,
           [from, to](const QCPRange& range) {
             if (from->isZoomed()) to->showX({range.lower, range.upper});
@@ -68,13 +77,27 @@ void StackedPlot::setCursor(double time_s) {
   below_->setCursor(time_s);
 }
 
+void StackedPlot::setSecondCursor(double time_s) {
+  above_->setSecondCursor(time_s);
+  below_->setSecondCursor(time_s);
+}
+
+void StackedPlot::applyOptions() {
+  above_->setOptions(options());
+  below_->setOptions(options());
+}
+
 void StackedPlot::wholeView() {
   above_->wholeView();
   below_->wholeView();
+  noteView(false);
 }
 
 /// The upper chart's table and, after an empty line, the lower one's.
 QString StackedPlot::csv() const { return above_->csv() + '\n' + below_->csv(); }
+QString StackedPlot::visibleCsv() const {
+  return above_->visibleCsv() + '\n' + below_->visibleCsv();
+}
 
 void StackedPlot::paintTo(QPainter& painter, const QRectF& rect, const Theme& theme) const {
   const auto [above, below] = halves(rect);

@@ -17,8 +17,11 @@ class StackedPlot : public PlotView {
   void setInput(const PlotInput& input) override;
   void setTheme(const Theme& theme) override;
   void setCursor(double time_s) override;
+  void setSecondCursor(double time_s) override;
   QString summary() const override { return above_->summary(); }
   QString csv() const override;
+  QString visibleCsv() const override;
+  std::vector<ChartPlot*> charts() const override { return {above_, below_}; }
   void paintTo(QPainter& painter, const QRectF& rect, const Theme& theme) const override;
   QSize sizeHint() const override { return {360, 260}; }
   QSize minimumSizeHint() const override { return {200, 160}; }
@@ -28,6 +31,9 @@ class StackedPlot : public PlotView {
 
  public slots:
   void wholeView() override;
+
+ protected:
+  void applyOptions() override;
 
  private:
   void resizeEvent(QResizeEvent* event) override;

@@ -128,15 +128,23 @@ void mark_overshoot(Chart& chart, const Analysis& analysis, Axis axis) {
                       .text = '+' + text});
 }
 
-void mark_settling(Chart& chart, const Analysis& analysis, Axis axis) {
+/// "±4 px, ±0.2°".
+QString band_text(const PlotInput& input, double band_rad) {
+  const QString angle = QStringLiteral("±") + format_value(band_rad, "rad", "deg", 2);
+  const double band_px = input.rig != nullptr ? input.rig->task.settle_band_px.value() : kInfinity;
+  return std::isfinite(band_px) ? Plots::tr("±%1 px, %2").arg(number_text(band_px, 2), angle)
+                                : angle;
+}
+
+void mark_settling(Chart& chart, const PlotInput& input, Axis axis) {
+  const Analysis& analysis = *input.now;
   const AxisCurves& curves = analysis.of(axis);
   const double band_deg = curves.band_rad * kDegPerRad;
   const double move_deg = curves.move_rad * kDegPerRad;
   if (std::isfinite(band_deg) && band_deg > 0) {
-    chart.bands.append(
-        {.range = {move_deg - band_deg, move_deg + band_deg},
-         .axis = axis,
-         .label = QStringLiteral("±") + format_value(curves.band_rad, "rad", "deg", 2)});
+    chart.bands.append({.range = {move_deg - band_deg, move_deg + band_deg},
+                        .axis = axis,
+                        .label = band_text(input, curves.band_rad)});
   }
   const Figure* settle = analysis.figure(figure_id(axis, "step.settle_time"));
   if (settle == nullptr) return;
@@ -165,7 +173,7 @@ Chart step_chart(const PlotInput& input) {
     if (!shows(input, axis) || input.now->of(axis).step.time_s.empty()) continue;
     mark_rise(chart, *input.now, axis);
     mark_overshoot(chart, *input.now, axis);
-    mark_settling(chart, *input.now, axis);
+    mark_settling(chart, input, axis);
   }
   add_limit_stretches(chart, input);
   label_variants(chart, input);

@@ -15,6 +15,7 @@ namespace gazewright {
 TravelPlot::TravelPlot(QWidget* parent)
     : PaintedPlot(PlotKind::travel, parent),
       dials_{new TravelDial(Axis::pan, this), new TravelDial(Axis::tilt, this)} {
+  setFocusPolicy(Qt::NoFocus);  // its dials take it
   setInput({});
 }
 

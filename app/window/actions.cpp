@@ -137,6 +137,14 @@ QString shortcut_list(const Actions& actions) {
       translated("show the card of the tile; apply the finding's remedy"));
   add(translated("← →, Page up, Page down"), translated("move a ratio (Shift: fine)"));
   add(translated("Home"), translated("take the quickest ratio; whole view of a plot"));
+  add(translated("← →, + −, ↑ ↓ (in a plot)"),
+      translated("move the cursor; zoom (Ctrl: only across); zoom up and down"));
+  add(translated("Alt+← →, Ctrl+arrows (in a plot)"),
+      translated("view before and after; move the view"));
+  add(translated("B, H, Z, F, G, L, 1 … 9 (in a plot)"),
+      translated("second cursor, hold the cursor, zoom to between them, fixed scale, grid, "
+                 "logarithmic time, lines"));
+  add(translated("Menu key, Shift+F10"), translated("the menu of a plot"));
   add(translated("Escape"), translated("bring the last valid entry of a field back"));
   return QStringLiteral("<table>%1</table>").arg(rows);
 }

@@ -131,6 +131,7 @@ class MainWindow : public QMainWindow {
   void buildSafety();
   // main_window_menus.cpp: what the actions do
   void buildMenus();
+  void connectPlots();
   void connectRigActions();
   void connectShowActions();
   void fillRecent(QMenu* menu);

@@ -38,6 +38,7 @@ void MainWindow::buildMenus() {
   actions_.addTo(menuBar()->addMenu(tr("&Axis")),
                  {"axis.pan_ratio", "axis.tilt_ratio", "axis.swap", "", "axis.fit", "", "axis.next",
                   "axis.previous"});
+  connectPlots();
   actions_.addTo(menuBar()->addMenu(tr("&Show")),
                  {"show.shelf", "", "show.more", "show.fewer", "show.place", "", "show.desktop",
                   "show.light", "show.dark", "show.contrast", "", "show.reset"});

@@ -1,5 +1,6 @@
 #include "app/window/plots_panel.h"
 
+#include <QApplication>
 #include <QComboBox>
 #include <QFrame>
 #include <QGridLayout>
@@ -8,15 +9,24 @@
 #include <cmath>
 #include <limits>
 
+#include "app/window/plot_menu.h"
 #include "app/window/widgets.h"
 
 namespace gazewright {
 
-PlotsPanel::PlotsPanel(QWidget* parent) : QWidget(parent), theme_(theme_for(ThemeKind::light)) {
+PlotsPanel::PlotsPanel(QWidget* parent)
+    : QWidget(parent), theme_(theme_for(ThemeKind::light)), menu_(new PlotMenu(this)) {
   grid_ = new QGridLayout(this);
   grid_->setContentsMargins(0, 0, 0, 0);
   grid_->setSpacing(6);
   setMinimumWidth(420);
+  connect(menu_, &PlotMenu::told, this, &PlotsPanel::told);
+  connect(menu_, &QMenu::aboutToShow, this, [this] { menu_->setPlot(current(), input_.rig); });
+  connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) {
+    for (const Cell& cell : cells_) {
+      if (now && cell.frame->isAncestorOf(now)) current_ = cell.plot;
+    }
+  });
   setKinds(usualKinds());
 }
 
@@ -35,6 +45,7 @@ void PlotsPanel::setKinds(std::vector<PlotKind> wanted) {
     if (wanted.size() < kFewest) wanted.push_back(kind);
   }
   for (const Cell& cell : cells_) {
+    options_[cell.plot->kind()] = cell.plot->options();
     cell.frame->hide();
     cell.frame->deleteLater();  // one of its controls may be what caused this
   }
@@ -66,8 +77,9 @@ void PlotsPanel::removePlot() {
 }
 
 PlotsPanel::Cell PlotsPanel::makeCell(PlotKind kind) {
-  Cell cell{cardFrame(), calmCombo({}), textButton(QStringLiteral("×"), tr("Close this plot")),
-            make_plot(kind).release()};
+  Cell cell{cardFrame(), calmCombo({}),
+            textButton(QStringLiteral("☰"), tr("Copy, save, zoom and cursors of this plot")),
+            textButton(QStringLiteral("×"), tr("Close this plot")), make_plot(kind).release()};
   for (PlotKind entry : plot_kinds()) {
     cell.choice->addItem(plot_title(entry) + QStringLiteral(" ▾"));
   }
@@ -77,6 +89,9 @@ PlotsPanel::Cell PlotsPanel::makeCell(PlotKind kind) {
   cell.choice->setSizeAdjustPolicy(QComboBox::AdjustToContents);
   setKind(cell.choice, "title");
   setKind(cell.remove, "bare");
+  setKind(cell.menu, "bare");
+  cell.menu->setObjectName(QStringLiteral("plot.menu"));
+  cell.menu->setAccessibleName(tr("Menu of %1").arg(plot_title(kind)));
   auto* top = new QHBoxLayout;
   top->addWidget(cell.choice);
   top->addStretch();
@@ -86,6 +101,7 @@ PlotsPanel::Cell PlotsPanel::makeCell(PlotKind kind) {
     connect(button, &QToolButton::clicked, this, [this, link] { emit partChosen(link.part); });
     top->addWidget(button);
   }
+  top->addWidget(cell.menu);
   top->addWidget(cell.remove);
   auto* layout = new QVBoxLayout(cell.frame);
   layout->setContentsMargins(6, 3, 4, 4);
@@ -96,8 +112,14 @@ PlotsPanel::Cell PlotsPanel::makeCell(PlotKind kind) {
   cell.plot->setTheme(theme_);
   cell.plot->setInput(input_);
   cell.plot->setAccessibleDescription(cell.plot->summary());
-  connect(cell.plot, &PlotView::cursorMoved, this, &PlotsPanel::cursorMoved);
-  connect(cell.plot, &PlotView::partChosen, this, &PlotsPanel::partChosen);
+  PlotOptions options = options_[kind];
+  options.held = held_;
+  cell.plot->setOptions(options);
+  cell.plot->setSecondCursor(second_s_);
+  connectPlot(cell.plot);
+  connect(cell.menu, &QToolButton::clicked, this, [this, plot = cell.plot, button = cell.menu] {
+    openMenu(plot, button->mapToGlobal(button->rect().bottomLeft()));
+  });
   QFrame* frame = cell.frame;
   connect(cell.choice, &QComboBox::activated, this, [this, frame](int index) {
     changeKind(frame, plot_kinds()[static_cast<std::size_t>(index)]);
@@ -110,6 +132,42 @@ PlotsPanel::Cell PlotsPanel::makeCell(PlotKind kind) {
     setKinds(left);
   });
   return cell;
+}
+
+void PlotsPanel::connectPlot(PlotView* plot) {
+  connect(plot, &PlotView::cursorMoved, this, &PlotsPanel::cursorMoved);
+  connect(plot, &PlotView::partChosen, this, &PlotsPanel::partChosen);
+  connect(plot, &PlotView::secondCursorMoved, this, [this, plot](double time_s) {
+    second_s_ = time_s;
+    for (const Cell& cell : cells_) {
+      if (cell.plot != plot) cell.plot->setSecondCursor(time_s);
+    }
+  });
+  connect(plot, &PlotView::optionsChanged, this, [this, plot] { shareOptions(plot); });
+  connect(plot, &PlotView::menuWanted, this,
+          [this, plot](const QPoint& at) { openMenu(plot, at); });
+}
+
+void PlotsPanel::openMenu(PlotView* plot, const QPoint& at) {
+  current_ = plot;
+  menu_->popup(at);
+}
+
+/// The cursor is one for all plots: held in one, it is held in all.
+void PlotsPanel::shareOptions(const PlotView* from) {
+  held_ = from->options().held;
+  for (const Cell& cell : cells_) {
+    PlotOptions options = cell.plot->options();
+    options.held = held_;
+    cell.plot->setOptions(options);
+  }
+}
+
+PlotView* PlotsPanel::current() const {
+  for (const Cell& cell : cells_) {
+    if (cell.plot == current_) return cell.plot;
+  }
+  return cells_.empty() ? nullptr : cells_.front().plot;
 }
 
 void PlotsPanel::changeKind(QFrame* frame, PlotKind kind) {

@@ -1,6 +1,9 @@
 #pragma once
 
+#include <QPointer>
 #include <QWidget>
+#include <limits>
+#include <map>
 #include <vector>
 
 #include "app/plots/plot_view.h"
@@ -11,6 +14,8 @@ class QGridLayout;
 class QToolButton;
 
 namespace gazewright {
+
+class PlotMenu;
 
 /// Two to six plots at once, each chosen from the list at its top. Their cursors are linked.
 class PlotsPanel : public QWidget {
@@ -30,11 +35,15 @@ class PlotsPanel : public QWidget {
   void setTheme(const Theme& theme);
   void setCursor(double time_s);
   PlotView* plot(PlotKind kind) const;  ///< null where it is not shown
+  /// The plot that the menu is of: the one that had the focus last, else the first.
+  PlotView* current() const;
+  PlotMenu* menu() const { return menu_; }
 
  signals:
   void cursorMoved(double time_s);
   void kindsChanged();
-  void partChosen(const QString& part);  ///< its card is asked for
+  void partChosen(const QString& part);        ///< its card is asked for
+  void told(const QString& text, bool fault);  ///< what became of a file
 
  protected:
   void resizeEvent(QResizeEvent* event) override;
@@ -43,11 +52,14 @@ class PlotsPanel : public QWidget {
   struct Cell {
     QFrame* frame;
     QComboBox* choice;
-    QToolButton* remove;
+    QToolButton *menu, *remove;
     PlotView* plot;
   };
   Cell makeCell(PlotKind kind);
+  void connectPlot(PlotView* plot);
   void changeKind(QFrame* frame, PlotKind kind);
+  void openMenu(PlotView* plot, const QPoint& at);
+  void shareOptions(const PlotView* from);
   void lay();
   int columns() const;
 
@@ -56,6 +68,11 @@ class PlotsPanel : public QWidget {
   PlotInput input_;
   Theme theme_;
   int columns_ = 0;
+  PlotMenu* menu_;
+  QPointer<PlotView> current_;
+  std::map<PlotKind, PlotOptions> options_;  ///< of plots shown before
+  bool held_ = false;
+  double second_s_ = std::numeric_limits<double>::quiet_NaN();  ///< of cursor B
 };
 
 }  // namespace gazewright

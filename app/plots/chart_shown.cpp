@@ -1,0 +1,74 @@
+#include <algorithm>
+#include <cmath>
+
+#include "app/plots/chart.h"
+
+/// Which part of a chart is shown.
+namespace gazewright {
+namespace {
+
+/// An entry with an axis stands for all lines of it, one without for all lines drawn alike.
+bool is_of(const LegendEntry& entry, const Series& series) {
+  return entry.axis ? series.axis == entry.axis : series.line == entry.line;
+}
+
+}  // namespace
+
+qsizetype gap_count(const Chart& chart) {
+  qsizetype count = 0;
+  for (const Series& series : chart.series) {
+    count += std::ranges::count_if(series.y, [](double y) { return !std::isfinite(y); });
+  }
+  return count;
+}
+
+Chart without_hidden(Chart chart, const QStringList& names) {
+  if (names.isEmpty()) return chart;
+  for (LegendEntry& entry : chart.legend) entry.hidden = names.contains(entry.text);
+  const auto hides = [&](const Series& series) {
+    return std::ranges::any_of(chart.legend, [&](const LegendEntry& entry) {
+      return entry.hidden && is_of(entry, series);
+    });
+  };
+  const auto hides_axis = [&](const auto& part) {
+    return std::ranges::any_of(chart.legend, [&](const LegendEntry& entry) {
+      return entry.hidden && entry.axis && entry.axis == std::optional<Axis>(part.axis);
+    });
+  };
+  chart.series.removeIf(hides);
+  chart.marks.removeIf(hides_axis);
+  chart.bands.removeIf(hides_axis);
+  chart.stretches.removeIf(hides_axis);
+  return chart;
+}
+
+Chart part_of(Chart chart, Range x) {
+  for (Series& series : chart.series) {
+    Series kept = series;
+    kept.x.clear();
+    kept.y.clear();
+    kept.time_s.clear();
+    for (qsizetype i = 0; i < series.x.size(); ++i) {
+      if (!(series.x[i] >= x.lo && series.x[i] <= x.hi)) continue;
+      kept.x.append(series.x[i]);
+      kept.y.append(series.y[i]);
+      if (series.is_path()) kept.time_s.append(series.time_s[i]);
+    }
+    series = kept;
+  }
+  return chart;
+}
+
+Chart with_log_x(Chart chart) {
+  double least = kInfinity;
+  for (const Series& series : chart.series) {
+    const auto above = std::ranges::find_if(series.x, [](double x) { return x > 0; });
+    if (above != series.x.end()) least = std::min(least, *above);
+  }
+  if (!(least < chart.x.hi)) return chart;
+  chart.x_log = true;
+  chart.x.lo = least;
+  return chart;
+}
+
+}  // namespace gazewright

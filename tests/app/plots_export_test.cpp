@@ -1,0 +1,183 @@
+#include <gtest/gtest.h>
+
+#include <QFile>
+#include <QProcess>
+#include <QRegularExpression>
+#include <QSvgRenderer>
+#include <QTemporaryDir>
+#include <cmath>
+
+#include "app/plots/chart_plot.h"
+#include "app/plots/csv.h"
+#include "app/plots/plot_export.h"
+#include "tests/support/owl_rig.h"
+
+/// What plots write: pictures of a size on paper, and tables that another program can read.
+namespace gazewright {
+namespace {
+
+struct Shown {
+  Rig rig = tests::owl();
+  Analysis analysis = analyse(rig, {.remedies = false});
+  PlotInput input;
+  Shown() {
+    input.rig = &rig;
+    input.now = &analysis;
+  }
+};
+const Shown& shown() {
+  static const Shown all;
+  return all;
+}
+
+std::unique_ptr<PlotView> shown_plot(PlotKind kind) {
+  auto plot = make_plot(kind);
+  plot->resize(420, 300);
+  plot->setTheme(theme_for(ThemeKind::dark));
+  plot->setInput(shown().input);
+  return plot;
+}
+
+QByteArray bytes_of(const QString& path) {
+  QFile file(path);
+  return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
+}
+
+PictureOptions wide() {
+  return {.width_mm = 120,
+          .height_mm = 80,
+          .dpi = 254,
+          .caption = picture_caption(shown().rig, "variant C", QDate(2026, 11, 26))};
+}
+
+TEST(PictureCaption, SaysProjectVariantConditionsAndDay) {
+  EXPECT_EQ(wide().caption,
+            "Tide-pool owl · variant C · 24\u202FV, pan ratio 18, tilt ratio 9 · 2026-11-26");
+  EXPECT_EQ(picture_caption({}, {}, QDate(2026, 11, 26)), "2026-11-26") << "nothing is made up";
+}
+
+TEST(Pictures, InPixelsAreAsManyAsMillimetresTimesDots) {
+  const QTemporaryDir folder;
+  for (const PlotKind kind : plot_kinds()) {
+    const QString path = folder.filePath("a.png");
+    ASSERT_FALSE(shown_plot(kind)->exportTo(path.toStdString(), wide()));
+    const QImage image(path);
+    EXPECT_EQ(image.size(), QSize(1200, 800)) << plot_key(kind).toStdString();
+    // PNG keeps whole dots per metre
+    EXPECT_NEAR(image.dotsPerMeterX() * 0.0254, 254, 0.0254) << plot_key(kind).toStdString();
+    EXPECT_EQ(image.pixelColor(2, 2), QColor(Qt::white)) << "light, though the window is dark";
+  }
+}
+
+TEST(Pictures, MayHaveNoGround) {
+  const QTemporaryDir folder;
+  PictureOptions options = wide();
+  options.transparent = true;
+  for (const PlotKind kind : plot_kinds()) {
+    const QString path = folder.filePath("a.png");
+    ASSERT_FALSE(shown_plot(kind)->exportTo(path.toStdString(), options));
+    const QImage image(path);
+    int clear = 0, inked = 0;
+    for (int x = 0; x < image.width(); x += 5) {
+      for (int y = 0; y < image.height(); y += 5) {
+        clear += qAlpha(image.pixel(x, y)) == 0;
+        inked += qAlpha(image.pixel(x, y)) == 255;
+      }
+    }
+    EXPECT_GT(clear, 8000) << plot_key(kind).toStdString();
+    EXPECT_GT(inked, 20) << plot_key(kind).toStdString();
+  }
+}
+
+TEST(Pictures, InVectorsHoldTitleAndCaptionAsText) {
+  const QTemporaryDir folder;
+  for (const PlotKind kind : plot_kinds()) {
+    const auto plot = shown_plot(kind);
+    const QString svg = folder.filePath("a.svg"), pdf = folder.filePath("a.pdf");
+    ASSERT_FALSE(plot->exportTo(svg.toStdString(), wide()));
+    ASSERT_FALSE(plot->exportTo(pdf.toStdString(), wide()));
+    const QString drawn = QString::fromUtf8(bytes_of(svg));
+    QSvgRenderer renderer(svg);
+    EXPECT_TRUE(renderer.isValid()) << plot_key(kind).toStdString();
+    // 120 mm are 453.5 pixels of 1/96 inch, and SVG's width is of whole ones
+    EXPECT_TRUE(drawn.contains(QRegularExpression("width=\"12[0.]")))
+        << drawn.left(400).toStdString();
+    EXPECT_GE(drawn.count(plot->title()), 2) << plot_key(kind).toStdString() << ": drawn and named";
+    EXPECT_TRUE(drawn.contains(QString("Tide-pool owl · variant C")))
+        << plot_key(kind).toStdString();
+
+    QProcess reader;
+    reader.start("pdftotext", {"-layout", pdf, "-"});
+    ASSERT_TRUE(reader.waitForFinished()) << "this test needs the package poppler-utils";
+    const QString words = QString::fromUtf8(reader.readAllStandardOutput())
+                              .normalized(QString::NormalizationForm_KC);  // "fi" may be one letter
+    EXPECT_TRUE(words.contains(plot->title())) << words.toStdString();
+    EXPECT_TRUE(words.contains("variant C")) << words.toStdString();
+    reader.start("pdfinfo", {pdf});
+    ASSERT_TRUE(reader.waitForFinished());
+    const auto size = QRegularExpression("Page size:\\s+([0-9.]+) x ([0-9.]+) pts")
+                          .match(QString::fromUtf8(reader.readAllStandardOutput()));
+    ASSERT_TRUE(size.hasMatch());
+    // a point is 1/72 inch; Qt keeps whole points where it must
+    EXPECT_NEAR(size.captured(1).toDouble() / 72 * 25.4, 120, 25.4 / 72);
+    EXPECT_NEAR(size.captured(2).toDouble() / 72 * 25.4, 80, 25.4 / 72);
+  }
+}
+
+TEST(Pictures, HaveLettersOfSevenPointsAndLinesOfHalfAPointAtLeast) {
+  const QTemporaryDir folder;
+  const QString path = folder.filePath("a.svg");
+  ASSERT_FALSE(shown_plot(PlotKind::step)->exportTo(path.toStdString(), wide()));
+  const QString drawn = QString::fromUtf8(bytes_of(path));
+  auto sizes = QRegularExpression("font-size=\"([0-9.]+)\"").globalMatch(drawn);
+  int letters = 0;
+  while (sizes.hasNext()) {
+    EXPECT_GE(sizes.next().captured(1).toDouble() * 0.75, 7) << "pixels of 1/96 inch";
+    ++letters;
+  }
+  EXPECT_GT(letters, 5);
+  auto widths = QRegularExpression("stroke-width=\"([0-9.]+)\"").globalMatch(drawn);
+  int lines = 0;
+  while (widths.hasNext()) {
+    EXPECT_GE(widths.next().captured(1).toDouble() * 0.75, 0.5);
+    ++lines;
+  }
+  EXPECT_GT(lines, 5);
+}
+
+TEST(Tables, ReadBackToTheData) {
+  const QTemporaryDir folder;
+  const QString path = folder.filePath("a.csv");
+  const auto plot = shown_plot(PlotKind::step);
+  ASSERT_FALSE(plot->exportTo(path.toStdString()));
+  const QVector<QStringList> rows = csv_rows(QString::fromUtf8(bytes_of(path)));
+  const Chart& chart = plot->charts().front()->fullChart();
+  ASSERT_GT(rows.size(), chart.series[0].x.size());
+  EXPECT_EQ(rows[0][0], "Time / ms");
+  EXPECT_EQ(rows[0][1], "Pan / °");
+  for (qsizetype i = 1; i <= chart.series[0].x.size(); ++i) {
+    ASSERT_EQ(rows[i][0].toDouble(), chart.series[0].x[i - 1]);
+    ASSERT_EQ(rows[i][1].toDouble(), chart.series[0].y[i - 1]);
+  }
+}
+
+TEST(Tables, OfWhatIsVisibleEndWithTheView) {
+  const auto plot = shown_plot(PlotKind::step);
+  plot->charts().front()->showX({20, 60});
+  const QVector<QStringList> rows = csv_rows(plot->visibleCsv());
+  ASSERT_GT(rows.size(), 10);
+  for (const QStringList& row : rows.mid(1)) {
+    if (row[0].isEmpty()) continue;  // the other line goes on
+    EXPECT_GE(row[0].toDouble(), 20);
+    EXPECT_LE(row[0].toDouble(), 60);
+  }
+  EXPECT_GT(csv_rows(plot->csv()).size(), rows.size());
+}
+
+TEST(Tables, KeepCellsWithCommasQuotesAndEmptyOnes) {
+  EXPECT_EQ(csv_rows("a,\"b, \"\"c\"\"\",\n1,,2\n\nx\n"),
+            (QVector<QStringList>{{"a", "b, \"c\"", ""}, {"1", "", "2"}, {}, {"x"}}));
+}
+
+}  // namespace
+}  // namespace gazewright
