@@ -96,6 +96,29 @@ struct SeriesRates {
   }
 };
 
+/// What acts at the start; a limited torque is not followed yet.
+template <class Number>
+ActingSeries<Number> acting_series(const ActingTorqueOf<Number>& envelope, Number motor_radps,
+                                   const TorqueLag<Number>& lag, Number h) {
+  ActingSeries<Number> acting;
+  acting.wanted_Nm = lag.command_Nm + lag.gap_Nm;
+  acting.start_Nm = envelope.at(acting.wanted_Nm, motor_radps);
+  acting.is_limited = acting.start_Nm != acting.wanted_Nm;
+  acting.gap_Nm = lag.gap_Nm;
+  acting.lag = -(lag.rate_1ps * h);
+  return acting;
+}
+
+/// A term of the product of two series, each without its first terms.
+template <class Number>
+[[gnu::always_inline]] inline Number product_term(const Number* a, const Number* b, int term,
+                                                  int first) {
+  Number sum{};
+#pragma GCC unroll 8
+  for (int j = first; j <= term - first; ++j) sum += a[j] * b[term - j];
+  return sum;
+}
+
 /// The series from a state over a time h under a lag that began `gap_Nm` off its command.
 template <class Number>
 [[gnu::always_inline]] inline MotionSeries<Number> motion_series(
@@ -108,11 +131,7 @@ template <class Number>
   const SeriesRates<Number> rates(terms, per_ratio, per_motor, per_load);
   MotionSeries<Number> out;
   ActingSeries<Number>& acting = out.acting;
-  acting.wanted_Nm = lag.command_Nm + lag.gap_Nm;
-  acting.start_Nm = dynamics.acting_torque.at(acting.wanted_Nm, speed.motor);
-  acting.is_limited = acting.start_Nm != acting.wanted_Nm;
-  acting.gap_Nm = lag.gap_Nm;
-  acting.lag = -(lag.rate_1ps * h);
+  acting = acting_series(dynamics.acting_torque, speed.motor, lag, h);
   const bool limited = any_of(acting.is_limited), slow = any_of(terms.slow_loss_sprad != 0);
   Number push = per_motor * (acting.start_Nm + terms.motor_Nm);
   if (limited)
@@ -137,15 +156,12 @@ template <class Number>
                    rates.motor_by_motor * vm;
     if (slow) {
       tooth_Nm[k] = terms.stiffness_Nmprad * twist + terms.damping_Nmsprad * (per_ratio * vm - vl);
-      Number product = tooth_Nm[0] * vm;
-      for (int j = 1; j <= k; ++j) product += tooth_Nm[j] * out.motor_radps[k - j];
-      motor -= slow_loss * product;
+      motor -= slow_loss * product_term(tooth_Nm, out.motor_radps, k, 0);
     }
-    if (limited && k > 0) {
-      Number square{};
-      for (int j = 1; j < k; ++j) square += out.motor_radps[j] * out.motor_radps[k - j];
-      motor += per_motor * (acting.by_speed * vm + acting.by_square * square);
-    }
+    if (limited && k > 0)
+      motor +=
+          per_motor * (acting.by_speed * vm +
+                       acting.by_square * product_term(out.motor_radps, out.motor_radps, k, 1));
     const Number t = h * kPerTerm[k];
     out.motor_radps[k + 1] = kPerTerm[k] * motor;
     out.load_radps[k + 1] =
@@ -157,11 +173,7 @@ template <class Number>
     lags = lags * (acting.lag * kPerTerm[k]);
     push = lags;
     pulls = pull_slope * out.load_rad[k + 1];
-    if (curved) {
-      Number square{};
-      for (int j = 1; j <= k; ++j) square += out.load_rad[j] * out.load_rad[k + 1 - j];
-      pulls += curve * square;
-    }
+    if (curved) pulls += curve * product_term(out.load_rad, out.load_rad, k + 1, 1);
   }
   return out;
 }
