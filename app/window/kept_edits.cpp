@@ -123,8 +123,7 @@ void KeptEdits::tell(const std::optional<Diagnostic>& fault) {
   if (has_failed_.exchange(fault.has_value()) || !fault) return;
   const QString reason =
       QString::fromStdString(fault->file + ": " + fault->problem + " – " + fault->fix);
-  QMetaObject::invokeMethod(
-      this, [this, reason] { emit failed(reason); }, Qt::QueuedConnection);
+  emit failed(reason);
 }
 
 }  // namespace gazewright

@@ -46,7 +46,8 @@ class KeptEdits : public QObject {
   static void discard(const Leftover& leftover);
 
  signals:
-  /// Edits are not being kept, and why. Once, until one is kept again.
+  /// Edits are not being kept, and why. Once, until one is kept again. Sent on the writer's thread,
+  /// so that a receiver of the window gets it in its event loop.
   void failed(const QString& reason);
 
  private:
