@@ -116,11 +116,11 @@ TEST(VariantLines, ATemperaturesDifferenceIsInKelvinAndAPercentsInPoints) {
   CompareRow row;
   row.si_unit = "K";
   row.unit = "degC";
-  row.cells = {{.value = 333.15}, {.value = 321.15, .word = {}, .differs = true}};
+  row.cells = {{333.15, {}}, {321.15, {}, true}};
   EXPECT_EQ(difference_text(row, row.cells[1]).replace(QChar(0x202F), ' '), "−12 K");
   row.si_unit = "1";
   row.unit = "%";
-  row.cells = {{.value = 0.1}, {.value = 0.15, .word = {}, .differs = true}};
+  row.cells = {{0.1, {}}, {0.15, {}, true}};
   EXPECT_EQ(difference_text(row, row.cells[1]), "+5 points");
 }
 
