@@ -40,8 +40,8 @@ double degrees_of(const DataRow& row) {
 template <class Row>
 void put_in_order(std::vector<Row>& rows, double Row::*key) {
   std::ranges::stable_sort(rows, {}, key);
-  const auto doubled = std::ranges::unique(rows, {}, key);
-  rows.erase(doubled.begin(), doubled.end());
+  const auto is_doubled = [key](const Row& a, const Row& b) { return a.*key == b.*key; };
+  rows.erase(std::unique(rows.begin(), rows.end(), is_doubled), rows.end());
 }
 
 Tables read_tables() {
