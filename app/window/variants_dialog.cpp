@@ -3,10 +3,10 @@
 #include <QClipboard>
 #include <QGuiApplication>
 #include <QHeaderView>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QScrollBar>
-#include <QShortcut>
 #include <QTableView>
 #include <QToolButton>
 #include <QVBoxLayout>
@@ -97,20 +97,26 @@ void VariantsDialog::connectParts() {
           [this] { emit restoreAsked(current(), true); });
   connect(remove_, &QToolButton::clicked, this, [this] { emit removeAsked(current()); });
   connect(copy_, &QToolButton::clicked, this, &VariantsDialog::copy);
-  const auto key = [this](const QKeySequence& keys, auto run) {
-    auto* shortcut = new QShortcut(keys, table_);
-    shortcut->setContext(Qt::WidgetShortcut);
-    connect(shortcut, &QShortcut::activated, this, run);
-  };
-  key(QKeySequence(QKeySequence::Copy), [this] { copy(); });
-  for (const Qt::Key enter : {Qt::Key_Return, Qt::Key_Enter})
-    key(QKeySequence(enter), [this] {
-      const QModelIndex index = table_->currentIndex();
-      if (index.isValid() && index.flags().testFlag(Qt::ItemIsEditable)) table_->edit(index);
-    });
-  key(QKeySequence(QKeySequence::Delete), [this] {
-    if (current() >= 0) emit removeAsked(current());
-  });
+  table_->installEventFilter(this);
+}
+
+/// Keys that the table itself would leave alone, or take for one cell only.
+bool VariantsDialog::eventFilter(QObject* watched, QEvent* event) {
+  if (watched != table_ || event->type() != QEvent::KeyPress)
+    return QDialog::eventFilter(watched, event);
+  const auto* key = static_cast<QKeyEvent*>(event);
+  const QModelIndex index = table_->currentIndex();
+  if (key->matches(QKeySequence::Copy)) {
+    copy();
+  } else if (key->matches(QKeySequence::Delete) && current() >= 0) {
+    emit removeAsked(current());
+  } else if ((key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter) && index.isValid() &&
+             index.flags().testFlag(Qt::ItemIsEditable)) {
+    table_->edit(index);
+  } else {
+    return QDialog::eventFilter(watched, event);
+  }
+  return true;
 }
 
 void VariantsDialog::setContent(const std::vector<VariantHead>& heads, Comparison comparison) {
