@@ -23,7 +23,9 @@ class DrawingPanel;
 class DriveLine;
 struct DialMove;
 class FindingsView;
+struct HandleMove;
 class MessageBar;
+class MovePlayer;
 class PlotsPanel;
 
 struct WindowSetup {
@@ -102,6 +104,11 @@ class MainWindow : public QMainWindow {
   void startDialDrag();
   void takeDialDragBack();
   void typeField(const QString& path);
+  // main_window_drawing.cpp: the drawing's handles, and the move played
+  void connectDrawing();
+  void moveHandle(const HandleMove& move);
+  void playMove(bool slowly);
+  void addCounterweight();
   // main_window_files.cpp: open, save, close
   bool mayLeaveRig();
   bool save();
@@ -145,6 +152,7 @@ class MainWindow : public QMainWindow {
   std::array<DriveLine*, 2> lines_;
   Card* card_;
   DrawingPanel* drawing_;
+  MovePlayer* player_;
   PlotsPanel* plots_;
   FindingsView* findings_;
   QSplitter *middle_, *whole_;
