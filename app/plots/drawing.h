@@ -3,6 +3,7 @@
 #include <Eigen/Geometry>
 #include <QPainter>
 #include <optional>
+#include <vector>
 
 #include "app/plots/theme.h"
 #include "core/rig/rig.h"
@@ -30,6 +31,7 @@ struct Projection {
   double px_per_m = 0;
   QPointF origin;  ///< of B on the page
   double lean_rad = 0;
+  double pan_rad = 0, tilt_rad = 0;                        ///< of the pose, finite
   Eigen::Isometry3d X_BP = Eigen::Isometry3d::Identity();  ///< pose of P in B
   Eigen::Isometry3d X_BT = Eigen::Isometry3d::Identity();  ///< pose of T in B
 
@@ -42,16 +44,39 @@ struct Projection {
 /// Missing positions count as the axis (they are named under the drawing).
 Projection drawing_projection(const QRectF& rect, const Rig& rig, View view, double pan_rad,
                               double tilt_rad);
+/// The same to another scale, in the middle of the same page.
+Projection scaled_to(Projection projection, const QRectF& rect, double px_per_m);
 
-/// Outlines of the bodies, pan and tilt axis as dash-dot lines, centre of mass of the tilt group
-/// with its distance, view cone of the camera, stand, height of the tilt axis, scale bar. Where
-/// there is nothing to draw it says so.
+/// One view with its place on the page.
+struct DrawnView {
+  QRectF rect;
+  Projection projection;
+  bool is_one_of_more = false;  ///< then it says which, and its neighbours say the rest
+
+  View view() const { return projection.view; }
+};
+/// Where in a view the dimensions of the tilt axis stand, from its left and its top. [px]
+inline constexpr double kHeightDimensionX = 34, kOffsetDimensionY = 14;
+
+/// The smallest page on which all three views can be read.
+bool has_room_for_all_views(const QSizeF& page);
+/// All three views to one scale, side by side or two by two, whichever gives the larger scale.
+std::vector<DrawnView> all_views(const QRectF& page, const Rig& rig, double pan_rad,
+                                 double tilt_rad);
+DrawnView one_view(const QRectF& page, const Rig& rig, View view, double pan_rad, double tilt_rad);
+
+/// Outlines of the bodies, hard stops, the cables' path, pan and tilt axis as dash-dot lines,
+/// centre of mass of the tilt group with its distance, view cone of the camera, stand, height of
+/// the tilt axis, scale bar. Where there is nothing to draw it says so.
+void paint_drawing(QPainter& painter, const DrawnView& drawn, const Rig& rig, const Theme& theme,
+                   const std::optional<BodyRef>& selected = {});
 void paint_drawing(QPainter& painter, const QRectF& rect, const Rig& rig, View view, double pan_rad,
                    double tilt_rad, const Theme& theme,
                    const std::optional<BodyRef>& selected = {});
 
 /// The body under a point of that drawing; the smallest wins. A body smaller than 24 px is hit
 /// within 12 px of its centre.
+std::optional<BodyRef> body_at(const QPointF& point, const Rig& rig, const Projection& projection);
 std::optional<BodyRef> body_at(const QPointF& point, const QRectF& rect, const Rig& rig, View view,
                                double pan_rad, double tilt_rad);
 

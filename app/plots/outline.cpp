@@ -75,14 +75,23 @@ double cross(const QPointF& o, const QPointF& a, const QPointF& b) {
 
 }  // namespace
 
+std::optional<double> sphere_radius_m(const Body& body) {
+  if (const auto* ball = std::get_if<Ball>(&body.shape)) return ball->diameter_m.value() / 2;
+  if (const auto* shell = std::get_if<Shell>(&body.shape)) return shell->diameter_m.value() / 2;
+  return std::nullopt;
+}
+
 Vector3d position_m(const std::array<Quantity, 3>& place) {
   return {place[0].si.value_or(0), place[1].si.value_or(0), place[2].si.value_or(0)};
 }
 
+Vector3d centre_m(const Body& body) {
+  return {body.centre_m[0].value(), body.centre_m[1].value(), body.centre_m[2].value()};
+}
+
 std::vector<Vector3d> outline_points_m(const Body& body) {
   std::vector<Vector3d> points = std::visit(PointsOf{}, body.shape);
-  const Vector3d centre(body.centre_m[0].value(), body.centre_m[1].value(),
-                        body.centre_m[2].value());
+  const Vector3d centre = centre_m(body);
   for (Vector3d& p : points) {
     p += centre;
     if (!p.allFinite()) return {};
@@ -120,6 +129,16 @@ const Body& body_of(const Rig& rig, const BodyRef& ref) {
 }
 
 QPolygonF page_outline(const Projection& projection, const BodyRef& ref, const Body& body) {
+  if (const auto radius_m = sphere_radius_m(body)) {  // a circle from every side
+    const QPointF centre = projection.page(ref, centre_m(body));
+    const double radius = *radius_m * projection.px_per_m;
+    QPolygonF circle;
+    if (!std::isfinite(centre.x()) || !std::isfinite(centre.y()) || !std::isfinite(radius))
+      return circle;
+    for (int i = 0; i < kRoundSteps; ++i)
+      circle << centre + radius * QPointF(std::cos(turn(i)), std::sin(turn(i)));
+    return circle;
+  }
   std::vector<QPointF> points;
   for (const Vector3d& p : outline_points_m(body)) points.push_back(projection.page(ref, p));
   return convex_hull(std::move(points));

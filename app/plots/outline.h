@@ -2,6 +2,7 @@
 
 #include <Eigen/Geometry>
 #include <QPolygonF>
+#include <optional>
 #include <vector>
 
 #include "app/plots/drawing.h"
@@ -11,6 +12,10 @@ namespace gazewright {
 /// Points whose convex hull is the body's outline from any side, in its carrier's frame. [m] A
 /// point or a bare tensor gives its centre only. Empty where a size or the place is missing.
 std::vector<Eigen::Vector3d> outline_points_m(const Body& body);
+
+Eigen::Vector3d centre_m(const Body& body);  ///< in its carrier's frame, NaN where missing
+
+std::optional<double> sphere_radius_m(const Body& body);  ///< of a ball or shell
 
 /// Convex hull, counter-clockwise. Source: Andrew's monotone chain, 1979.
 QPolygonF convex_hull(std::vector<QPointF> points);

@@ -46,10 +46,11 @@ void draw_plot(SheetPage& page, const QRectF& cell, PlotKind kind, const PlotInp
   paint_plot(space.painter, space.rect, kind, input, page.theme());
 }
 
-void draw_view(SheetPage& page, const QRectF& cell, const Rig& rig, View view) {
-  const PlotSpace space(page,
-                        titled(page, cell, Plots::tr("Drawing to scale, %1").arg(view_word(view))));
-  paint_drawing(space.painter, space.rect, rig, view, 0, 0, page.theme());
+/// All three views to one scale.
+void draw_views(SheetPage& page, const QRectF& row, const Rig& rig) {
+  const PlotSpace space(page, titled(page, row, Plots::tr("Drawing to scale")));
+  for (const DrawnView& drawn : all_views(space.rect, rig, 0, 0))
+    paint_drawing(space.painter, drawn, rig, page.theme());
 }
 
 struct Cells {
@@ -132,13 +133,7 @@ void draw_plots(SheetPage& page, const SheetContent& content) {
   draw_plot(page, cells.left, PlotKind::heat, input, plot_title(PlotKind::heat));
   page.text(cells.right, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap,
             summary_of(chart_of(PlotKind::heat, input)), {7.5, false, page.theme().text});
-  const QRectF row = page.take(kDrawingHeight);
-  const auto part = [&row](double from, double to) {
-    return QRectF(row.left() + from * row.width(), row.top(), (to - from) * row.width(),
-                  row.height());
-  };
-  draw_view(page, part(0, 0.5), content.rig, View::side);
-  draw_view(page, part(0.52, 1), content.rig, View::front);
+  draw_views(page, page.take(kDrawingHeight), content.rig);
 }
 
 }  // namespace gazewright

@@ -30,6 +30,10 @@ const ActionInfo kTable[] = {
      "", Key::UnknownKey, ""},
     {"edit.body_tilt", TEXT("Add a body that turns with &tilt"), TEXT("Add a body to the ball"), "",
      Key::UnknownKey, ""},
+    {"edit.counterweight", TEXT("Add a co&unterweight"),
+     TEXT("Add a body that balances tilt, or pan where its load is selected; drag it in the "
+          "drawing"),
+     "", Key::UnknownKey, ""},
     {"edit.keep_out", TEXT("Add a &keep-out"),
      TEXT("Add a window of pan by tilt that the camera must stay out of"), "", Key::UnknownKey, ""},
     {"edit.to_shelf", TEXT("Save this part to the shel&f"),
@@ -56,6 +60,11 @@ const ActionInfo kTable[] = {
     {"show.place", TEXT("&Card or drawing"),
      TEXT("Show the other one where both share a place (small windows)"), "", Key::UnknownKey,
      "F9"},
+    {"show.play", TEXT("&Play the move"),
+     TEXT("Run the simulated move once in real time, or stop it"), "", Key::UnknownKey, "F5"},
+    {"show.play_slow", TEXT("Play ten times &slower"),
+     TEXT("Run the simulated move once at a tenth of its speed, or stop it"), "", Key::UnknownKey,
+     "Shift+F5"},
     {"show.more", TEXT("&More plots"), TEXT("Show one plot more, six at most"), "", Key::UnknownKey,
      "Ctrl+Shift+M"},
     {"show.fewer", TEXT("&Fewer plots"), TEXT("Show one plot less, two at least"), "",
@@ -145,7 +154,12 @@ QString shortcut_list(const Actions& actions) {
       translated("second cursor, hold the cursor, zoom to between them, fixed scale, grid, "
                  "logarithmic time, lines"));
   add(translated("Menu key, Shift+F10"), translated("the menu of a plot"));
-  add(translated("Escape"), translated("bring the last valid entry of a field back"));
+  add(translated("Tab, arrows"),
+      translated("drawing: the next handle, move it by 1 mm (Shift: 0.1 mm, Page keys: 10 mm)"));
+  add(translated("Space"), translated("drawing: play the simulated move, or stop it"));
+  add(translated("Alt while dragging"), translated("drawing: not on whole millimetres"));
+  add(translated("Escape"),
+      translated("take a drag back; bring the last valid entry of a field back"));
   return QStringLiteral("<table>%1</table>").arg(rows);
 }
 

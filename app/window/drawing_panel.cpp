@@ -3,9 +3,7 @@
 #include <QButtonGroup>
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QMouseEvent>
 #include <QToolButton>
-#include <algorithm>
 
 #include "app/plots/dial_view.h"
 #include "app/window/edits.h"
@@ -17,8 +15,11 @@ constexpr View kViews[] = {View::side, View::front, View::top};
 
 /// Whether two rigs give the same drawing.
 bool look_alike(const Rig& a, const Rig& b) {
+  const auto same = [&](Axis axis) {
+    return a.axis(axis).stops == b.axis(axis).stops && a.axis(axis).cable == b.axis(axis).cable;
+  };
   return a.on_pan == b.on_pan && a.on_tilt == b.on_tilt && a.tilt_axis_at_m == b.tilt_axis_at_m &&
-         a.stand == b.stand && a.camera == b.camera;
+         a.stand == b.stand && a.camera == b.camera && same(Axis::pan) && same(Axis::tilt);
 }
 
 }  // namespace
@@ -29,8 +30,21 @@ DrawingPanel::DrawingPanel(QWidget* parent) : QFrame(parent) {
   auto* top = new QHBoxLayout;
   top->setSpacing(3);
   top->addWidget(heading(tr("Drawing")));
+  play_ = textButton(QStringLiteral("▶"), tr("Play the simulated move (Space in the drawing)"));
+  play_->setAccessibleName(tr("Play the move"));
+  play_->setObjectName(QStringLiteral("play"));
+  slow_ = textButton(tr("÷10"), tr("Play ten times slower than it is"));
+  slow_->setAccessibleName(tr("Ten times slower"));
+  slow_->setCheckable(true);
+  top->addWidget(play_);
+  top->addWidget(slow_);
   top->addStretch();
+  all_ = textButton(tr("all"), tr("All three views to one scale; needs a larger panel"));
+  all_->setCheckable(true);
+  top->addWidget(all_);
+  connect(all_, &QToolButton::clicked, this, &DrawingPanel::setAllViews);
   auto* group = new QButtonGroup(this);
+  group->addButton(all_);
   for (std::size_t i = 0; i < 3; ++i) {
     views_[i] = textButton(view_word(kViews[i]), tr("Look at the rig from this side"));
     views_[i]->setCheckable(true);
@@ -38,7 +52,6 @@ DrawingPanel::DrawingPanel(QWidget* parent) : QFrame(parent) {
     top->addWidget(views_[i]);
     connect(views_[i], &QToolButton::clicked, this, [this, i] { setView(kViews[i]); });
   }
-  views_[0]->setChecked(true);
   place_ = textButton(tr("Card"), tr("Show the card in place of the drawing"));
   place_->hide();
   top->addWidget(place_);
@@ -47,6 +60,8 @@ DrawingPanel::DrawingPanel(QWidget* parent) : QFrame(parent) {
   layout->addLayout(top);
   layout->addWidget(canvas_, 1);
   connect(canvas_, &DrawingCanvas::bodyPressed, this, &DrawingPanel::partChosen);
+  connect(canvas_, &DrawingCanvas::viewsChanged, this, &DrawingPanel::showChoice);
+  showChoice();
 }
 
 void DrawingPanel::setRig(const Rig& rig) {
@@ -79,46 +94,27 @@ View DrawingPanel::view() const { return canvas_->view; }
 
 void DrawingPanel::setView(View view) {
   canvas_->view = view;
-  for (std::size_t i = 0; i < 3; ++i) views_[i]->setChecked(kViews[i] == view);
+  canvas_->wants_all = false;
+  showChoice();
+}
+
+void DrawingPanel::setAllViews() {
+  canvas_->wants_all = true;
+  showChoice();
+}
+
+void DrawingPanel::showChoice() {
+  const bool room = canvas_->hasRoomForAll(), all = room && canvas_->wants_all;
+  all_->setEnabled(room);
+  (all ? all_ : views_[static_cast<std::size_t>(canvas_->view)])->setChecked(true);
   canvas_->paintAgain();
 }
 
-DrawingCanvas::DrawingCanvas()
-    : theme(theme_for(ThemeKind::light)),
-      dials_{new TravelDial(Axis::pan, this), new TravelDial(Axis::tilt, this)} {
-  for (TravelDial* dial : dials_) dial->setHand(0);
-  setMinimumSize(220, 160);
-  setAccessibleName(tr("Drawing of the rig to scale"));
-}
+bool DrawingPanel::playsSlowly() const { return slow_->isChecked(); }
 
-QRectF DrawingCanvas::dialRect(Axis axis) const {
-  const double tall = std::clamp(height() * 0.32, 90.0, 180.0), wide = width() / 2.0;
-  return {axis == Axis::pan ? 0.0 : wide, height() - tall, wide, tall};
-}
-
-QRectF DrawingCanvas::drawingRect() const {
-  return QRectF(0, 0, width(), height() - dialRect(Axis::pan).height() - 4);
-}
-
-void DrawingCanvas::paintEvent(QPaintEvent*) {
-  QPainter(this).drawPixmap(0, 0, picture_.of(*this, theme.card, [this](QPainter& painter) {
-    paint_drawing(painter, drawingRect(), rig, view, pose.pan_rad, pose.tilt_rad, theme, selected);
-  }));
-}
-
-void DrawingCanvas::paintAgain() {
-  picture_.forget();
-  update();
-}
-
-void DrawingCanvas::resizeEvent(QResizeEvent*) {
-  for (Axis axis : kAxes) dial(axis)->setGeometry(dialRect(axis).toRect());
-}
-
-void DrawingCanvas::mousePressEvent(QMouseEvent* event) {
-  const auto body =
-      body_at(event->position(), drawingRect(), rig, view, pose.pan_rad, pose.tilt_rad);
-  if (body) emit bodyPressed(body->path());
+void DrawingPanel::setPlaying(bool playing) {
+  play_->setText(playing ? QStringLiteral("■") : QStringLiteral("▶"));
+  play_->setAccessibleName(playing ? tr("Stop the move") : tr("Play the move"));
 }
 
 }  // namespace gazewright

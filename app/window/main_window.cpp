@@ -115,6 +115,7 @@ void MainWindow::connectParts() {
   connect(plots_, &PlotsPanel::partChosen, this, &MainWindow::select);
   connect(plots_, &PlotsPanel::kindsChanged, this, &MainWindow::connectDials);
   connectDials();
+  connectDrawing();
   connect(card_->placeButton(), &QToolButton::clicked, this, &MainWindow::togglePlace);
   connect(drawing_->placeButton(), &QToolButton::clicked, this, &MainWindow::togglePlace);
   connect(desktop_, &DesktopTheme::changed, this, &MainWindow::applyTheme);

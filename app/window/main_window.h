@@ -23,8 +23,10 @@ class DrawingPanel;
 class DriveLine;
 struct DialMove;
 class FindingsView;
+struct HandleMove;
 class MessageBar;
 class FitDialog;
+class MovePlayer;
 class PlotsPanel;
 class ShelfPanel;
 struct FitRow;
@@ -117,6 +119,11 @@ class MainWindow : public QMainWindow {
   void takeDialDragBack();
   void typeField(const QString& path);
   void connectVariants();  // main_window_variants.cpp
+  // main_window_drawing.cpp: the drawing's handles, and the move played
+  void connectDrawing();
+  void moveHandle(const HandleMove& move);
+  void playMove(bool slowly);
+  void addCounterweight();
   // main_window_files.cpp: open, save, close
   bool mayLeaveRig();
   bool save();
@@ -180,6 +187,7 @@ class MainWindow : public QMainWindow {
   std::array<DriveLine*, 2> lines_;
   Card* card_;
   DrawingPanel* drawing_;
+  MovePlayer* player_;
   PlotsPanel* plots_;
   FindingsView* findings_;
   VariantsDesk* variants_;

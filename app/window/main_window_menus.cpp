@@ -34,14 +34,16 @@ void MainWindow::buildMenus() {
   actions_.addTo(rig, {"", "rig.save", "rig.save_as", "", "rig.sheet", "", "rig.quit"});
   actions_.addTo(menuBar()->addMenu(tr("&Edit")),
                  {"edit.undo", "edit.redo", "", "edit.remedy", "edit.body_pan", "edit.body_tilt",
-                  "edit.keep_out", "", "edit.pin", "edit.variants", "", "edit.to_shelf"});
+                  "edit.counterweight", "edit.keep_out", "", "edit.pin", "edit.variants", "",
+                  "edit.to_shelf"});
   actions_.addTo(menuBar()->addMenu(tr("&Axis")),
                  {"axis.pan_ratio", "axis.tilt_ratio", "axis.swap", "", "axis.fit", "", "axis.next",
                   "axis.previous"});
   connectPlots();
-  actions_.addTo(menuBar()->addMenu(tr("&Show")),
-                 {"show.shelf", "", "show.more", "show.fewer", "show.place", "", "show.desktop",
-                  "show.light", "show.dark", "show.contrast", "", "show.reset"});
+  actions_.addTo(
+      menuBar()->addMenu(tr("&Show")),
+      {"show.shelf", "", "show.more", "show.fewer", "show.place", "", "show.play", "show.play_slow",
+       "", "show.desktop", "show.light", "show.dark", "show.contrast", "", "show.reset"});
   actions_.addTo(menuBar()->addMenu(tr("&Help")),
                  {"help.handbook", "help.shortcuts", "help.data", "", "help.about"});
   connect(samples, &QMenu::aboutToShow, this, [this, samples] { fillSamples(samples); });
@@ -74,6 +76,7 @@ void MainWindow::connectRigActions() {
   actions_.on("edit.remedy", [this] { findings_->applyRemedyOfSelected(); });
   actions_.on("edit.body_pan", [this] { addBody(false); });
   actions_.on("edit.body_tilt", [this] { addBody(true); });
+  actions_.on("edit.counterweight", [this] { addCounterweight(); });
   actions_.on("edit.keep_out", [this] { addKeepOut(); });
   actions_.on("axis.swap", [this] {
     document_.edit(tr("swap of the gearboxes"), with_gearboxes_swapped(document_.rig()));
@@ -86,6 +89,8 @@ void MainWindow::connectShowActions() {
   actions_.on("axis.next", [this] { stepPart(1); });
   actions_.on("axis.previous", [this] { stepPart(-1); });
   actions_.on("show.place", [this] { togglePlace(); });
+  actions_.on("show.play", [this] { playMove(false); });
+  actions_.on("show.play_slow", [this] { playMove(true); });
   actions_.on("show.more", [this] { plots_->addPlot(); });
   actions_.on("show.fewer", [this] { plots_->removePlot(); });
   actions_.on("show.reset", [this] {

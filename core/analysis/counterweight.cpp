@@ -1,8 +1,12 @@
 #include "core/analysis/counterweight.h"
 
+#include <algorithm>
+#include <array>
+#include <cctype>
 #include <cmath>
 #include <numbers>
 
+#include "core/analysis/balance_values.h"
 #include "core/analysis/context.h"
 #include "core/analysis/inputs.h"
 #include "core/analysis/say.h"
@@ -74,6 +78,88 @@ std::optional<Rig> with_whole_remedy(const Rig& rig, const Remedy& remedy) {
     return balanced;
   }
   return std::nullopt;
+}
+
+namespace {
+
+constexpr InputPath kLoad[]{"<load>", "on_pan", "tilt.axis_at"};
+constexpr double kLeastArm_m = 0.04, kFirstMass_kg = 0.05;
+
+std::vector<Body>& carried_by(Rig& rig, bool on_tilt) { return on_tilt ? rig.on_tilt : rig.on_pan; }
+
+double reach_m(const std::vector<Body>& bodies, Axis axis) {
+  double reach = kLeastArm_m;
+  for (const Body& body : bodies) {
+    const double other = body.centre_m[axis == Axis::pan ? 1 : 2].si.value_or(0);
+    reach = std::max(reach, std::hypot(body.centre_m[0].si.value_or(0), other));
+  }
+  return reach;
+}
+
+Body first_counterweight(double arm_m, double density_kgpm3) {
+  Body body;
+  body.name = "counterweight";
+  body.mass_kg = rounded(kFirstMass_kg, body_mass_info(), kMassStep_kg);
+  for (std::size_t i = 0; i < 3; ++i)
+    body.centre_m[i] = rounded(i == 0 ? -arm_m : 0, body_centre_info(), kPlaceStep_m);
+  const double volume = kFirstMass_kg / density_kgpm3;
+  body.shape = Ball{rounded(std::cbrt(6 * volume / std::numbers::pi),
+                            table_of<Ball>().quantities[0].info, kSizeStep_m)};
+  return body;
+}
+
+std::optional<double> gravity_left_Nm(const Rig& rig, Axis axis) {
+  Context context(rig, {}, true);
+  if (!context.missing(kLoad, axis).empty()) return std::nullopt;
+  return worst_gravity(context, axis).torque_Nm;
+}
+
+}  // namespace
+
+bool is_counterweight(const Body& body) {
+  std::string name = body.name;
+  std::ranges::transform(name, name.begin(),
+                         [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
+  return name.find("counterweight") != std::string::npos;
+}
+
+Rig with_new_counterweight(const Rig& rig, Axis axis) {
+  Context context(rig, {}, true);
+  Rig filled = context.rig();
+  const bool on_tilt = axis == Axis::tilt;
+  Quantity& arm = filled.axis(axis).balance.counterweight_arm_m;
+  if (!arm.si) arm = si_quantity(reach_m(carried_by(filled, on_tilt), axis));
+  std::optional<Body> body;
+  if (context.missing(kLoad, axis).empty()) body = counterweight_of(filled, context.bodies(), axis);
+  Rig balanced = rig;
+  if (!on_tilt) balanced.on_pan_is_bare = false;
+  carried_by(balanced, on_tilt)
+      .push_back(body.value_or(first_counterweight(
+          *arm.si, filled.axis(axis).balance.counterweight_density_kgpm3.value())));
+  return balanced;
+}
+
+CounterweightEffect counterweight_effect(const Rig& rig, bool on_tilt, std::size_t index) {
+  CounterweightEffect effect;
+  effect.axis = on_tilt ? Axis::tilt : Axis::pan;
+  effect.left_Nm = gravity_left_Nm(rig, effect.axis);
+  Rig without = rig;
+  std::vector<Body>& bodies = carried_by(without, on_tilt);
+  const Body body = bodies[index];
+  bodies.erase(bodies.begin() + static_cast<std::ptrdiff_t>(index));
+  if (!on_tilt) without.on_pan_is_bare = bodies.empty();
+  Context others(without, {}, true);
+  const double first = body.centre_m[0].value(), second = body.centre_m[on_tilt ? 2 : 1].value();
+  const double squared = first * first + second * second;
+  if (!others.missing(kLoad, effect.axis).empty() || !(squared > 0)) return effect;
+  const OffAxis off = off_axis(others.bodies(), effect.axis);
+  const double mass = -(off.moment_kgm[0] * first + off.moment_kgm[1] * second) / squared;
+  if (!(mass >= kMassStep_kg / 2)) return effect;
+  effect.cancelling_kg = mass;
+  Rig with = rig;
+  carried_by(with, on_tilt)[index].mass_kg = si_quantity(mass);
+  effect.then_left_Nm = gravity_left_Nm(with, effect.axis);
+  return effect;
 }
 
 std::optional<Remedy> counterweight_remedy(Context& context, Axis axis) {

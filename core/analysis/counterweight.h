@@ -31,6 +31,25 @@ std::string counterweight_path(Axis axis);
 /// The rig after a remedy that is no field's value: "swap", "counterweight.<axis>". Empty for
 /// others.
 std::optional<Rig> with_whole_remedy(const Rig& rig, const Remedy& remedy);
+/// The rig with one counterweight more: counterweight_of(), its arm where none is entered the
+/// farthest that a body of its carrier reaches already, at least 40 mm. Where nothing is off the
+/// axis, or it cannot be known yet, a ball of 50 g behind the axis to start from.
+Rig with_new_counterweight(const Rig& rig, Axis axis);
+/// By its name: "counterweight", "Counterweight 2".
+bool is_counterweight(const Body& body);
+
+/// What a body does to the balance of the axis that carries it.
+struct CounterweightEffect {
+  Axis axis = Axis::tilt;  ///< of its carrier
+  std::optional<double>
+      left_Nm;  ///< gravity torque that remains, as figure gravity.torque_max; empty: unknown
+  std::optional<double> cancelling_kg;  ///< mass at its place that leaves the least off the axis;
+                                        ///< empty: none does, or unknown
+  std::optional<double> then_left_Nm;   ///< gravity torque with that mass
+};
+/// @pre there is such a body. @param rig  as written.
+CounterweightEffect counterweight_effect(const Rig& rig, bool on_tilt, std::size_t index);
+
 /// The remedy, where a counterweight can be worked out.
 std::optional<Remedy> counterweight_remedy(Context& context, Axis axis);
 
