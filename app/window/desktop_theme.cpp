@@ -17,6 +17,7 @@ const QString kSettings = QStringLiteral("org.freedesktop.portal.Settings");
 const QString kGroup = QStringLiteral("org.freedesktop.appearance");
 const QString kScheme = QStringLiteral("color-scheme");
 const QString kContrast = QStringLiteral("contrast");
+const QString kMotion = QStringLiteral("reduced-motion");
 
 }  // namespace
 
@@ -29,6 +30,7 @@ DesktopTheme::DesktopTheme(QObject* parent) : QObject(parent) {
               SLOT(settingChanged(QString, QString, QDBusVariant)));
   ask(kScheme);
   ask(kContrast);
+  ask(kMotion);
 }
 
 ThemeKind DesktopTheme::kind() const {
@@ -59,7 +61,9 @@ void DesktopTheme::take(const QString& key, const QVariant& value) {
   const ThemeKind before = kind();
   if (key == kScheme && inner.toUInt() != 0) dark_ = inner.toUInt() == 1;
   if (key == kContrast) contrast_ = inner.toUInt() == 1;
-  if (kind() != before) emit changed();
+  const bool calm = calm_;
+  if (key == kMotion) calm_ = inner.toUInt() == 1;
+  if (kind() != before || calm != calm_) emit changed();
 }
 
 }  // namespace gazewright

@@ -10,6 +10,7 @@
 
 #include "app/sheet/write_sheet.h"
 #include "app/window/edits.h"
+#include "app/window/guide_strip.h"
 #include "app/window/main_window.h"
 #include "app/window/message_bar.h"
 #include "app/window/places.h"
@@ -45,9 +46,13 @@ bool has_error(const std::vector<Diagnostic>& diagnostics) {
 void MainWindow::openFirst() {
   const QStringList samples = sample_files();
   if (samples.isEmpty() || !openSample(samples.front())) newRig();
+  guide_->setVisible(!setup_.remember || settings_.wantsGuide());
+  updateGuide();
 }
 
 void MainWindow::newRig() {
+  sample_.reset();
+  sheet_made_ = false;
   document_.startWith(blank_rig(), false);
   messages_->hide();
   select(QStringLiteral("rig"));
@@ -56,6 +61,7 @@ void MainWindow::newRig() {
 bool MainWindow::openFile(const QString& file) {
   const std::vector<Diagnostic> diagnostics = document_.open(file);
   const bool opened = !has_error(diagnostics);
+  if (opened) sample_.reset(), sheet_made_ = false;
   tellOpened(file, diagnostics, opened);
   if (opened && setup_.remember) settings_.addRecentFile(file);
   return opened;
@@ -64,6 +70,7 @@ bool MainWindow::openFile(const QString& file) {
 bool MainWindow::openSample(const QString& file) {
   const std::vector<Diagnostic> diagnostics = document_.openAsNew(file);
   const bool opened = !has_error(diagnostics);
+  if (opened) sample_ = document_.rig(), sheet_made_ = false;
   tellOpened(file, diagnostics, opened);
   return opened;
 }
@@ -146,6 +153,8 @@ void MainWindow::writeWaitingSheet() {
     return;
   }
   messages_->showNotice(tr("The design sheet is in %1").arg(QDir::toNativeSeparators(file)));
+  sheet_made_ = true;
+  updateGuide();
   emit sheetWritten(file);
 }
 

@@ -1,18 +1,12 @@
 #include <QActionGroup>
-#include <QDialog>
-#include <QDialogButtonBox>
 #include <QFileInfo>
-#include <QLabel>
 #include <QMenuBar>
 #include <QMessageBox>
-#include <QScrollArea>
-#include <QVBoxLayout>
 #include <algorithm>
 
 #include "app/window/drive_line.h"
 #include "app/window/edits.h"
 #include "app/window/findings_view.h"
-#include "app/window/handbook.h"
 #include "app/window/list_rows.h"
 #include "app/window/main_window.h"
 #include "app/window/message_bar.h"
@@ -35,11 +29,12 @@ void MainWindow::buildMenus() {
                   "edit.keep_out"});
   actions_.addTo(menuBar()->addMenu(tr("&Axis")), {"axis.pan_ratio", "axis.tilt_ratio", "axis.swap",
                                                    "", "axis.next", "axis.previous"});
-  actions_.addTo(menuBar()->addMenu(tr("&Show")),
-                 {"show.more", "show.fewer", "show.place", "", "show.desktop", "show.light",
-                  "show.dark", "show.contrast", "", "show.reset"});
+  actions_.addTo(
+      menuBar()->addMenu(tr("&Show")),
+      {"show.why", "show.figures", "", "show.more", "show.fewer", "show.place", "show.full", "",
+       "show.desktop", "show.light", "show.dark", "show.contrast", "", "show.reset"});
   actions_.addTo(menuBar()->addMenu(tr("&Help")),
-                 {"help.handbook", "help.shortcuts", "", "help.about"});
+                 {"help.handbook", "help.guide", "help.shortcuts", "", "help.about"});
   connect(samples, &QMenu::aboutToShow, this, [this, samples] { fillSamples(samples); });
   connect(recent, &QMenu::aboutToShow, this, [this, recent] { fillRecent(recent); });
   auto* themes = new QActionGroup(this);
@@ -48,7 +43,6 @@ void MainWindow::buildMenus() {
     themes->addAction(actions_[id.c_str()]);
     actions_.on(id.c_str(), [this, name] { setThemeName(QString::fromUtf8(name)); });
   }
-  actions_["help.handbook"]->setVisible(!handbook_folder().isEmpty());
   connectRigActions();
   connectShowActions();
   connect(&document_.history(), &QUndoStack::indexChanged, this, &MainWindow::updateUndoTexts);
@@ -88,8 +82,6 @@ void MainWindow::connectShowActions() {
     plots_->setKinds(PlotsPanel::usualKinds());
     restoreLayout();
   });
-  actions_.on("help.handbook", [this] { showHandbook(); });
-  actions_.on("help.shortcuts", [this] { showShortcuts(); });
   actions_.on("help.about", [this] { showAbout(); });
 }
 
@@ -144,29 +136,6 @@ void MainWindow::addKeepOut() {
   const std::size_t count = list.count(document_.rig());
   if (count < list.most) document_.edit(tr("add a keep-out"), list.with_new(document_.rig()));
   select(QString::fromStdString(list_path(list, std::min(count, list.most - 1))));
-}
-
-void MainWindow::showHandbook() {
-  auto* handbook = new Handbook(handbook_folder(), this);
-  handbook->setAttribute(Qt::WA_DeleteOnClose);
-  handbook->show();
-}
-
-void MainWindow::showShortcuts() {
-  auto* dialog = new QDialog(this);
-  dialog->setAttribute(Qt::WA_DeleteOnClose);
-  dialog->setWindowTitle(tr("Keyboard shortcuts"));
-  auto* list = new QLabel(shortcut_list(actions_));
-  list->setMargin(12);
-  auto* scroll = new QScrollArea;
-  scroll->setWidget(list);
-  auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
-  connect(buttons, &QDialogButtonBox::rejected, dialog, &QDialog::reject);
-  auto* layout = new QVBoxLayout(dialog);
-  layout->addWidget(scroll);
-  layout->addWidget(buttons);
-  dialog->resize(list->sizeHint().width() + 60, 560);
-  dialog->show();
 }
 
 void MainWindow::showAbout() {

@@ -57,6 +57,13 @@ QString Settings::lastFolder() const {
   return files.isEmpty() ? QDir::homePath() : QFileInfo(files.front()).absolutePath();
 }
 
+bool Settings::wantsGuide() const {
+  return store_.value(QStringLiteral("first_steps"), true).toBool();
+}
+void Settings::setWantsGuide(bool wanted) {
+  store_.setValue(QStringLiteral("first_steps"), wanted);
+}
+
 void Settings::forgetLayout() { store_.remove(QStringLiteral("layout")); }
 
 }  // namespace gazewright

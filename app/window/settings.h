@@ -21,6 +21,8 @@ class Settings {
   QStringList plots() const;
   void setPlots(const QStringList& keys);
   QString lastFolder() const;
+  bool wantsGuide() const;  ///< the first steps were not put away
+  void setWantsGuide(bool wanted);
   void forgetLayout();
 
  private:

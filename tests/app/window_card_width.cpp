@@ -20,7 +20,7 @@ TEST(CardWidth, FitsEveryPartOfEverySampleInASmallWindow) {
     ASSERT_TRUE(owl.window.openFile(QString::fromStdString(entry.path().string())));
     for (const PartEntry& part_of_rig : all_parts(owl.rig())) {
       if (part_of_rig.part.empty()) continue;
-      owl.window.select(part_of_rig.part);
+      owl.window.select(QString::fromStdString(part_of_rig.part));
       const auto* scroll = owl.window.card().findChild<QScrollArea*>();
       ASSERT_NE(scroll, nullptr);
       EXPECT_LE(scroll->widget()->minimumSizeHint().width(), scroll->viewport()->width())
