@@ -13,8 +13,21 @@ const QVector<double>& stock_ratios() {
   return ratios;
 }
 
+namespace {
+
+/// "needs a, b, c, d and 17 more": a plot has room for no more.
+QString first_few(const QString& because) {
+  constexpr qsizetype kNamed = 4;
+  const QStringList all = because.split(QStringLiteral(", "));
+  if (!because.startsWith(QStringLiteral("needs ")) || all.size() <= kNamed + 1) return because;
+  return all.mid(0, kNamed).join(QStringLiteral(", ")) +
+         Plots::tr(" and %1 more").arg(all.size() - kNamed);
+}
+
+}  // namespace
+
 QString reason_text(const std::string& because) {
-  QStringList words = QString::fromStdString(because).split(' ');
+  QStringList words = first_few(QString::fromStdString(because)).split(' ');
   for (QString& word : words) {
     QString path = word;
     while (path.endsWith(',') || path.endsWith('.')) path.chop(1);

@@ -57,6 +57,13 @@ const ActionInfo kTable[] = {
      Key::UnknownKey, "Ctrl+PgDown"},
     {"axis.previous", TEXT("P&revious part"), TEXT("Show the card of the part before"),
      "go-previous", Key::UnknownKey, "Ctrl+PgUp"},
+    {"show.why", TEXT("&Why?"),
+     TEXT("Explain what has the focus: formula, inputs, source, conditions"), "", Key::UnknownKey,
+     "F2"},
+    {"show.figures", TEXT("All f&igures…"), TEXT("Every figure, to search and to explain"),
+     "edit-find", Key::Find, "Ctrl+F"},
+    {"show.full", TEXT("F&ull screen"), TEXT("The window over the whole screen"), "",
+     Key::UnknownKey, "F11", true},
     {"show.place", TEXT("&Card or drawing"),
      TEXT("Show the other one where both share a place (small windows)"), "", Key::UnknownKey,
      "F9"},
@@ -77,8 +84,11 @@ const ActionInfo kTable[] = {
      true},
     {"show.reset", TEXT("&Reset the layout"), TEXT("Sizes and plots as on the first start"), "",
      Key::UnknownKey, ""},
-    {"help.handbook", TEXT("&Handbook"), TEXT("Formulas, sources and how to"), "help-contents",
+    {"help.handbook", TEXT("&Handbook"),
+     TEXT("Formulas, sources and how to, opened at what has the focus"), "help-contents",
      Key::HelpContents, "F1"},
+    {"help.guide", TEXT("&First steps"), TEXT("The strip that leads from the masses to the sheet"),
+     "", Key::UnknownKey, "", true},
     {"help.shortcuts", TEXT("&Keyboard shortcuts"), TEXT("Every shortcut in one list"), "",
      Key::UnknownKey, "Ctrl+?"},
     {"help.data", TEXT("Open my &data folder"),
@@ -128,39 +138,6 @@ void Actions::addTo(QMenu* menu, std::initializer_list<const char*> ids) const {
       menu->addSeparator();
     }
   }
-}
-
-QString shortcut_list(const Actions& actions) {
-  QString rows;
-  const auto add = [&](const QString& keys, const QString& what) {
-    rows += QStringLiteral("<tr><td><b>%1</b>&nbsp;&nbsp;</td><td>%2</td></tr>")
-                .arg(keys.toHtmlEscaped(), what.toHtmlEscaped());
-  };
-  for (const ActionInfo& info : kTable) {
-    const QAction* action = actions[info.id];
-    if (action->shortcut().isEmpty()) continue;
-    add(action->shortcut().toString(QKeySequence::NativeText), action->toolTip());
-  }
-  add(translated("Tab, ← →"), translated("from tile to tile of a drive line"));
-  add(translated("Space, Enter"),
-      translated("show the card of the tile; apply the finding's remedy"));
-  add(translated("← →, Page up, Page down"), translated("move a ratio (Shift: fine)"));
-  add(translated("Home"), translated("take the quickest ratio; whole view of a plot"));
-  add(translated("← →, + −, ↑ ↓ (in a plot)"),
-      translated("move the cursor; zoom (Ctrl: only across); zoom up and down"));
-  add(translated("Alt+← →, Ctrl+arrows (in a plot)"),
-      translated("view before and after; move the view"));
-  add(translated("B, H, Z, F, G, L, 1 … 9 (in a plot)"),
-      translated("second cursor, hold the cursor, zoom to between them, fixed scale, grid, "
-                 "logarithmic time, lines"));
-  add(translated("Menu key, Shift+F10"), translated("the menu of a plot"));
-  add(translated("Tab, arrows"),
-      translated("drawing: the next handle, move it by 1 mm (Shift: 0.1 mm, Page keys: 10 mm)"));
-  add(translated("Space"), translated("drawing: play the simulated move, or stop it"));
-  add(translated("Alt while dragging"), translated("drawing: not on whole millimetres"));
-  add(translated("Escape"),
-      translated("take a drag back; bring the last valid entry of a field back"));
-  return QStringLiteral("<table>%1</table>").arg(rows);
 }
 
 }  // namespace gazewright

@@ -41,7 +41,4 @@ class Actions {
   std::map<std::string, QAction*> actions_;
 };
 
-/// The list of shortcuts as a table in HTML.
-QString shortcut_list(const Actions& actions);
-
 }  // namespace gazewright

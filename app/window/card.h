@@ -36,6 +36,8 @@ class Card : public QFrame {
   void setTheme(const Theme& theme);
   /// Puts the focus into a field, its text selected. Nothing happens where it is not on this card.
   void focusField(const std::string& path);
+  /// Starts to type into the field that has the focus, as if its first key had been pressed there.
+  void typeInto(const QString& text);
   QToolButton* placeButton() const { return place_; }  ///< to the drawing, where they share a place
 
  signals:

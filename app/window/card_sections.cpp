@@ -130,4 +130,12 @@ void Card::focusField(const std::string& path) {
   }
 }
 
+void Card::typeInto(const QString& text) {
+  if (auto* edit = qobject_cast<QLineEdit*>(window()->focusWidget())) {
+    edit->selectAll();
+    edit->insert(text);
+    edit->setModified(true);
+  }
+}
+
 }  // namespace gazewright

@@ -60,9 +60,10 @@ void DesktopTheme::take(const QString& key, const QVariant& value) {
   if (inner.canConvert<QDBusVariant>()) inner = inner.value<QDBusVariant>().variant();
   const ThemeKind before = kind();
   if (key == kScheme && inner.toUInt() != 0) dark_ = inner.toUInt() == 1;
-  if (key == kMotion) still_ = inner.toUInt() == 1;
   if (key == kContrast) contrast_ = inner.toUInt() == 1;
-  if (kind() != before) emit changed();
+  const bool calm = calm_;
+  if (key == kMotion) calm_ = inner.toUInt() == 1;
+  if (kind() != before || calm != calm_) emit changed();
 }
 
 }  // namespace gazewright

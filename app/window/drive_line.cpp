@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/plots/charts.h"
 #include "app/window/drive_line_text.h"
 #include "app/window/ratio_scale.h"
 #include "app/window/special_tiles.h"
@@ -83,6 +84,13 @@ void DriveLine::setRatio(const Rig& rig) {
 
 void DriveLine::setSweep(const RatioSweep& sweep) {
   gearbox_->scale()->setBand(sweep.band_least, sweep.band_most, sweep.best_time_ratio);
+}
+
+void DriveLine::setRatioEnds(const RatioEnds& ends) {
+  const auto word = [](const std::optional<MoveLimit>& limit) {
+    return limit ? limit_word(*limit) : QString();
+  };
+  gearbox_->scale()->setEnds(word(ends.below), word(ends.above));
 }
 
 void DriveLine::setSelected(const QString& part) {

@@ -7,6 +7,7 @@
 #include "app/plots/kept_picture.h"
 #include "app/plots/theme.h"
 #include "core/analysis/analysis.h"
+#include "core/analysis/ratio_ends.h"
 #include "core/analysis/sweep.h"
 
 namespace gazewright {
@@ -25,6 +26,8 @@ class DriveLine : public QWidget {
 
   void setResults(const Rig& rig, const Analysis& analysis);
   void setSweep(const RatioSweep& sweep);
+  /// What limits the move below the flat band and above it.
+  void setRatioEnds(const RatioEnds& ends);
   void setRatio(const Rig& rig);  ///< at once, before the analysis is in
   void setSelected(const QString& part);
   void setTheme(const Theme& theme);

@@ -6,6 +6,7 @@
 #include <QLabel>
 #include <QMenu>
 #include <QTableView>
+#include <QToolButton>
 
 #include "app/window/findings_delegate.h"
 #include "app/window/findings_model.h"
@@ -55,6 +56,11 @@ FindingsView::FindingsView(QWidget* parent) : QFrame(parent) {
   top->addWidget(heading(tr("Findings")));
   top->addWidget(summary_);
   top->addWidget(because_, 1);
+  auto* why =
+      textButton(tr("Why?"), tr("Explain the selected finding: formula, inputs, source (F2)"));
+  why->setObjectName(QStringLiteral("findings.why"));
+  connect(why, &QToolButton::clicked, this, &FindingsView::whyAsked);
+  top->addWidget(why);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(10, 6, 6, 4);
   layout->setSpacing(2);
@@ -110,6 +116,10 @@ void FindingsView::currentChanged() {
 
 void FindingsView::applyRemedyOfSelected() {
   if (table_->currentIndex().isValid()) applyRemedy(table_->currentIndex().row(), -1);
+}
+
+void FindingsView::selectFirst() {
+  if (table_->model()->rowCount() > 0) table_->selectRow(0);
 }
 
 void FindingsView::applyRemedy(int row, int remedy) {

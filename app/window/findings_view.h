@@ -27,10 +27,12 @@ class FindingsView : public QFrame {
   QTableView* table() const { return table_; }
   /// Offers the remedies of the selected finding as a menu, or applies the only one.
   void applyRemedyOfSelected();
+  void selectFirst();
 
  signals:
   void findingChosen(const QString& part);
   void remedyChosen(const gazewright::Remedy& remedy);
+  void whyAsked();  ///< of the selected finding
 
  protected:
   bool eventFilter(QObject* watched, QEvent* event) override;

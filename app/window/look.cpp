@@ -114,4 +114,10 @@ void apply_look(const Theme& theme) {
   qApp->setStyleSheet(style_sheet_of(theme));
 }
 
+void set_calm(bool calm) {
+  for (const Qt::UIEffect effect : {Qt::UI_AnimateMenu, Qt::UI_FadeMenu, Qt::UI_AnimateCombo,
+                                    Qt::UI_AnimateTooltip, Qt::UI_FadeTooltip})
+    QApplication::setEffectEnabled(effect, !calm);
+}
+
 }  // namespace gazewright

@@ -11,5 +11,7 @@ QPalette palette_of(const Theme& theme);
 QString style_sheet_of(const Theme& theme);
 /// Style, palette and style sheet of the whole program.
 void apply_look(const Theme& theme);
+/// Menus, lists and tool tips appear at once, and so does everything else.
+void set_calm(bool calm);
 
 }  // namespace gazewright

@@ -3,17 +3,22 @@
 #include <QLabel>
 #include <QMenuBar>
 #include <QResizeEvent>
+#include <QScrollArea>
 #include <QSplitter>
 #include <QToolButton>
 #include <QVBoxLayout>
 
+#include "app/plots/dark_contrast.h"
+#include "app/window/accessible.h"
 #include "app/window/card.h"
 #include "app/window/desktop_theme.h"
 #include "app/window/drawing_panel.h"
 #include "app/window/drive_line.h"
 #include "app/window/findings_view.h"
+#include "app/window/guide_strip.h"
 #include "app/window/look.h"
 #include "app/window/message_bar.h"
+#include "app/window/missing_bar.h"
 #include "app/window/plots_panel.h"
 #include "app/window/question_bar.h"
 #include "app/window/ratio_scale.h"
@@ -23,6 +28,15 @@ namespace gazewright {
 namespace {
 constexpr int kNarrow_px = 1400;  // below it, card and drawing share a place
 constexpr int kDimAfter_ms = 80;  // a result that is this late looks stale
+
+/// Of least heights only: a scroll area around it would else ask for the preferred height of all as
+/// soon as a line of text in it may wrap.
+class CentreLayout : public QVBoxLayout {
+ public:
+  using QVBoxLayout::QVBoxLayout;
+  bool hasHeightForWidth() const override { return false; }
+};
+
 }  // namespace
 
 MainWindow::MainWindow(const WindowSetup& setup)
@@ -33,11 +47,13 @@ MainWindow::MainWindow(const WindowSetup& setup)
       theme_name_(setup.theme.isEmpty() ? settings_.theme() : setup.theme),
       theme_(theme_for(ThemeKind::light)) {
   setAcceptDrops(true);
+  install_accessibility();
   applyTheme();
   build();
   buildMenus();
   connectVariants();
   connectParts();
+  connectHelp();
   restoreLayout();
   applyTheme();
 }
@@ -73,14 +89,24 @@ void MainWindow::build() {
   whole_->setStretchFactor(0, 1);
 
   auto* centre = new QWidget;
-  auto* layout = new QVBoxLayout(centre);
+  auto* layout = new CentreLayout(centre);
   layout->setContentsMargins(6, 2, 6, 6);
   layout->setSpacing(5);
   layout->addWidget(messages_);
   layout->addWidget(questions_);
+  guide_ = new GuideStrip;
+  layout->addWidget(guide_);
   for (DriveLine* line : lines_) layout->addWidget(line);
+  missing_ = new MissingBar;
+  layout->addWidget(missing_);
   layout->addWidget(whole_, 1);
-  setCentralWidget(centre);
+  // With large text on a small screen the whole scrolls, so that nothing is out of reach.
+  auto* scroll = new QScrollArea;
+  scroll->setFrameShape(QFrame::NoFrame);
+  scroll->setWidgetResizable(true);
+  scroll->setFocusPolicy(Qt::NoFocus);
+  scroll->setWidget(centre);
+  setCentralWidget(scroll);
   centre->setFocusPolicy(Qt::ClickFocus);
   centre->setFocus();
   badge_ = new QLabel;
@@ -183,8 +209,10 @@ void MainWindow::applyTheme() {
                          : theme_name_ == QStringLiteral("dark")     ? ThemeKind::dark
                          : theme_name_ == QStringLiteral("contrast") ? ThemeKind::high_contrast
                                                                      : desktop_->kind();
-  theme_ = theme_for(kind);
+  theme_ = kind == ThemeKind::high_contrast && desktop_->isDark() ? dark_contrast_theme()
+                                                                  : theme_for(kind);
   apply_look(theme_);
+  if (desktop_->wantsCalm()) set_calm(true);
   if (!centralWidget()) return;  // called once before anything is built, for the palette
   for (DriveLine* line : lines_) line->setTheme(theme_);
   card_->setTheme(theme_);
@@ -192,6 +220,7 @@ void MainWindow::applyTheme() {
   plots_->setTheme(theme_);
   findings_->setTheme(theme_);
   messages_->setTheme(theme_);
+  guide_->setTheme(theme_);
   for (const char* name : {"desktop", "light", "dark", "contrast"}) {
     const std::string id = std::string("show.") + name;
     actions_[id.c_str()]->setChecked(theme_name_ == QLatin1String(name));

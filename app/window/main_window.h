@@ -9,6 +9,7 @@
 #include "app/plots/theme.h"
 #include "app/window/actions.h"
 #include "app/window/document.h"
+#include "app/window/guide.h"
 #include "app/window/recompute.h"
 #include "app/window/settings.h"
 
@@ -21,12 +22,17 @@ class Card;
 class DesktopTheme;
 class DrawingPanel;
 class DriveLine;
+class Explainer;
 struct DialMove;
 class FindingsView;
 struct HandleMove;
 class MessageBar;
 class FitDialog;
 class MovePlayer;
+class GuideStrip;
+class EmptyNote;
+class MessageBar;
+class MissingBar;
 class PlotsPanel;
 class ShelfPanel;
 struct FitRow;
@@ -78,6 +84,11 @@ class MainWindow : public QMainWindow {
   VariantsDesk& variants() { return *variants_; }
   QuestionBar& questions() { return *questions_; }
   SafeWork& safeWork() { return *safe_; }
+  Explainer& explainer() { return *explainer_; }
+  GuideStrip& guide() { return *guide_; }
+  MissingBar& missing() { return *missing_; }
+  EmptyNote& drawingNote() { return *no_bodies_; }
+  bool isDragging() const { return dragging_; }
   bool showsUpdating() const;  ///< the badge is on
 
  signals:
@@ -144,10 +155,14 @@ class MainWindow : public QMainWindow {
   void fillRecent(QMenu* menu);
   void fillSamples(QMenu* menu);
   void updateUndoTexts();
+  // main_window_help.cpp: why, help, first steps
+  void connectHelp();
+  void updateGuide();
+  void updateEmptyViews();
+  void goToInput(const QString& path);
+  void goToStep(GuideStep step);
   void addBody(bool on_tilt);
   void addKeepOut();
-  void showHandbook();
-  void showShortcuts();
   void showAbout();
 
   // main_window_shelf.cpp: the parts shelf
@@ -191,6 +206,12 @@ class MainWindow : public QMainWindow {
   PlotsPanel* plots_;
   FindingsView* findings_;
   VariantsDesk* variants_;
+  GuideStrip* guide_;
+  MissingBar* missing_;
+  EmptyNote* no_bodies_;
+  Explainer* explainer_ = nullptr;
+  std::optional<Rig> sample_;  ///< the rig as the sample has it, while it is one that is open
+  bool sheet_made_ = false;    ///< of this rig
   QSplitter *middle_, *whole_;
 };
 

@@ -43,7 +43,7 @@ void MainWindow::playMove(bool slowly) {
     const auto& times = shown_->of(axis).step.time_s;
     if (!times.empty()) end_s = std::max(end_s, times.back());
   }
-  player_->start(end_s, slowly ? 10 : 1, desktop_->wantsStillness());
+  player_->start(end_s, slowly ? 10 : 1, desktop_->wantsCalm());
 }
 
 /// For tilt; for pan where its load, its balance or a body of its own is selected.

@@ -11,6 +11,7 @@
 #include "app/sheet/write_sheet.h"
 #include "app/window/desktop_recent.h"
 #include "app/window/edits.h"
+#include "app/window/guide_strip.h"
 #include "app/window/main_window.h"
 #include "app/window/message_bar.h"
 #include "app/window/path_import.h"
@@ -56,9 +57,13 @@ bool has_error(const std::vector<Diagnostic>& diagnostics) {
 void MainWindow::openFirst() {
   const QStringList samples = sample_files();
   if (samples.isEmpty() || !openSample(samples.front())) newRig();
+  guide_->setVisible(!setup_.remember || settings_.wantsGuide());
+  updateGuide();
 }
 
 void MainWindow::newRig() {
+  sample_.reset();
+  sheet_made_ = false;
   document_.startWith(blank_rig(), false);
   messages_->hide();
   select(QStringLiteral("rig"));
@@ -67,6 +72,7 @@ void MainWindow::newRig() {
 bool MainWindow::openFile(const QString& file) {
   const std::vector<Diagnostic> diagnostics = document_.open(file);
   const bool opened = !has_error(diagnostics);
+  if (opened) sample_.reset(), sheet_made_ = false;
   tellOpened(file, diagnostics, opened);
   if (opened) rememberFile(file);
   return opened;
@@ -75,6 +81,7 @@ bool MainWindow::openFile(const QString& file) {
 bool MainWindow::openSample(const QString& file) {
   const std::vector<Diagnostic> diagnostics = document_.openAsNew(file);
   const bool opened = !has_error(diagnostics);
+  if (opened) sample_ = document_.rig(), sheet_made_ = false;
   tellOpened(file, diagnostics, opened);
   return opened;
 }
@@ -167,6 +174,8 @@ void MainWindow::writeWaitingSheet() {
     return;
   }
   messages_->showNotice(tr("The design sheet is in %1").arg(QDir::toNativeSeparators(file)));
+  sheet_made_ = true;
+  updateGuide();
   emit sheetWritten(file);
 }
 

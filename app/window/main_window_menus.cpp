@@ -1,19 +1,13 @@
 #include <QActionGroup>
-#include <QDialog>
-#include <QDialogButtonBox>
 #include <QFileInfo>
-#include <QLabel>
 #include <QMenuBar>
 #include <QMessageBox>
-#include <QScrollArea>
-#include <QVBoxLayout>
 #include <algorithm>
 
 #include "app/window/data_folder.h"
 #include "app/window/drive_line.h"
 #include "app/window/edits.h"
 #include "app/window/findings_view.h"
-#include "app/window/handbook.h"
 #include "app/window/list_rows.h"
 #include "app/window/main_window.h"
 #include "app/window/message_bar.h"
@@ -40,12 +34,12 @@ void MainWindow::buildMenus() {
                  {"axis.pan_ratio", "axis.tilt_ratio", "axis.swap", "", "axis.fit", "", "axis.next",
                   "axis.previous"});
   connectPlots();
-  actions_.addTo(
-      menuBar()->addMenu(tr("&Show")),
-      {"show.shelf", "", "show.more", "show.fewer", "show.place", "", "show.play", "show.play_slow",
-       "", "show.desktop", "show.light", "show.dark", "show.contrast", "", "show.reset"});
+  actions_.addTo(menuBar()->addMenu(tr("&Show")),
+                 {"show.why", "show.figures", "show.shelf", "", "show.more", "show.fewer",
+                  "show.place", "show.full", "", "show.play", "show.play_slow", "", "show.desktop",
+                  "show.light", "show.dark", "show.contrast", "", "show.reset"});
   actions_.addTo(menuBar()->addMenu(tr("&Help")),
-                 {"help.handbook", "help.shortcuts", "help.data", "", "help.about"});
+                 {"help.handbook", "help.guide", "help.shortcuts", "help.data", "", "help.about"});
   connect(samples, &QMenu::aboutToShow, this, [this, samples] { fillSamples(samples); });
   connect(recent, &QMenu::aboutToShow, this, [this, recent] { fillRecent(recent); });
   auto* themes = new QActionGroup(this);
@@ -54,7 +48,6 @@ void MainWindow::buildMenus() {
     themes->addAction(actions_[id.c_str()]);
     actions_.on(id.c_str(), [this, name] { setThemeName(QString::fromUtf8(name)); });
   }
-  actions_["help.handbook"]->setVisible(!handbook_folder().isEmpty());
   connectRigActions();
   connectShowActions();
   connectShelf();
@@ -98,8 +91,6 @@ void MainWindow::connectShowActions() {
     plots_->setKinds(PlotsPanel::usualKinds());
     restoreLayout();
   });
-  actions_.on("help.handbook", [this] { showHandbook(); });
-  actions_.on("help.shortcuts", [this] { showShortcuts(); });
   actions_.on("help.data", [this] {
     open_data_folder(QString::fromStdString(own_data_folder().string()), *messages_);
   });
@@ -157,29 +148,6 @@ void MainWindow::addKeepOut() {
   const std::size_t count = list.count(document_.rig());
   if (count < list.most) document_.edit(tr("add a keep-out"), list.with_new(document_.rig()));
   select(QString::fromStdString(list_path(list, std::min(count, list.most - 1))));
-}
-
-void MainWindow::showHandbook() {
-  auto* handbook = new Handbook(handbook_folder(), this);
-  handbook->setAttribute(Qt::WA_DeleteOnClose);
-  handbook->show();
-}
-
-void MainWindow::showShortcuts() {
-  auto* dialog = new QDialog(this);
-  dialog->setAttribute(Qt::WA_DeleteOnClose);
-  dialog->setWindowTitle(tr("Keyboard shortcuts"));
-  auto* list = new QLabel(shortcut_list(actions_));
-  list->setMargin(12);
-  auto* scroll = new QScrollArea;
-  scroll->setWidget(list);
-  auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
-  connect(buttons, &QDialogButtonBox::rejected, dialog, &QDialog::reject);
-  auto* layout = new QVBoxLayout(dialog);
-  layout->addWidget(scroll);
-  layout->addWidget(buttons);
-  dialog->resize(list->sizeHint().width() + 60, 560);
-  dialog->show();
 }
 
 void MainWindow::showAbout() {

@@ -6,6 +6,7 @@
 #include "app/window/drawing_panel.h"
 #include "app/window/drive_line.h"
 #include "app/window/edits.h"
+#include "app/window/explainer.h"
 #include "app/window/findings_view.h"
 #include "app/window/main_window.h"
 #include "app/window/parts.h"
@@ -55,10 +56,17 @@ void MainWindow::showAnalysis() {
   findings_->setFindings(shown_->findings, recompute_.isFull());
   card_->setAnalysis(*shown_);
   feedPlots();
+  explainer_->resultsShown();
+  updateGuide();
+  updateEmptyViews();
 }
 
 void MainWindow::showSweep(Axis axis) {
   driveLine(axis).setSweep(recompute_.sweep(axis));
+  // They do not hang on the ratio, so a drag of one need not ask again.
+  if (!dragging_)
+    driveLine(axis).setRatioEnds(
+        ratio_ends(recompute_.analysedRig(), axis, recompute_.sweep(axis)));
   feedPlots();
 }
 

@@ -1,43 +1,32 @@
 #include "app/window/missing.h"
 
 #include <QCoreApplication>
-#include <algorithm>
+
+#include "core/analysis/explain.h"
 
 namespace gazewright {
 namespace {
-
-/// Whether an input of the figure table, in which `<axis>` stands for pan or tilt, is this path.
-bool stands_for(std::string_view input, std::string_view path) {
-  constexpr std::string_view kAxis = "<axis>";
-  if (!input.starts_with(kAxis)) return input == path;
-  const std::string_view rest = input.substr(kAxis.size());
-  return path == "pan" + std::string(rest) || path == "tilt" + std::string(rest);
+constexpr qsizetype kNamed = 3;
 }
 
-}  // namespace
-
 QString missing_cost(const Analysis& analysis, std::string_view path) {
-  int waiting = 0;
-  QString example;
-  const std::string_view axis = path.substr(0, path.find('.'));
-  for (const Figure& figure : analysis.figures) {
-    if (figure.value || !figure.info) continue;
-    const bool otherAxis = (axis == "pan" && figure.id.starts_with("tilt.")) ||
-                           (axis == "tilt" && figure.id.starts_with("pan."));
-    const auto& inputs = figure.info->inputs;
-    const bool waits = figure.because.find(path) != std::string::npos ||
-                       (!otherAxis && std::ranges::any_of(inputs, [&](std::string_view input) {
-                         return stands_for(input, path);
-                       }));
-    if (!waits) continue;
-    if (waiting++ == 0) {
-      example = QString::fromUtf8(figure.info->label.data(), qsizetype(figure.info->label.size()));
-    }
-  }
-  if (waiting == 0) return {};
+  const std::vector<const Figure*> waiting = figures_without(analysis, path);
+  if (waiting.empty()) return {};
   const auto tr = [](const char* text) { return QCoreApplication::translate("Missing", text); };
-  if (waiting == 1) return tr("? missing: leaves “%1” unknown.").arg(example);
-  return tr("? missing: leaves %1 figures unknown, such as “%2”.").arg(waiting).arg(example);
+  QStringList names;
+  for (const Figure* figure : waiting) {
+    const std::string_view label = figure->info->label;
+    if (names.size() < kNamed) names << QString::fromUtf8(label.data(), qsizetype(label.size()));
+  }
+  const auto count = static_cast<qsizetype>(waiting.size());
+  const QString list = names.join(QStringLiteral(", "));
+  if (count == 1) return tr("? missing: without it one figure is unknown: %1.").arg(list);
+  if (count <= kNamed)
+    return tr("? missing: without it %1 figures are unknown: %2.").arg(count).arg(list);
+  return tr("? missing: without it %1 figures are unknown: %2 and %3 more.")
+      .arg(count)
+      .arg(list)
+      .arg(count - kNamed);
 }
 
 }  // namespace gazewright

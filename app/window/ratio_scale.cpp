@@ -6,7 +6,9 @@
 #include <QPainterPath>
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
+#include "app/plots/charts.h"
 #include "app/plots/format.h"
 #include "app/window/document.h"
 
@@ -14,8 +16,6 @@ namespace gazewright {
 namespace {
 
 constexpr double kMargin = 9, kHandle = 8;
-// Common practice, no source: ratios that planetary gearboxes of one to three stages are sold in.
-constexpr double kStock[] = {3, 4, 5, 7, 10, 12, 16, 20, 25, 28, 35, 40, 50, 70, 100};
 
 }  // namespace
 
@@ -33,22 +33,52 @@ RatioScale::RatioScale(Axis axis, QWidget* parent)
   setCursor(Qt::SizeHorCursor);
   setAccessibleName(tr("%1 gearbox ratio").arg(axis_word(axis)));
   setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-  setToolTip(
-      tr("Drag to change the ratio, or use the arrow and Page keys; Home goes to the "
-         "quickest. Tinted: within 5 % of the quickest move. Ticks: ratios that are sold."));
+  stock_.assign(stock_ratios().begin(), stock_ratios().end());
+  describe();
 }
 
 void RatioScale::setRatio(std::optional<double> ratio) {
   if (ratio == ratio_) return;
   ratio_ = ratio;
-  setAccessibleDescription(ratio_ ? tr("%1 to 1").arg(number_text(*ratio_)) : tr("missing"));
+  describe();
   update();
+}
+
+void RatioScale::setEnds(const QString& below, const QString& above) {
+  below_ = below;
+  above_ = above;
+  describe();
+  update();
+}
+
+void RatioScale::setStock(std::vector<double> ratios) {
+  stock_ = std::move(ratios);
+  update();
+}
+
+/// The same in words, for tool tip and screen reader.
+void RatioScale::describe() {
+  QStringList words{ratio_ ? tr("%1 to 1").arg(number_text(*ratio_)) : tr("missing")};
+  if (band_most_ > band_least_)
+    words << tr("within 5 % of the quickest move from %1 to %2")
+                 .arg(number_text(band_least_), number_text(band_most_));
+  if (!below_.isEmpty()) words << tr("lower ratios run out of %1").arg(below_);
+  if (!above_.isEmpty()) words << tr("higher ratios run out of %1").arg(above_);
+  const QString text = words.join(QStringLiteral("; "));
+  if (text == accessibleDescription()) return;
+  setAccessibleDescription(text);
+  setToolTip(QStringLiteral("<p>%1.</p><p>%2</p>")
+                 .arg(text.toHtmlEscaped(),
+                      tr("Drag, or use the arrow and Page keys; Home takes the quickest, a digit "
+                         "types. Ticks: ratios that are sold.")
+                          .toHtmlEscaped()));
 }
 
 void RatioScale::setBand(double least, double most, std::optional<double> best) {
   band_least_ = least;
   band_most_ = most;
   best_ = best;
+  describe();
   update();
 }
 
@@ -127,6 +157,10 @@ void RatioScale::keyPressEvent(QKeyEvent* event) {
       if (best_) moveTo(*best_, -1);
       return;
     default:
+      if (!event->text().isEmpty() && event->text().front().isDigit()) {
+        emit typed(event->text());
+        return;
+      }
       QWidget::keyPressEvent(event);
   }
 }
@@ -163,7 +197,7 @@ void RatioScale::paintScale(QPainter& painter) const {
   painter.setPen(QPen(theme_.control, 1.5));
   painter.drawLine(QPointF(kMargin, y), QPointF(width() - kMargin, y));
   painter.setPen(QPen(theme_.control, 1));
-  for (double stock : kStock)
+  for (double stock : stock_)
     painter.drawLine(QPointF(xOf(stock), y + 2), QPointF(xOf(stock), y + 7));
 
   QFont small = font();
@@ -171,8 +205,19 @@ void RatioScale::paintScale(QPainter& painter) const {
   painter.setFont(small);
   painter.setPen(theme_.quiet);
   const QRectF words(3, y + 8, width() - 6, height() - y - 9);
-  painter.drawText(words, Qt::AlignLeft | Qt::AlignVCenter, tr("torque runs out"));
-  painter.drawText(words, Qt::AlignRight | Qt::AlignVCenter, tr("speed runs out"));
+  const QFontMetrics metrics(small);
+  const int half = static_cast<int>(words.width() / 2) - 4;
+  const QString below = below_.isEmpty() ? tr("torque runs out") : tr("‹ %1 runs out").arg(below_);
+  const QString above = above_.isEmpty() ? tr("speed runs out") : tr("%1 runs out ›").arg(above_);
+  const auto fitting = [&](const QString& whole, const QString& brief) {
+    return metrics.horizontalAdvance(whole) <= half
+               ? whole
+               : metrics.elidedText(brief, Qt::ElideRight, half);
+  };
+  painter.drawText(words, Qt::AlignLeft | Qt::AlignVCenter,
+                   fitting(below, below_.isEmpty() ? below : tr("‹ %1").arg(below_)));
+  painter.drawText(words, Qt::AlignRight | Qt::AlignVCenter,
+                   fitting(above, above_.isEmpty() ? above : tr("%1 ›").arg(above_)));
 }
 
 void RatioScale::paintHandle(QPainter& painter) const {

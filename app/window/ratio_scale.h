@@ -2,6 +2,7 @@
 
 #include <QWidget>
 #include <optional>
+#include <vector>
 
 #include "app/plots/theme.h"
 
@@ -21,6 +22,11 @@ class RatioScale : public QWidget {
   void setRatio(std::optional<double> ratio);
   std::optional<double> ratio() const { return ratio_; }
   void setBand(double least, double most, std::optional<double> best);  ///< 0, 0: none known
+  /// What runs out below the band and above it: "drive current", "voltage"; empty: not known.
+  void setEnds(const QString& below, const QString& above);
+  QString below() const { return below_; }
+  QString above() const { return above_; }
+  void setStock(std::vector<double> ratios);  ///< the ticks; at first those that are usual
   void setTheme(const Theme& theme);
 
   QPointF handlePoint() const;  ///< where the handle is, for dragging it
@@ -34,6 +40,7 @@ class RatioScale : public QWidget {
   void ratioMoved(double ratio, int dragId);
   void dragStarted();
   void dragEnded();
+  void typed(const QString& text);  ///< the first digit of a ratio, for its field
 
  protected:
   void paintEvent(QPaintEvent* event) override;
@@ -45,6 +52,7 @@ class RatioScale : public QWidget {
 
  private:
   void moveTo(double ratio, int dragId);
+  void describe();
   void step(double factor);
   double lineY() const;
   void paintScale(QPainter& painter) const;
@@ -54,6 +62,8 @@ class RatioScale : public QWidget {
   Theme theme_;
   std::optional<double> ratio_, best_;
   double band_least_ = 0, band_most_ = 0;
+  QString below_, above_;
+  std::vector<double> stock_;
   int drag_id_ = -1, key_id_ = -1;
 };
 

@@ -70,6 +70,13 @@ void Settings::setExportFolder(const QString& folder) {
   state_.setValue(QStringLiteral("exports"), folder);
 }
 
+bool Settings::wantsGuide() const {
+  return store_.value(QStringLiteral("first_steps"), true).toBool();
+}
+void Settings::setWantsGuide(bool wanted) {
+  store_.setValue(QStringLiteral("first_steps"), wanted);
+}
+
 void Settings::forgetLayout() { state_.remove(QStringLiteral("layout")); }
 
 }  // namespace gazewright

@@ -25,6 +25,8 @@ class Settings {
   /// Where a sheet was written last; `otherwise` where none was, or its folder is gone.
   QString exportFolder(const QString& otherwise) const;
   void setExportFolder(const QString& folder);
+  bool wantsGuide() const;  ///< the first steps were not put away
+  void setWantsGuide(bool wanted);
   void forgetLayout();
   const QString& stateFolder() const { return state_folder_; }
 

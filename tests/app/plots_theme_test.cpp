@@ -1,12 +1,14 @@
 #include <gtest/gtest.h>
 
+#include "app/plots/dark_contrast.h"
 #include "app/plots/theme.h"
 
 namespace gazewright {
 namespace {
 
-constexpr ThemeKind kAll[]{ThemeKind::light, ThemeKind::dark, ThemeKind::high_contrast,
-                           ThemeKind::print};
+const Theme kAll[]{theme_for(ThemeKind::light), theme_for(ThemeKind::dark),
+                   theme_for(ThemeKind::high_contrast), dark_contrast_theme(),
+                   theme_for(ThemeKind::print)};
 
 TEST(Theme, ContrastOfBlackAndWhiteIsTwentyOne) {
   // Source: WCAG 2.2, definition of contrast ratio: 21:1 is the largest.
@@ -17,8 +19,7 @@ TEST(Theme, ContrastOfBlackAndWhiteIsTwentyOne) {
 }
 
 TEST(Theme, TextReachesFourAndAHalfToOneOnEveryGround) {
-  for (const ThemeKind kind : kAll) {
-    const Theme theme = theme_for(kind);
+  for (const Theme& theme : kAll) {
     for (const QColor& ground : {theme.card, theme.surface}) {
       for (const QColor& text : {theme.text, theme.quiet, theme.pan_text, theme.tilt_text,
                                  theme.good, theme.tight, theme.bad, theme.unknown}) {
@@ -30,8 +31,7 @@ TEST(Theme, TextReachesFourAndAHalfToOneOnEveryGround) {
 }
 
 TEST(Theme, GraphicsReachThreeToOneOnEveryGround) {
-  for (const ThemeKind kind : kAll) {
-    const Theme theme = theme_for(kind);
+  for (const Theme& theme : kAll) {
     for (const QColor& ground : {theme.card, theme.surface}) {
       for (const QColor& line :
            {theme.pan, theme.tilt, theme.control, theme.ghost, theme.neutral, theme.focus}) {
@@ -39,6 +39,40 @@ TEST(Theme, GraphicsReachThreeToOneOnEveryGround) {
             << line.name().toStdString() << " on " << ground.name().toStdString();
       }
     }
+  }
+}
+
+TEST(Theme, TextOnMarkedGroundsReachesFourAndAHalfToOneToo) {
+  for (const Theme& theme : kAll) {
+    // The selected row of a table, the allowed bands, marked text, the tile that is chosen.
+    for (const QColor& text : {theme.text, theme.quiet, theme.good, theme.tight, theme.bad})
+      EXPECT_GE(contrast_ratio(text, theme.band), 4.5)
+          << theme.card.name().toStdString() << ": " << text.name().toStdString();
+    EXPECT_GE(contrast_ratio(theme.card, theme.focus), 4.5) << theme.card.name().toStdString();
+    for (const Axis axis : kAxes) {
+      const QColor chosen = blended(axis_colour(theme, axis), theme.card, 0.08);
+      for (const QColor& text : {theme.text, theme.quiet})
+        EXPECT_GE(contrast_ratio(text, chosen), 4.5) << theme.card.name().toStdString();
+      EXPECT_GE(contrast_ratio(axis_colour(theme, axis), chosen), 3.0)
+          << theme.card.name().toStdString();
+    }
+  }
+}
+
+TEST(Theme, GraphicsReachThreeToOneOnTheTintedBandToo) {
+  for (const Theme& theme : kAll) {
+    for (const QColor& line : {theme.pan, theme.tilt, theme.control, theme.focus, theme.good})
+      EXPECT_GE(contrast_ratio(line, theme.band), 3.0)
+          << theme.card.name().toStdString() << ": " << line.name().toStdString();
+  }
+}
+
+TEST(Theme, HighContrastReachesSevenToOneForText) {
+  // Source: WCAG 2.2, 1.4.6 (enhanced contrast).
+  for (const Theme& theme : {theme_for(ThemeKind::high_contrast), dark_contrast_theme()}) {
+    for (const QColor& text : {theme.text, theme.quiet, theme.pan_text, theme.tilt_text, theme.good,
+                               theme.tight, theme.bad, theme.unknown, theme.focus})
+      EXPECT_GE(contrast_ratio(text, theme.card), 7.0) << text.name().toStdString();
   }
 }
 

@@ -69,7 +69,7 @@ TEST(WindowEdit, AnEntryThatIsClearedIsMissingAndSaysWhatThatCosts) {
   EXPECT_EQ(field->edit()->placeholderText(), "missing");
   bool told = false;
   for (const QLabel* label : field->findChildren<QLabel*>()) {
-    told = told || (label->isVisible() && label->text().contains("figures unknown"));
+    told = told || (label->isVisible() && label->text().contains("figures are unknown"));
   }
   EXPECT_TRUE(told);
 }

@@ -1,0 +1,152 @@
+#include <gtest/gtest.h>
+
+#include <QTableView>
+#include <QToolButton>
+
+#include "app/window/drive_line.h"
+#include "app/window/empty_note.h"
+#include "app/window/findings_view.h"
+#include "app/window/guide_strip.h"
+#include "app/window/missing_bar.h"
+#include "app/window/places.h"
+#include "app/window/plots_panel.h"
+#include "app/window/ratio_scale.h"
+#include "app/window/settings.h"
+#include "tests/app/window_support.h"
+
+namespace gazewright {
+namespace {
+
+using testing::OwlWindow;
+
+TEST(FirstSteps, InANewRigNothingIsDoneAndEachInputMakesItsStep) {
+  const Analysis analysis;
+  Rig rig = blank_rig();
+  EXPECT_EQ(guide_state(rig, nullptr, analysis, false).count(), 0);
+  const std::vector<std::pair<const char*, double>> task{{"task.pan_move", 0.7},
+                                                         {"task.tilt_move", 0.4},
+                                                         {"task.within", 0.2},
+                                                         {"task.settle_band", 4}};
+  for (const auto& [path, value] : task) {
+    EXPECT_FALSE(guide_state(rig, nullptr, analysis, false).is_done(GuideStep::task)) << path;
+    rig = with_value(rig, path, value);
+  }
+  EXPECT_TRUE(guide_state(rig, nullptr, analysis, false).is_done(GuideStep::task));
+  EXPECT_EQ(guide_state(rig, nullptr, analysis, false).count(), 1);
+}
+
+TEST(FirstSteps, InASampleAStepIsDoneOnceItsValuesAreYours) {
+  OwlWindow owl;
+  ASSERT_TRUE(owl.settle());
+  const Rig sample = owl.rig();
+  const Analysis& analysis = *owl.window.recompute().analysis();
+  EXPECT_FALSE(guide_state(sample, &sample, analysis, false).is_done(GuideStep::masses));
+  EXPECT_TRUE(guide_state(sample, nullptr, analysis, false).is_done(GuideStep::masses));
+  const Rig mine = with_value(sample, "on_tilt[0].mass", 0.2);
+  EXPECT_TRUE(guide_state(mine, &sample, analysis, false).is_done(GuideStep::masses));
+  EXPECT_FALSE(guide_state(mine, &sample, analysis, false).is_done(GuideStep::ratios));
+}
+
+TEST(FirstSteps, FindingsAreMendedWhenNoneFails) {
+  Analysis analysis;
+  EXPECT_FALSE(guide_state({}, nullptr, analysis, false).is_done(GuideStep::findings));
+  analysis.findings.resize(2);
+  analysis.findings[0].verdict = Verdict::tight;
+  analysis.findings[1].verdict = Verdict::holds;
+  EXPECT_TRUE(guide_state({}, nullptr, analysis, false).is_done(GuideStep::findings));
+  analysis.findings[0].verdict = Verdict::fails;
+  EXPECT_FALSE(guide_state({}, nullptr, analysis, false).is_done(GuideStep::findings));
+}
+
+TEST(FirstSteps, TheFirstStartShowsASampleWithTheStrip) {
+  if (sample_files().isEmpty()) GTEST_FAIL() << "no samples";
+  const QTemporaryDir folder;
+  MainWindow window({.settings_file = folder.filePath("settings.ini"), .theme = "light"});
+  window.openFirst();
+  window.resize(1366, 768);
+  window.show();
+  EXPECT_FALSE(window.document().rig().title.empty());
+  EXPECT_TRUE(window.guide().isVisible());
+  EXPECT_LT(window.guide().height(), 48);
+  window.guide().closeButton()->click();
+  EXPECT_FALSE(window.guide().isVisible());
+  EXPECT_FALSE(Settings(folder.filePath("settings.ini")).wantsGuide());
+  window.actions()["help.guide"]->trigger();
+  EXPECT_TRUE(window.guide().isVisible());
+}
+
+TEST(FirstSteps, PutAwayTheyStayAwayOnTheNextStart) {
+  const QTemporaryDir folder;
+  Settings(folder.filePath("settings.ini")).setWantsGuide(false);
+  MainWindow window({.settings_file = folder.filePath("settings.ini"), .theme = "light"});
+  window.openFirst();
+  window.show();
+  EXPECT_FALSE(window.guide().isVisible());
+}
+
+TEST(FirstSteps, EachLeadsToItsPlace) {
+  OwlWindow owl;
+  ASSERT_TRUE(owl.settle());
+  owl.window.actions()["help.guide"]->trigger();
+  GuideStrip& guide = owl.window.guide();
+  ASSERT_TRUE(guide.isVisible());
+  guide.button(GuideStep::task)->click();
+  EXPECT_EQ(owl.window.focusWidget(), owl.field("task.pan_move")->edit());
+  guide.button(GuideStep::masses)->click();
+  EXPECT_EQ(owl.window.focusWidget(), owl.field("on_tilt[0].mass")->edit());
+  guide.button(GuideStep::parts)->click();
+  EXPECT_EQ(owl.window.focusWidget(), owl.field("pan.motor.speed_constant")->edit());
+  guide.button(GuideStep::ratios)->click();
+  EXPECT_EQ(owl.window.focusWidget(), owl.window.driveLine(Axis::pan).ratioScale());
+  guide.button(GuideStep::findings)->click();
+  EXPECT_EQ(owl.window.focusWidget(), static_cast<QWidget*>(owl.window.findings().table()));
+}
+
+TEST(FirstSteps, AnEditTicksItsStepAndUndoTakesTheTickBack) {
+  OwlWindow owl;
+  ASSERT_TRUE(owl.settle());
+  owl.window.actions()["help.guide"]->trigger();
+  EXPECT_TRUE(owl.window.guide().state().is_done(GuideStep::parts));
+  owl.window.document().edit("edit", with_quantity(owl.rig(), "supply.voltage", {}));
+  ASSERT_TRUE(owl.settle());
+  EXPECT_FALSE(owl.window.guide().state().is_done(GuideStep::parts));
+  owl.window.document().history().undo();
+  ASSERT_TRUE(owl.settle());
+  EXPECT_TRUE(owl.window.guide().state().is_done(GuideStep::parts));
+}
+
+TEST(EmptyViews, ANewRigSaysWhatToDoEverywhere) {
+  OwlWindow owl;
+  owl.window.newRig();
+  ASSERT_TRUE(owl.settle());
+  EXPECT_TRUE(owl.window.missing().text().contains("figures are unknown"))
+      << owl.window.missing().text().toStdString();
+  EXPECT_TRUE(owl.window.drawingNote().isHidden()) << "a new rig begins with a camera";
+  owl.window.document().edit("edit", with_body_removed(owl.rig(), {.on_tilt = true, .index = 0}));
+  ASSERT_TRUE(owl.settle());
+  EXPECT_FALSE(owl.window.drawingNote().isHidden());
+  owl.window.drawingNote().button()->click();
+  EXPECT_EQ(owl.rig().on_tilt.size(), 1U);
+  ASSERT_TRUE(owl.settle());
+  EXPECT_TRUE(owl.window.drawingNote().isHidden());
+  for (const PlotKind kind : owl.window.plots().kinds()) {
+    EXPECT_FALSE(owl.window.plots().plot(kind)->summary().isEmpty());
+  }
+}
+
+TEST(EmptyViews, TheMissingBarLeadsToTheCostliestEntryAndGoesWhenAllIsThere) {
+  OwlWindow owl;
+  ASSERT_TRUE(owl.settle());
+  EXPECT_TRUE(owl.window.missing().isHidden());
+  owl.window.document().edit("edit", with_quantity(owl.rig(), "supply.voltage", {}));
+  ASSERT_TRUE(owl.settle());
+  EXPECT_EQ(owl.window.missing().path(), "supply.voltage");
+  owl.window.missing().button()->click();
+  EXPECT_EQ(owl.window.focusWidget(), owl.field("supply.voltage")->edit());
+  owl.type("supply.voltage", "24 V");
+  ASSERT_TRUE(owl.settle());
+  EXPECT_TRUE(owl.window.missing().isHidden());
+}
+
+}  // namespace
+}  // namespace gazewright
