@@ -104,7 +104,7 @@ TEST(BatchCompare, OtherOptionsAreRefused) {
   EXPECT_EQ(ran.status, 2);
   EXPECT_EQ(ran.err,
             "gazewright-batch: --strict does not belong to the verb compare\n  fix: compare takes "
-            "--json, --csv, --all\n");
+            "--json, --csv, --all, --data\n");
 }
 
 }  // namespace
