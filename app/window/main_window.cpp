@@ -171,7 +171,7 @@ void MainWindow::resizeEvent(QResizeEvent* event) {
 
 void MainWindow::restoreLayout() {
   resize(1440, 900);
-  const int card = fontMetrics().averageCharWidth() * 46;
+  const int card = fontMetrics().averageCharWidth() * 48;
   card_->setMinimumWidth(card);  // what its fields need
   middle_->setSizes({card, card * 4 / 3, 1440 - card * 7 / 3});
   whole_->setSizes({620, 190});
