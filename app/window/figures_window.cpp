@@ -210,6 +210,8 @@ void FiguresWindow::refresh() {
   }
   help_->setEnabled(subject_ != Subject::nothing);
   copy_->setEnabled(subject_ != Subject::nothing);
+  // Rich text takes the narrow no-break space for a plain one, at which a line may end.
+  html.replace(QChar(0x202F), QChar(0x00A0));
   if (html == html_) return;
   html_ = html;
   const int at =

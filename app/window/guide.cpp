@@ -45,8 +45,9 @@ bool motor_is_there(const Motor& motor) {
          motor.rotor_inertia_kgm2.has_value() && motor.peak_current_A.has_value();
 }
 
+/// Unknown moves are not mended ones.
 bool nothing_fails(const Analysis& analysis) {
-  return !analysis.findings.empty() &&
+  return analysis.value("pan.step.settle_time") && analysis.value("tilt.step.settle_time") &&
          std::ranges::none_of(analysis.findings, [](const Finding& finding) {
            return finding.verdict == Verdict::fails;
          });

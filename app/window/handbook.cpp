@@ -116,6 +116,22 @@ void Handbook::open(const HelpPlace& place) {
     text_->moveCursor(QTextCursor::Start);
     text_->verticalScrollBar()->setValue(0);
   }
+  goToMark();
+}
+
+/// To the first place that was found, in the section that is open.
+void Handbook::goToMark() {
+  const int from = text_->textCursor().position();
+  int first = -1;
+  for (const QTextEdit::ExtraSelection& mark : text_->extraSelections()) {
+    const int at = mark.cursor.selectionStart();
+    if (at >= from && (first < 0 || at < first)) first = at;
+  }
+  if (first < 0) return;
+  QTextCursor cursor = text_->textCursor();
+  cursor.setPosition(first);
+  text_->setTextCursor(cursor);
+  text_->ensureCursorVisible();
 }
 
 bool Handbook::goTo(const QString& section) {

@@ -36,6 +36,7 @@ class Handbook : public QDialog {
   void follow(const QUrl& link);
   bool goTo(const QString& section);
   void mark();
+  void goToMark();
 
   std::vector<HandbookPage> pages_;
   QString page_, section_;

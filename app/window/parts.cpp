@@ -67,10 +67,11 @@ std::optional<Axis> axis_of_part(std::string_view part) {
 }
 
 std::string card_of(std::string_view part) {
-  if (part == "surroundings") return "supply";
+  const std::string_view first = part.substr(0, part.find('.'));
+  if (first == "surroundings") return "supply";
   if (part == "title" || part == "notes" || part.empty()) return "rig";
-  if (part == "pointing") return "camera";
-  if (part == "arm") return "stand";
+  if (first == "pointing") return "camera";
+  if (first == "arm") return "stand";
   for (const CardList& list : card_lists())
     if (part.starts_with(list.key)) return list.card;
   if (part == "on_pan") return "pan.load";
@@ -83,7 +84,7 @@ std::string card_of(std::string_view part) {
   rest = rest.substr(0, rest.find('.'));
   if (rest == "loop") return axis + ".drive";
   if (rest == "encoder") return axis + ".motor";
-  if (rest == "friction") return axis + ".load";
+  if (rest == "friction" || rest == "bracket") return axis + ".load";
   if (rest == "homing") return axis + ".stops";
   if (rest == "joint") return axis + ".bearing";
   if (rest == "balance") return axis + ".load";

@@ -75,7 +75,13 @@ void GearboxTile::paintTile(QPainter& painter) {
   painter.setPen(theme_.quiet);
   const QRect row(8, 6 + QFontMetrics(smallFont()).lineSpacing(), width() - 16,
                   QFontMetrics(figureFont()).lineSpacing());
-  painter.drawText(row, Qt::AlignRight | Qt::AlignVCenter, text_.lines.join(QStringLiteral(" · ")));
+  // Beside the ratio as much as fits: with large text the torque alone, or nothing.
+  const int room = row.width() - QFontMetrics(figureFont()).horizontalAdvance(text_.figure) - 8;
+  const QFontMetrics metrics(smallFont());
+  QStringList lines = text_.lines;
+  const auto joined = [&lines] { return lines.join(QStringLiteral(" · ")); };
+  while (!lines.isEmpty() && metrics.horizontalAdvance(joined()) > room) lines.removeLast();
+  painter.drawText(row, Qt::AlignRight | Qt::AlignVCenter, joined());
 }
 
 }  // namespace gazewright

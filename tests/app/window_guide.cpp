@@ -53,6 +53,10 @@ TEST(FirstSteps, FindingsAreMendedWhenNoneFails) {
   analysis.findings.resize(2);
   analysis.findings[0].verdict = Verdict::tight;
   analysis.findings[1].verdict = Verdict::holds;
+  EXPECT_FALSE(guide_state({}, nullptr, analysis, false).is_done(GuideStep::findings))
+      << "the moves are not known";
+  for (const char* id : {"pan.step.settle_time", "tilt.step.settle_time"})
+    analysis.figures.push_back({id, nullptr, 0.1, {}, false});
   EXPECT_TRUE(guide_state({}, nullptr, analysis, false).is_done(GuideStep::findings));
   analysis.findings[0].verdict = Verdict::fails;
   EXPECT_FALSE(guide_state({}, nullptr, analysis, false).is_done(GuideStep::findings));

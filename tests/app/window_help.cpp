@@ -114,6 +114,9 @@ TEST(Help, SearchFindsSectionsAndMarksTheWords) {
     const QString word = mark.cursor.selectedText().toLower();
     EXPECT_TRUE(word == "clock" || word == "spring") << word.toStdString();
   }
+  EXPECT_EQ(handbook.text()->textCursor().position(),
+            handbook.text()->extraSelections().front().cursor.selectionStart())
+      << "it shows the first place";
   handbook.search()->setText("zzzz nothing");
   EXPECT_EQ(handbook.list()->count(), 0);
   handbook.search()->clear();
