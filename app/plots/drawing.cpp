@@ -124,7 +124,7 @@ void draw_axes(const DrawingPainter& p) {
 
 bool has_masses(const std::vector<Body>& bodies) {
   return !bodies.empty() && std::all_of(bodies.begin(), bodies.end(), [](const Body& body) {
-    return body.mass_kg.has_value() && body.mass_kg.value() > 0 && !outline_points_m(body).empty();
+    return body.mass_kg.has_value() && body.mass_kg.value() > 0 && has_outline(body);
   });
 }
 
@@ -204,7 +204,7 @@ void draw_scale_bar(const DrawingPainter& p) {
 bool has_something(const Rig& rig) {
   for (const bool on_tilt : {false, true}) {
     for (const Body& body : bodies_of(rig, on_tilt)) {
-      if (!outline_points_m(body).empty()) return true;
+      if (has_outline(body)) return true;
     }
   }
   return false;

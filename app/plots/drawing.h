@@ -30,7 +30,7 @@ struct Projection {
   View view = View::side;
   double px_per_m = 0;
   QPointF origin;  ///< of B on the page
-  double lean_rad = 0;
+  Eigen::Vector3d right = Eigen::Vector3d::UnitX(), up = Eigen::Vector3d::UnitZ();  ///< in B
   double pan_rad = 0, tilt_rad = 0;                        ///< of the pose, finite
   Eigen::Isometry3d X_BP = Eigen::Isometry3d::Identity();  ///< pose of P in B
   Eigen::Isometry3d X_BT = Eigen::Isometry3d::Identity();  ///< pose of T in B

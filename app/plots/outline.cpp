@@ -1,6 +1,7 @@
 #include "app/plots/outline.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <numbers>
 
@@ -10,7 +11,18 @@ namespace {
 using Eigen::Vector3d;
 constexpr int kRoundSteps = 48;
 
-double turn(int i) { return 2 * std::numbers::pi * i / kRoundSteps; }
+/// A circle of radius one.
+const std::array<QPointF, kRoundSteps>& round_steps() {
+  static const auto kSteps = [] {
+    std::array<QPointF, kRoundSteps> steps;
+    for (int i = 0; i < kRoundSteps; ++i) {
+      const double turn = 2 * std::numbers::pi * i / kRoundSteps;
+      steps[std::size_t(i)] = {std::cos(turn), std::sin(turn)};
+    }
+    return steps;
+  }();
+  return kSteps;
+}
 
 /// Points of a sphere that make its outline round from every side: its three great circles would
 /// leave corners between them, so rings of latitude are used.
@@ -19,10 +31,9 @@ std::vector<Vector3d> sphere_m(double radius_m) {
   constexpr int kRings = 16;
   for (int ring = 0; ring <= kRings; ++ring) {
     const double latitude = std::numbers::pi * (double(ring) / kRings - 0.5);
-    for (int i = 0; i < kRoundSteps; ++i) {
-      points.push_back(radius_m * Vector3d(std::cos(latitude) * std::cos(turn(i)),
-                                           std::cos(latitude) * std::sin(turn(i)),
-                                           std::sin(latitude)));
+    for (const QPointF& step : round_steps()) {
+      points.push_back(radius_m * Vector3d(std::cos(latitude) * step.x(),
+                                           std::cos(latitude) * step.y(), std::sin(latitude)));
     }
   }
   return points;
@@ -32,12 +43,13 @@ std::vector<Vector3d> tube_m(const Tube& tube) {
   std::vector<Vector3d> points;
   const int along = tube.along.value == "y" ? 1 : tube.along.value == "z" ? 2 : 0;
   const double radius = tube.diameter_m.value() / 2, half = tube.length_m.value() / 2;
-  for (int i = 0; i < kRoundSteps; ++i) {
+  points.reserve(2 * kRoundSteps);
+  for (const QPointF& step : round_steps()) {
     for (const double end : {-half, half}) {
       Vector3d p;
       p[along] = end;
-      p[(along + 1) % 3] = radius * std::cos(turn(i));
-      p[(along + 2) % 3] = radius * std::sin(turn(i));
+      p[(along + 1) % 3] = radius * step.x();
+      p[(along + 2) % 3] = radius * step.y();
       points.push_back(p);
     }
   }
@@ -89,6 +101,12 @@ Vector3d centre_m(const Body& body) {
   return {body.centre_m[0].value(), body.centre_m[1].value(), body.centre_m[2].value()};
 }
 
+bool has_outline(const Body& body) {
+  if (const auto radius = sphere_radius_m(body))
+    return std::isfinite(*radius) && centre_m(body).allFinite();
+  return !outline_points_m(body).empty();
+}
+
 std::vector<Vector3d> outline_points_m(const Body& body) {
   std::vector<Vector3d> points = std::visit(PointsOf{}, body.shape);
   const Vector3d centre = centre_m(body);
@@ -135,12 +153,13 @@ QPolygonF page_outline(const Projection& projection, const BodyRef& ref, const B
     QPolygonF circle;
     if (!std::isfinite(centre.x()) || !std::isfinite(centre.y()) || !std::isfinite(radius))
       return circle;
-    for (int i = 0; i < kRoundSteps; ++i)
-      circle << centre + radius * QPointF(std::cos(turn(i)), std::sin(turn(i)));
+    for (const QPointF& step : round_steps()) circle << centre + radius * step;
     return circle;
   }
+  const std::vector<Vector3d> points_m = outline_points_m(body);
   std::vector<QPointF> points;
-  for (const Vector3d& p : outline_points_m(body)) points.push_back(projection.page(ref, p));
+  points.reserve(points_m.size());
+  for (const Vector3d& p : points_m) points.push_back(projection.page(ref, p));
   return convex_hull(std::move(points));
 }
 

@@ -13,6 +13,7 @@ namespace gazewright {
 /// point or a bare tensor gives its centre only. Empty where a size or the place is missing.
 std::vector<Eigen::Vector3d> outline_points_m(const Body& body);
 
+bool has_outline(const Body& body);          ///< whether there are such points
 Eigen::Vector3d centre_m(const Body& body);  ///< in its carrier's frame, NaN where missing
 
 std::optional<double> sphere_radius_m(const Body& body);  ///< of a ball or shell

@@ -108,9 +108,7 @@ Projection scaled_to(Projection projection, const QRectF& rect, double px_per_m)
 DrawnStand drawn_stand(const Rig& full) { return stand_under(full, reach_of_bodies(full)); }
 
 QPointF Projection::page(const Vector3d& p_B_m) const {
-  const auto [right, up] = page_axes(view);
-  const Vector3d world = AngleAxisd(lean_rad, Vector3d::UnitY()) * p_B_m;
-  return origin + px_per_m * QPointF(right.dot(world), -up.dot(world));
+  return origin + px_per_m * QPointF(right.dot(p_B_m), -up.dot(p_B_m));
 }
 
 QPointF Projection::page(const BodyRef& carrier, const Vector3d& p_m) const {
@@ -118,9 +116,7 @@ QPointF Projection::page(const BodyRef& carrier, const Vector3d& p_m) const {
 }
 
 Vector3d Projection::carrier_move_m(const BodyRef& carrier, const QPointF& move_px) const {
-  const auto [right, up] = page_axes(view);
-  const Vector3d world = (move_px.x() * right - move_px.y() * up) / px_per_m;
-  const Vector3d in_B = AngleAxisd(-lean_rad, Vector3d::UnitY()) * world;
+  const Vector3d in_B = (move_px.x() * right - move_px.y() * up) / px_per_m;
   return (carrier.on_tilt ? X_BT : X_BP).linear().transpose() * in_B;
 }
 
@@ -128,7 +124,11 @@ Projection drawing_projection(const QRectF& rect, const Rig& rig, View view, dou
                               double tilt_rad) {
   Projection result;
   result.view = view;
-  result.lean_rad = with_defaults(rig).stand.lean_rad.si.value_or(0);
+  // The stand leans in its world, the page does not.
+  const AngleAxisd upright(-with_defaults(rig).stand.lean_rad.si.value_or(0), Vector3d::UnitY());
+  const auto [right, up] = page_axes(view);
+  result.right = upright * right;
+  result.up = upright * up;
   const double pan = std::isfinite(pan_rad) ? pan_rad : 0;
   const double tilt = std::isfinite(tilt_rad) ? tilt_rad : 0;
   result.pan_rad = pan;
