@@ -18,9 +18,9 @@ enum class Paper { a4, letter };
 
 struct SheetOptions {
   Paper paper = Paper::a4;
-  std::string date;       ///< as it shall read; empty: today
-  std::string file_name;  ///< of the rig file, for the title block
-  std::string revision;   ///< empty: a blank line to write on
+  std::string date;                      ///< as it shall read; empty: today
+  std::string file_name;                 ///< of the rig file, for the title block
+  std::string revision;                  ///< empty: a blank line to write on
   std::optional<Comparison> comparison;  ///< with the rig's variants; empty: left out
 };
 
