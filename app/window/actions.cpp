@@ -30,7 +30,7 @@ const ActionInfo kTable[] = {
      "", Key::UnknownKey, ""},
     {"edit.body_tilt", TEXT("Add a body that turns with &tilt"), TEXT("Add a body to the ball"), "",
      Key::UnknownKey, ""},
-    {"edit.counterweight", TEXT("Add a co&unterweight"),
+    {"edit.counterweight", TEXT("Add a &counterweight"),
      TEXT("Add a body that balances tilt, or pan where its load is selected; drag it in the "
           "drawing"),
      "", Key::UnknownKey, ""},
@@ -69,7 +69,7 @@ const ActionInfo kTable[] = {
      "F9"},
     {"show.play", TEXT("&Play the move"),
      TEXT("Run the simulated move once in real time, or stop it"), "", Key::UnknownKey, "F5"},
-    {"show.play_slow", TEXT("Play ten times &slower"),
+    {"show.play_slow", TEXT("Play ten times sl&ower"),
      TEXT("Run the simulated move once at a tenth of its speed, or stop it"), "", Key::UnknownKey,
      "Shift+F5"},
     {"show.more", TEXT("&More plots"), TEXT("Show one plot more, six at most"), "", Key::UnknownKey,
