@@ -25,7 +25,9 @@ void add_series(Chart& chart, const Analysis& analysis, Axis axis, Line line, co
 
 /// "0.12° (2.3 px)".
 QString pushed_text(const Analysis& analysis, Axis axis) {
+  constexpr double kNothing_rad = 1e-12;  // rounding
   const double largest_rad = analysis.coupling.holding(axis).largest_rad;
+  if (std::abs(largest_rad) < kNothing_rad) return Plots::tr("not moved");
   const QString angle = format_value(largest_rad, "rad", "deg", 2);
   const auto pixels = analysis.value(figure_id(axis, "coupling.disturbance_px"));
   return pixels ? Plots::tr("%1 (%2 px)").arg(angle, number_text(*pixels, 2)) : angle;

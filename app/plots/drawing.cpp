@@ -30,7 +30,8 @@ void draw_cut(const DrawingPainter& p, const QPointF& left, const QPointF& right
     edge << left + (right - left) * i / kTeeth + QPointF(0, tooth);
   }
   p.painter.drawPolyline(edge);
-  p.label((left + right) / 2 + QPointF(0, -8), Qt::AlignHCenter | Qt::AlignBottom,
+  // Beside the axis, along which cables hang.
+  p.label((3 * left + right) / 4 + QPointF(0, -8), Qt::AlignHCenter | Qt::AlignBottom,
           format_value(p.full.stand.height_m.si, "m", "mm"), p.theme.quiet);
 }
 

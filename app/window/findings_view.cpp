@@ -18,34 +18,7 @@ FindingsView::FindingsView(QWidget* parent) : QFrame(parent) {
   setKind(this, "card");
   model_ = new FindingsModel(this);
   delegate_ = new FindingsDelegate(this);
-  table_ = new QTableView;
-  table_->setObjectName(QStringLiteral("findings"));
-  table_->setAccessibleName(tr("Findings"));
-  table_->setModel(model_);
-  table_->setItemDelegate(delegate_);
-  table_->setSelectionBehavior(QAbstractItemView::SelectRows);
-  table_->setSelectionMode(QAbstractItemView::SingleSelection);
-  table_->setShowGrid(false);
-  table_->setTabKeyNavigation(false);
-  table_->setWordWrap(false);
-  table_->verticalHeader()->hide();
-  table_->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
-  table_->verticalHeader()->setDefaultSectionSize(table_->fontMetrics().height() + 9);
-  QHeaderView* header = table_->horizontalHeader();
-  header->setHighlightSections(false);
-  header->setStretchLastSection(true);
-  header->setSectionResizeMode(QHeaderView::Fixed);
-  const auto wide = [this](const char* text) {
-    return table_->fontMetrics().horizontalAdvance(QString::fromUtf8(text)) + 16;
-  };
-  table_->setColumnWidth(FindingsModel::verdict, wide("✕ unknown"));
-  table_->setColumnWidth(FindingsModel::axis, wide("Both"));
-  table_->setColumnWidth(FindingsModel::what,
-                         wide("Stop torque at top speed against gearbox peak"));
-  table_->setColumnWidth(FindingsModel::demand, wide("−1234 °/s"));
-  table_->setColumnWidth(FindingsModel::capacity, wide("−1234 °/s"));
-  table_->setColumnWidth(FindingsModel::bar, 110);
-  table_->setColumnWidth(FindingsModel::margin, wide("+1000 %"));
+  makeTable();
   summary_ = quietLabel();
   summary_->setObjectName(QStringLiteral("findings.summary"));
   because_ = new ElidedLabel;
@@ -76,6 +49,37 @@ FindingsView::FindingsView(QWidget* parent) : QFrame(parent) {
     emit findingChosen(QString::fromStdString(model_->finding(index.row()).part));
   });
   table_->installEventFilter(this);
+}
+
+void FindingsView::makeTable() {
+  table_ = new QTableView;
+  table_->setObjectName(QStringLiteral("findings"));
+  table_->setAccessibleName(tr("Findings"));
+  table_->setModel(model_);
+  table_->setItemDelegate(delegate_);
+  table_->setSelectionBehavior(QAbstractItemView::SelectRows);
+  table_->setSelectionMode(QAbstractItemView::SingleSelection);
+  table_->setShowGrid(false);
+  table_->setTabKeyNavigation(false);
+  table_->setWordWrap(false);
+  table_->verticalHeader()->hide();
+  table_->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+  table_->verticalHeader()->setDefaultSectionSize(table_->fontMetrics().height() + 9);
+  QHeaderView* header = table_->horizontalHeader();
+  header->setHighlightSections(false);
+  header->setStretchLastSection(true);
+  header->setSectionResizeMode(QHeaderView::Fixed);
+  const auto wide = [this](const char* text) {
+    return table_->fontMetrics().horizontalAdvance(QString::fromUtf8(text)) + 16;
+  };
+  table_->setColumnWidth(FindingsModel::verdict, wide("✕ unknown"));
+  table_->setColumnWidth(FindingsModel::axis, wide("Both"));
+  table_->setColumnWidth(FindingsModel::what,
+                         wide("Stop torque at top speed against gearbox peak"));
+  table_->setColumnWidth(FindingsModel::demand, wide("−1234 °/s"));
+  table_->setColumnWidth(FindingsModel::capacity, wide("−1234 °/s"));
+  table_->setColumnWidth(FindingsModel::bar, 110);
+  table_->setColumnWidth(FindingsModel::margin, wide("+1000 %"));
 }
 
 void FindingsView::setFindings(const std::vector<Finding>& findings, bool remediesAreIn) {

@@ -38,6 +38,7 @@ class FindingsView : public QFrame {
   bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
+  void makeTable();
   void currentChanged();
   void applyRemedy(int row, int remedy);
 

@@ -93,7 +93,7 @@ std::string card_of(std::string_view part) {
 
 QString part_title(const Rig& rig, std::string_view part) {
   if (part == "rig") return tr("Rig");
-  if (part == "supply") return tr("Supply and surroundings");
+  if (part == "supply") return tr("Supply, surroundings");
   if (part == "stand") return tr("Stand and arm");
   if (part == "camera") return tr("Camera");
   if (part == "task") return tr("Task");
