@@ -68,7 +68,7 @@ std::optional<TextEdit> variants_edit(const Rig& rig, std::string_view text, con
     if (!found) return std::nullopt;
     list = *found;
   } else if (!text.empty() && text.back() != '\n') {
-    edit.text = "\n";
+    edit.text.push_back('\n');
   }
   edit.at = list.begin;
   edit.length = list.end - list.begin;
