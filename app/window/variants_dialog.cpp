@@ -111,7 +111,7 @@ bool VariantsDialog::eventFilter(QObject* watched, QEvent* event) {
   } else if (key->matches(QKeySequence::Delete) && current() >= 0) {
     emit removeAsked(current());
   } else if ((key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter) && index.isValid() &&
-             index.flags().testFlag(Qt::ItemIsEditable)) {
+             index.flags().testFlag(Qt::ItemIsEditable) && table_->indexWidget(index) == nullptr) {
     table_->edit(index);
   } else {
     return QDialog::eventFilter(watched, event);

@@ -68,8 +68,10 @@ struct VariantOwl : OwlWindow {
     auto* editor = table.viewport()->findChild<QLineEdit*>();
     ASSERT_NE(editor, nullptr);
     editor->selectAll();
+    QTest::keyClick(editor, Qt::Key_Delete);
     QTest::keyClicks(editor, QString::fromUtf8(text));
     QTest::keyClick(editor, Qt::Key_Return);
+    QCoreApplication::processEvents();  // the table takes the entry with the next event
     QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
   }
 };
