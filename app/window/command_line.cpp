@@ -5,6 +5,7 @@
 #include <QFileInfo>
 #include <QIcon>
 #include <QRegularExpression>
+#include <QScreen>
 #include <cstdio>
 #include <variant>
 
@@ -182,6 +183,8 @@ int run_window(int argc, char** argv) {
     window.select(QStringLiteral("rig"));
   }
   tell_own_data(window.messages(), faults);
+  // The usual size, or that of a larger screen, may be more than there is.
+  window.resize(window.size().boundedTo(window.screen()->availableSize()));
   window.show();
   return QApplication::exec();
 }
