@@ -97,6 +97,9 @@ bool MarksItem::isSeen(const Mark& mark) const {
     case Mark::Kind::upright:
       return at.x() >= inside.left() && at.x() <= inside.right();
     case Mark::Kind::bracket: {
+      // In a low plot it would stand among the curves; the readings say it anyway.
+      constexpr double kLowerPart = 0.6;
+      if (inside.bottom() - bracketEnd(mark).y() > kLowerPart * inside.height()) return false;
       const double to = bracketEnd(mark).x();
       return to >= inside.left() && at.x() <= inside.right() && to - at.x() >= 6;
     }
