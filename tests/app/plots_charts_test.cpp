@@ -8,6 +8,7 @@
 #include "app/plots/chart_canvas.h"
 #include "app/plots/chart_items.h"
 #include "app/plots/charts.h"
+#include "app/plots/format.h"
 #include "app/plots/inertia_shares.h"
 #include "core/rig/fields.h"
 #include "tests/app/plots_support.h"
@@ -285,8 +286,11 @@ TEST(BodeChart, MarksCrossoversMarginsResonancesAndTheEndOfTheControlRate) {
       has(Mark::Kind::point, shown().analysis.response[0].speed_gain_margin_at_radps / (2 * M_PI)));
   ASSERT_EQ(gain.bands.size(), 1);
   EXPECT_NEAR(gain.bands[0].range.lo, 4000, 1e-6);
-  EXPECT_TRUE(gain.readings.join(' ').contains("of delay left"))
-      << gain.readings.join('|').toStdString();
+  const QString readings = gain.readings.join('|');
+  EXPECT_TRUE(readings.contains("of delay left")) << readings.toStdString();
+  const auto resonance = shown().analysis.value("pan.loop.resonance");
+  EXPECT_TRUE(readings.contains("Pan resonance at " + format_value(resonance, "rad/s", "Hz")))
+      << readings.toStdString();
 }
 
 TEST(BodeChart, SaysThatAnUnstableLoopHasNoClosedResponse) {
