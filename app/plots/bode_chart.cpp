@@ -1,5 +1,6 @@
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 #include "app/plots/charts.h"
 #include "app/plots/format.h"
@@ -13,7 +14,7 @@ namespace {
 
 using namespace chart_parts;
 
-constexpr double kHzPerRadps = 1 / (2 * 3.14159265358979323846);
+constexpr double kHzPerRadps = 1 / (2 * std::numbers::pi);
 constexpr double kLowest_dB = -60, kHighest_dB = 60;
 constexpr double kPhaseStep_deg = 90;
 
@@ -124,10 +125,15 @@ void mark_gain_margins(Chart& chart, const Analysis& analysis, Axis axis) {
 }
 
 void mark_resonances(Chart& chart, const Analysis& analysis, Axis axis) {
-  add_upright(chart, axis, analysis.value(figure_id(axis, "loop.antiresonance")),
-              Plots::tr("antiresonance"));
-  add_upright(chart, axis, analysis.value(figure_id(axis, "loop.resonance")),
-              Plots::tr("resonance"));
+  const auto mark = [&](const char* figure, const QString& word) {
+    const auto at = analysis.value(figure_id(axis, figure));
+    if (!at) return;
+    add_upright(chart, axis, at, word);
+    chart.readings
+        << Plots::tr("%1 %2 at %3").arg(axis_word(axis), word, format_value(*at, "rad/s", "Hz"));
+  };
+  mark("loop.antiresonance", Plots::tr("antiresonance"));
+  mark("loop.resonance", Plots::tr("resonance"));
 }
 
 Chart empty_half(bool phases) {
@@ -195,10 +201,14 @@ Chart bode_chart(const PlotInput& input, bool phases) {
     }
     (phases ? add_phases : add_gains)(chart, input, axis);
     mark_crossovers(chart, *input.now, axis, phases);
-    if (!phases) mark_gain_margins(chart, *input.now, axis);
-    if (!phases) mark_resonances(chart, *input.now, axis);
     if (!input.now->value(figure_id(axis, "loop.position_peak")) && !phases)
       chart.notes << missing_text(*input.now, axis, "loop.position_peak");
+  }
+  // After the crossovers of both axes, whose labels find room first.
+  for (const Axis axis : kAxes) {
+    if (phases || !shows(input, axis) || response_of(*input.now, axis).w_radps.empty()) continue;
+    mark_gain_margins(chart, *input.now, axis);
+    mark_resonances(chart, *input.now, axis);
   }
   if (chart.series.isEmpty()) {
     chart.message = chart.notes.join('\n');

@@ -32,6 +32,10 @@ int LabelPlaces::crossings(const QRectF& box) const {
 }
 
 QRectF LabelPlaces::place(QPointF at, QSizeF size, Qt::Alignment side) {
+  return placeAbove(area_.bottom() + size.height() / 2, at, size, side);
+}
+
+QRectF LabelPlaces::placeAbove(double lowest, QPointF at, QSizeF size, Qt::Alignment side) {
   QRectF box = boxAt(at, size, side);
   double step = (side & Qt::AlignBottom) ? -size.height() : size.height();
   for (int tries = 0; tries < 8 && isTaken(box); ++tries) {
@@ -40,7 +44,7 @@ QRectF LabelPlaces::place(QPointF at, QSizeF size, Qt::Alignment side) {
     step = size.height();  // no room above: look below
     box.moveTop(area_.top());
   }
-  if (isTaken(box) || box.bottom() > area_.bottom() + size.height() / 2) return {};
+  if (isTaken(box) || box.bottom() > lowest) return {};
   taken_.append(box);
   return box;
 }
@@ -52,8 +56,9 @@ QRectF LabelPlaces::placeBeside(double x, QSizeF size) {
   };
   const int at_right = worth(right, Qt::AlignLeft, right.x() + size.width() < area_.right());
   const int at_left = worth(left, Qt::AlignRight, left.x() - size.width() > area_.left());
-  if (at_left < at_right) return place(left, size, Qt::AlignRight | Qt::AlignTop);
-  return place(right, size, Qt::AlignLeft | Qt::AlignTop);
+  const double lowest = std::max(area_.center().y(), right.y() + size.height());
+  if (at_left < at_right) return placeAbove(lowest, left, size, Qt::AlignRight | Qt::AlignTop);
+  return placeAbove(lowest, right, size, Qt::AlignLeft | Qt::AlignTop);
 }
 
 }  // namespace gazewright

@@ -19,10 +19,13 @@ class LabelPlaces {
   /// plot's readings too.
   QRectF place(QPointF at, QSizeF size, Qt::Alignment side);
   /// The same for the label of an upright line: beside it, on the side where no other one passes
-  /// through, the right one where both are alike.
+  /// through, the right one where both are alike. It stays in the upper half, so that many of them
+  /// leave the curves of a low plot to be seen.
   QRectF placeBeside(double x, QSizeF size);
 
  private:
+  /// Empty where it would reach below `lowest`.
+  QRectF placeAbove(double lowest, QPointF at, QSizeF size, Qt::Alignment side);
   QRectF boxAt(QPointF at, QSizeF size, Qt::Alignment side) const;
   bool isTaken(const QRectF& box) const;
   int crossings(const QRectF& box) const;  ///< upright lines through it

@@ -6,7 +6,7 @@
 #include "core/analysis/analysis.h"
 
 /// Colours of window, plots and sheet. Text reaches 4.5:1 and graphics 3:1 on both `card` and
-/// `surface` (WCAG 2.2, 1.4.3 and 1.4.11); tests/app/plots_theme.cpp checks every pair.
+/// `surface` (WCAG 2.2, 1.4.3 and 1.4.11); tests/app/plots_theme_test.cpp checks every pair.
 namespace gazewright {
 
 enum class ThemeKind { light, dark, high_contrast, print };
@@ -31,6 +31,9 @@ struct Theme {
 };
 
 Theme theme_for(ThemeKind kind);
+/// High contrast on black, for a desktop that asks for dark and for contrast. Its kind is
+/// high_contrast.
+Theme dark_contrast_theme();
 
 QColor axis_colour(const Theme& theme, Axis axis);
 QColor axis_text_colour(const Theme& theme, Axis axis);

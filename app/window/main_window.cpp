@@ -8,7 +8,6 @@
 #include <QToolButton>
 #include <QVBoxLayout>
 
-#include "app/plots/dark_contrast.h"
 #include "app/window/accessible.h"
 #include "app/window/card.h"
 #include "app/window/desktop_theme.h"

@@ -26,8 +26,9 @@ struct TrainDistances {
 /// a motor that turns slowly.
 template <class Number>
 struct TrainTerms {
-  Number stiffness_Nmprad, damping_Nmsprad, windup_rad;  ///< of the teeth; 0 where they are apart
-  Number motor_Nm, motor_viscous_Nmsprad;  ///< friction: of a size, and with the speed
+  Number stiffness_Nmprad, damping_Nmsprad;  ///< of the teeth; 0 where they are apart
+  Number windup_rad;                         ///< twist from where the teeth touch
+  Number motor_Nm, motor_viscous_Nmsprad;    ///< friction: of a size, and with the speed
   Number per_tooth;        ///< motor torque that a tooth torque takes, loss included
   Number slow_loss_sprad;  ///< the same per speed, of a motor that turns slowly
   Number load_Nm, load_viscous_Nmsprad;

@@ -188,7 +188,7 @@ class LaneRun {
   Wide done_s_{}, h_{}, steps_{}, allowed_{};
   Wide next_stiff_s_{}, cost_series_{}, cost_stiff_{};
   Mask is_stiff_{};
-  Wide part_{}, error_{};  ///< of a series
+  Wide part_{};  ///< of a series
 
   Wide row_{}, last_outside_{}, outside_rad_{}, next_rad_{};
   Mask was_outside_{};

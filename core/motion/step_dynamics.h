@@ -184,13 +184,6 @@ class AxisDynamicsOf {
     return {train_.motor_radps2(acting, tooth, speed.motor), load * per_load_};
   }
 
-  /// A bit for the branch of each of the model's case distinctions, the envelope's among them.
-  RegionOf<Number> region(Number torque_Nm, Pair angle, Pair speed) const {
-    RegionOf<Number> bits = train_.region(angle, speed);
-    add_bit(bits, acting_torque.at(torque_Nm, speed.motor) != torque_Nm);
-    return bits;
-  }
-
   /// Torque of gravity and cables about an angle: its value, slope and half its curvature.
   struct Pull {
     Number torque_Nm, slope_Nmprad, curve_Nmprad2;

@@ -8,29 +8,17 @@
 #include "app/plots/chart_canvas.h"
 #include "app/plots/chart_items.h"
 #include "app/plots/charts.h"
+#include "app/plots/format.h"
 #include "app/plots/inertia_shares.h"
 #include "core/rig/fields.h"
-#include "tests/support/owl_rig.h"
+#include "tests/app/plots_support.h"
 
 namespace gazewright {
 namespace {
 
 using chart_parts::kDegPerRad;
 
-struct Owl {
-  Rig rig = tests::owl();
-  Analysis analysis = analyse(rig, {.remedies = false});
-  PlotInput input() const {
-    PlotInput in;
-    in.rig = &rig;
-    in.now = &analysis;
-    return in;
-  }
-};
-const Owl& the_owl() {
-  static const Owl owl;
-  return owl;
-}
+using tests::shown;
 
 const Series& series_named(const Chart& chart, const QString& name) {
   static const Series none;
@@ -42,8 +30,8 @@ const Series& series_named(const Chart& chart, const QString& name) {
 }
 
 TEST(StepChart, ShowsTheAnglesOfTheAnalysisInDegreesAgainstMilliseconds) {
-  const Trace& step = the_owl().analysis.of(Axis::tilt).step;
-  const Series series = series_named(step_chart(the_owl().input()), "Tilt");
+  const Trace& step = shown().analysis.of(Axis::tilt).step;
+  const Series series = series_named(step_chart(shown().input), "Tilt");
   ASSERT_EQ(series.x.size(), qsizetype(step.time_s.size()));
   for (const std::size_t i : {std::size_t(0), std::size_t(400), step.time_s.size() - 1}) {
     EXPECT_DOUBLE_EQ(series.x[qsizetype(i)], step.time_s[i] * 1000);
@@ -52,20 +40,20 @@ TEST(StepChart, ShowsTheAnglesOfTheAnalysisInDegreesAgainstMilliseconds) {
 }
 
 TEST(StepChart, MarksSettlingWhereTheFigureSaysAndTheBandAroundTheMove) {
-  const Chart chart = step_chart(the_owl().input());
-  const double settle_s = the_owl().analysis.value("pan.step.settle_time").value();
+  const Chart chart = step_chart(shown().input);
+  const double settle_s = shown().analysis.value("pan.step.settle_time").value();
   const auto mark = std::find_if(chart.marks.begin(), chart.marks.end(), [](const Mark& m) {
     return m.kind == Mark::Kind::upright && m.axis == Axis::pan;
   });
   ASSERT_NE(mark, chart.marks.end());
   EXPECT_DOUBLE_EQ(mark->x, settle_s * 1000);
-  const AxisCurves& curves = the_owl().analysis.of(Axis::pan);
+  const AxisCurves& curves = shown().analysis.of(Axis::pan);
   EXPECT_DOUBLE_EQ(chart.bands.front().range.hi,
                    curves.move_rad * kDegPerRad + curves.band_rad * kDegPerRad);
 }
 
 TEST(StepChart, ShowsWhatLimitsTheStepInStripsOfWordsUntilItSettles) {
-  const Chart chart = step_chart(the_owl().input());
+  const Chart chart = step_chart(shown().input);
   for (const Axis axis : kAxes) {
     double at = 0;
     QString last;
@@ -76,20 +64,20 @@ TEST(StepChart, ShowsWhatLimitsTheStepInStripsOfWordsUntilItSettles) {
       at = stretch.range.hi;
       last = stretch.text;
     }
-    const auto settle = the_owl().analysis.value(std::string(name_of(axis)) + ".step.settle_time");
+    const auto settle = shown().analysis.value(std::string(name_of(axis)) + ".step.settle_time");
     EXPECT_DOUBLE_EQ(at, settle.value() * 1000);
     EXPECT_TRUE(chart.readings.join('|').contains(
-        QString::fromStdString(the_owl().analysis.limits_of(axis).sentence)));
+        QString::fromStdString(shown().analysis.limits_of(axis).sentence)));
   }
   EXPECT_LT(chart.y.lo, -5) << "room for two rows below the angle";
 }
 
 TEST(StepChart, GivesEachLimitAWordAndAHatchingOfItsOwn) {
-  Analysis analysis = the_owl().analysis;
+  Analysis analysis = shown().analysis;
   auto& step = analysis.limits[0].step;
   step.clear();
   for (std::size_t i = 0; i < kMoveLimits; ++i) step.insert(step.end(), 100, MoveLimit(i));
-  PlotInput input = the_owl().input();
+  PlotInput input = shown().input;
   input.now = &analysis;
   input.only = Axis::pan;
   const Chart chart = step_chart(input);
@@ -103,7 +91,7 @@ TEST(StepChart, GivesEachLimitAWordAndAHatchingOfItsOwn) {
 }
 
 TEST(StepChart, HasAKeyThatNamesEachHatchingOnceAndFindsRoomBesideTheTitleOfX) {
-  const Chart chart = step_chart(the_owl().input());
+  const Chart chart = step_chart(shown().input);
   const QVector<Stretch> key = hatching_key(chart);
   QStringList words;
   for (const Stretch& entry : key) {
@@ -134,7 +122,7 @@ TEST(StepChart, HasAKeyThatNamesEachHatchingOnceAndFindsRoomBesideTheTitleOfX) {
 }
 
 TEST(StepChart, SaysWhatIsMissingInsteadOfAnEmptyPlot) {
-  Rig rig = the_owl().rig;
+  Rig rig = shown().rig;
   for (const Axis axis : kAxes) rig.axis(axis).motor.rotor_inertia_kgm2 = {};
   const Analysis analysis = analyse(rig, {.remedies = false});
   PlotInput input;
@@ -146,7 +134,7 @@ TEST(StepChart, SaysWhatIsMissingInsteadOfAnEmptyPlot) {
 }
 
 TEST(StepChart, SaysThatAnAxisNeverSettlesAndStillShowsTheMove) {
-  Rig rig = the_owl().rig;
+  Rig rig = shown().rig;
   rig.tilt.gearbox.backlash_rad = si_quantity(0.05);  // far wider than the band
   const Analysis analysis = analyse(rig, {.remedies = false});
   ASSERT_FALSE(analysis.value("tilt.step.settle_time"));
@@ -161,8 +149,8 @@ TEST(StepChart, SaysThatAnAxisNeverSettlesAndStillShowsTheMove) {
 }
 
 TEST(StepChart, KeepsTheOldCurveAsAGhost) {
-  PlotInput input = the_owl().input();
-  input.ghost = &the_owl().analysis;
+  PlotInput input = shown().input;
+  input.ghost = &shown().analysis;
   const Chart chart = step_chart(input);
   EXPECT_EQ(chart.series.size(), 4);
   EXPECT_EQ(chart.series.front().line, Line::ghost);
@@ -177,33 +165,33 @@ TEST(RatioChart, LeavesAGapWhereARatioNeverSettlesAndMarksThePresentOne) {
     sweep.band_least = 8;
     sweep.band_most = 12;
   }
-  PlotInput input = the_owl().input();
+  PlotInput input = shown().input;
   input.sweeps = &sweeps;
   const Chart chart = ratio_chart(input);
   const Series settled = series_named(chart, "Pan settled");
   EXPECT_DOUBLE_EQ(settled.y[0], 150);
   EXPECT_TRUE(std::isnan(settled.y[1]));
   EXPECT_EQ(chart.bands.front().range, (Range{8, 12}));
-  const double ratio = the_owl().rig.pan.gearbox.ratio.value();
+  const double ratio = shown().rig.pan.gearbox.ratio.value();
   EXPECT_TRUE(std::any_of(chart.marks.begin(), chart.marks.end(), [ratio](const Mark& m) {
     return m.kind == Mark::Kind::upright && m.x == ratio;
   }));
 }
 
 TEST(TorqueChart, DrawsBrakingBelowZeroAndTheStepAsAPathOverTime) {
-  const Chart chart = torque_speed_chart(the_owl().input());
-  const EnvelopeCurve& envelope = the_owl().analysis.of(Axis::pan).envelope;
+  const Chart chart = torque_speed_chart(shown().input);
+  const EnvelopeCurve& envelope = shown().analysis.of(Axis::pan).envelope;
   EXPECT_DOUBLE_EQ(series_named(chart, "Pan driving limit").y[0], envelope.driving_Nm[0]);
   EXPECT_DOUBLE_EQ(series_named(chart, "Pan braking limit").y[0], -envelope.braking_Nm[0]);
   const Series path = series_named(chart, "Pan step");
   ASSERT_TRUE(path.is_path());
-  EXPECT_DOUBLE_EQ(path.y[100], the_owl().analysis.of(Axis::pan).step_output_torque_Nm[100]);
+  EXPECT_DOUBLE_EQ(path.y[100], shown().analysis.of(Axis::pan).step_output_torque_Nm[100]);
 }
 
 TEST(TravelSpeedChart, MarksBothEndsWithBrakingCurvesThatMeetTheLimits) {
-  const Chart chart = travel_speed_chart(the_owl().input());
+  const Chart chart = travel_speed_chart(shown().input);
   EXPECT_EQ(chart.series.size(), 8);
-  const Travel& travel = the_owl().analysis.of(Axis::tilt).travel;
+  const Travel& travel = shown().analysis.of(Axis::tilt).travel;
   const double soft_deg = end_angle_rad(travel, *travel.soft_rad, End::most) * kDegPerRad;
   const Series forward = series_named(chart, "Tilt forward to soft limit");
   EXPECT_DOUBLE_EQ(forward.x.back(), soft_deg);
@@ -222,7 +210,7 @@ TEST(TravelSpeedChart, MarksBothEndsWithBrakingCurvesThatMeetTheLimits) {
 }
 
 TEST(TravelSpeedChart, SaysWhyAnAxisHasNone) {
-  Rig rig = the_owl().rig;
+  Rig rig = shown().rig;
   rig.pan.stops = {};
   rig.pan.stops.presence = Presence::none;
   rig.tilt.stops.soft_inset_rad = {};
@@ -237,8 +225,8 @@ TEST(TravelSpeedChart, SaysWhyAnAxisHasNone) {
 }
 
 TEST(BothChart, ShowsWhatEachAxisDoesWhileItHoldsAndMarksTheLargest) {
-  const Chart chart = chart_of(PlotKind::both, the_owl().input());
-  const Coupling& coupling = the_owl().analysis.coupling;
+  const Chart chart = chart_of(PlotKind::both, shown().input);
+  const Coupling& coupling = shown().analysis.coupling;
   const Series series = series_named(chart, "Tilt while Pan moves");
   const Trace& trace = coupling.holding(Axis::tilt).trace.of(Axis::tilt);
   ASSERT_EQ(series.y.size(), qsizetype(trace.angle_rad.size()));
@@ -253,7 +241,7 @@ TEST(BothChart, ShowsWhatEachAxisDoesWhileItHoldsAndMarksTheLargest) {
 }
 
 TEST(BothChart, SaysWhyItIsEmpty) {
-  Rig rig = the_owl().rig;
+  Rig rig = shown().rig;
   PlotInput input;
   input.rig = &rig;
   const Analysis quick = analyse(rig, {.quick = true});
@@ -266,8 +254,8 @@ TEST(BothChart, SaysWhyItIsEmpty) {
 }
 
 TEST(BodeChart, ShowsTheResponsesOfTheAnalysisInDecibelsAndDegreesAgainstHertz) {
-  const Chart gain = gain_chart(the_owl().input()), phase = phase_chart(the_owl().input());
-  const FrequencyResponse& response = the_owl().analysis.response[0];
+  const Chart gain = gain_chart(shown().input), phase = phase_chart(shown().input);
+  const FrequencyResponse& response = shown().analysis.response[0];
   ASSERT_GT(response.w_radps.size(), 100U);
   const Series& speed = series_named(gain, "Pan speed loop");
   const Series& turned = series_named(phase, "Pan speed loop");
@@ -284,26 +272,29 @@ TEST(BodeChart, ShowsTheResponsesOfTheAnalysisInDecibelsAndDegreesAgainstHertz) 
 }
 
 TEST(BodeChart, MarksCrossoversMarginsResonancesAndTheEndOfTheControlRate) {
-  const Chart gain = gain_chart(the_owl().input());
-  const double crossover_Hz = the_owl().analysis.value("pan.loop.crossover").value() / (2 * M_PI);
+  const Chart gain = gain_chart(shown().input);
+  const double crossover_Hz = shown().analysis.value("pan.loop.crossover").value() / (2 * M_PI);
   const auto has = [&](Mark::Kind kind, double x) {
     return std::any_of(gain.marks.begin(), gain.marks.end(), [&](const Mark& m) {
       return m.kind == kind && m.axis == Axis::pan && std::abs(m.x / x - 1) < 1e-9;
     });
   };
   EXPECT_TRUE(has(Mark::Kind::upright, crossover_Hz));
-  EXPECT_TRUE(has(Mark::Kind::upright,
-                  the_owl().analysis.value("pan.loop.resonance").value() / (2 * M_PI)));
-  EXPECT_TRUE(has(Mark::Kind::point,
-                  the_owl().analysis.response[0].speed_gain_margin_at_radps / (2 * M_PI)));
+  EXPECT_TRUE(
+      has(Mark::Kind::upright, shown().analysis.value("pan.loop.resonance").value() / (2 * M_PI)));
+  EXPECT_TRUE(
+      has(Mark::Kind::point, shown().analysis.response[0].speed_gain_margin_at_radps / (2 * M_PI)));
   ASSERT_EQ(gain.bands.size(), 1);
   EXPECT_NEAR(gain.bands[0].range.lo, 4000, 1e-6);
-  EXPECT_TRUE(gain.readings.join(' ').contains("of delay left"))
-      << gain.readings.join('|').toStdString();
+  const QString readings = gain.readings.join('|');
+  EXPECT_TRUE(readings.contains("of delay left")) << readings.toStdString();
+  const auto resonance = shown().analysis.value("pan.loop.resonance");
+  EXPECT_TRUE(readings.contains("Pan resonance at " + format_value(resonance, "rad/s", "Hz")))
+      << readings.toStdString();
 }
 
 TEST(BodeChart, SaysThatAnUnstableLoopHasNoClosedResponse) {
-  Rig rig = the_owl().rig;
+  Rig rig = shown().rig;
   rig.pan.loop.speed_gain_Nmsprad = si_quantity(60);
   const Analysis analysis = analyse(rig, {.remedies = false});
   PlotInput input;
@@ -335,15 +326,15 @@ TEST(Reason, NamesFieldsByTheirLabels) {
 }
 
 TEST(InertiaShares, AddUpToTheFiguresOfLoadAndRotor) {
-  const Rig rig = with_defaults(the_owl().rig);
+  const Rig rig = with_defaults(shown().rig);
   for (const Axis axis : kAxes) {
     const auto shares = inertia_shares(rig, axis);
     ASSERT_TRUE(shares);
     double sum = 0;
     for (const InertiaShare& share : *shares) sum += share.inertia_kgm2;
     const std::string name = name_of(axis);
-    const double figures = the_owl().analysis.value(name + ".inertia.load").value() +
-                           the_owl().analysis.value(name + ".inertia.rotor_reflected").value();
+    const double figures = shown().analysis.value(name + ".inertia.load").value() +
+                           shown().analysis.value(name + ".inertia.rotor_reflected").value();
     EXPECT_NEAR(sum / figures, 1, 1e-12);
     EXPECT_TRUE(std::is_sorted(shares->begin(), shares->end(), [](const auto& a, const auto& b) {
       return a.inertia_kgm2 > b.inertia_kgm2;
@@ -352,7 +343,7 @@ TEST(InertiaShares, AddUpToTheFiguresOfLoadAndRotor) {
 }
 
 TEST(InertiaShares, AreEmptyWhereAMassIsMissing) {
-  Rig rig = with_defaults(the_owl().rig);
+  Rig rig = with_defaults(shown().rig);
   rig.on_tilt.front().mass_kg = {};
   EXPECT_FALSE(inertia_shares(rig, Axis::pan));
 }

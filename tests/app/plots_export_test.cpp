@@ -10,25 +10,13 @@
 #include "app/plots/chart_plot.h"
 #include "app/plots/csv.h"
 #include "app/plots/plot_export.h"
-#include "tests/support/owl_rig.h"
+#include "tests/app/plots_support.h"
 
 /// What plots write: pictures of a size on paper, and tables that another program can read.
 namespace gazewright {
 namespace {
 
-struct Shown {
-  Rig rig = tests::owl();
-  Analysis analysis = analyse(rig, {.remedies = false});
-  PlotInput input;
-  Shown() {
-    input.rig = &rig;
-    input.now = &analysis;
-  }
-};
-const Shown& shown() {
-  static const Shown all;
-  return all;
-}
+using tests::shown;
 
 std::unique_ptr<PlotView> shown_plot(PlotKind kind) {
   auto plot = make_plot(kind);

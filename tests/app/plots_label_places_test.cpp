@@ -48,6 +48,16 @@ TEST(LabelPlaces, NoWordLiesOverAnother) {
   }
 }
 
+TEST(LabelPlaces, InALowPlotOnlyTheWordsThatFindRoomInItsUpperHalfStandBesideTheirLines) {
+  LabelPlaces places(QRectF(40, 20, 400, 70));  // half of it is 35 high, two words and 5
+  EXPECT_DOUBLE_EQ(places.placeBeside(100, kWord).top(), 21);
+  EXPECT_DOUBLE_EQ(places.placeBeside(100, kWord).top(), 36);
+  EXPECT_TRUE(places.placeBeside(100, kWord).isEmpty());
+  EXPECT_FALSE(places.placeBeside(200, kWord).isEmpty()) << "what is left out takes no room";
+  LabelPlaces lowest(QRectF(40, 20, 400, 20));
+  EXPECT_FALSE(lowest.placeBeside(100, kWord).isEmpty()) << "one of them always finds room";
+}
+
 TEST(LabelPlaces, AWordThatHangsOverATakenPlaceMovesUp) {
   LabelPlaces places(kArea);
   const QRectF low = places.place({200, 150}, kWord, Qt::AlignHCenter | Qt::AlignBottom);

@@ -12,25 +12,13 @@
 #include "app/plots/csv.h"
 #include "app/plots/stacked_plot.h"
 #include "app/plots/view_history.h"
-#include "tests/support/owl_rig.h"
+#include "tests/app/plots_support.h"
 
 /// Cursors, views, lines and gaps of the plots with axes.
 namespace gazewright {
 namespace {
 
-struct Shown {
-  Rig rig = tests::owl();
-  Analysis analysis = analyse(rig, {.remedies = false});
-  PlotInput input;
-  Shown() {
-    input.rig = &rig;
-    input.now = &analysis;
-  }
-};
-const Shown& shown() {
-  static const Shown all;
-  return all;
-}
+using tests::shown;
 
 std::unique_ptr<PlotView> shown_plot(PlotKind kind) {
   auto plot = make_plot(kind);

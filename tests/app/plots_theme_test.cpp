@@ -1,6 +1,5 @@
 #include <gtest/gtest.h>
 
-#include "app/plots/dark_contrast.h"
 #include "app/plots/theme.h"
 
 namespace gazewright {

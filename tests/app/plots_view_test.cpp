@@ -8,24 +8,12 @@
 
 #include "app/plots/chart_plot.h"
 #include "app/plots/thin_lines.h"
-#include "tests/support/owl_rig.h"
+#include "tests/app/plots_support.h"
 
 namespace gazewright {
 namespace {
 
-struct Shown {
-  Rig rig = tests::owl();
-  Analysis analysis = analyse(rig, {.remedies = false});
-  PlotInput input;
-  Shown() {
-    input.rig = &rig;
-    input.now = &analysis;
-  }
-};
-const Shown& shown() {
-  static const Shown all;
-  return all;
-}
+using tests::shown;
 
 std::unique_ptr<ChartPlot> step_plot() {
   auto plot = std::make_unique<ChartPlot>(PlotKind::step, nullptr);
