@@ -1,12 +1,12 @@
 #include "core/shelf/shelf.h"
 
 #include <algorithm>
-#include <cstdlib>
 #include <tuple>
 
 #include "core/files/file_text.h"
 #include "core/files/part_file.h"
 #include "core/files/system_words.h"
+#include "core/files/user_folder.h"
 
 namespace gazewright {
 namespace {
@@ -86,15 +86,7 @@ std::vector<std::size_t> Shelf::of(PartKind kind) const {
   return indices;
 }
 
-fs::path usual_shelf_folder() {
-  // The XDG base directory specification: a relative path is to be ignored.
-  const char* data = std::getenv("XDG_DATA_HOME");
-  if (data != nullptr && fs::path(data).is_absolute()) return fs::path(data) / "gazewright/shelf";
-  const char* home = std::getenv("HOME");
-  return home != nullptr && fs::path(home).is_absolute()
-             ? fs::path(home) / ".local/share/gazewright/shelf"
-             : fs::path();
-}
+fs::path usual_shelf_folder() { return user_folder("shelf"); }
 
 Shelf built_in_shelf() {
   Shelf shelf;

@@ -1,6 +1,5 @@
 #include <gtest/gtest.h>
 
-#include <cstdlib>
 #include <filesystem>
 #include <fstream>
 
@@ -13,6 +12,7 @@
 #include "core/rig/fields.h"
 #include "core/travel/tab_material.h"
 #include "core/travel/wire.h"
+#include "tests/support/environment.h"
 #include "tests/support/tol.h"
 
 namespace gazewright {
@@ -180,16 +180,19 @@ TEST_F(OwnFiles, TheValuesThatARigRestsOnAreListedWithTheirSource) {
 
 TEST(OwnDataFolder, FollowsTheDesktopsRule) {
   // Source: XDG Base Directory Specification: a relative path is ignored.
-  const char* before = std::getenv("XDG_DATA_HOME");
-  const std::string kept = before == nullptr ? "" : before;
-  setenv("XDG_DATA_HOME", "/some/where", 1);
+  const tests::Environment data("XDG_DATA_HOME", "/some/where");
   EXPECT_EQ(own_data_folder(), "/some/where/gazewright/data");
-  setenv("XDG_DATA_HOME", "some/where", 1);
-  EXPECT_TRUE(own_data_folder().string().ends_with("/.local/share/gazewright/data"));
-  if (before == nullptr)
-    unsetenv("XDG_DATA_HOME");
-  else
-    setenv("XDG_DATA_HOME", kept.c_str(), 1);
+  const tests::Environment relative("XDG_DATA_HOME", "some/where");
+  const tests::Environment home("HOME", "/home/maker");
+  EXPECT_EQ(own_data_folder(), "/home/maker/.local/share/gazewright/data");
+}
+
+TEST(OwnDataFolder, WithoutAHomeThereIsNone) {
+  const tests::Environment data("XDG_DATA_HOME", "");
+  const tests::Environment home("HOME", "");
+  EXPECT_EQ(own_data_folder(), "");
+  EXPECT_TRUE(load_own_data({}).files.empty());
+  EXPECT_TRUE(load_own_data({}).faults.empty());
 }
 
 }  // namespace
