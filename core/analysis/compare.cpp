@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cctype>
 
+#include "core/analysis/context.h"
+
 namespace gazewright {
 namespace {
 
@@ -53,13 +55,6 @@ void mark_best(CompareRow& row, Better better) {
   for (CompareCell& cell : row.cells) cell.is_best = cell.value == best;
 }
 
-std::string with_axis(std::string_view id, Axis axis) {
-  std::string text(id);
-  if (const auto at = text.find("<axis>"); at != std::string::npos)
-    text.replace(at, 6, name_of(axis));
-  return text;
-}
-
 std::string axis_label(std::string_view id, std::string_view label) {
   std::string text(label);
   const bool is_pan = id.starts_with("pan."), is_tilt = id.starts_with("tilt.");
@@ -97,7 +92,7 @@ std::vector<CompareRow> main_figures(const Designs& designs) {
   for (const HeadlineFigure& headline : kHeadlines) {
     for (const Axis axis : kAxes) {
       if (axis == Axis::tilt && !headline.id.starts_with('<')) continue;
-      if (auto row = figure_row(designs, with_axis(headline.id, axis), headline.better))
+      if (auto row = figure_row(designs, for_axis(headline.id, axis), headline.better))
         rows.push_back(std::move(*row));
     }
   }
@@ -107,7 +102,7 @@ std::vector<CompareRow> main_figures(const Designs& designs) {
 std::optional<Better> better_of(std::string_view id) {
   for (const HeadlineFigure& headline : kHeadlines)
     for (const Axis axis : kAxes)
-      if (with_axis(headline.id, axis) == id) return headline.better;
+      if (for_axis(headline.id, axis) == id) return headline.better;
   return std::nullopt;
 }
 
