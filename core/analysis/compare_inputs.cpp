@@ -181,8 +181,8 @@ void add_structure(Gatherer& gatherer, const Rig& rig) {
   add_shapes("on_tilt", rig.on_tilt);
   std::string path;
   for (const PathPoint& point : rig.tracking.path)
-    path += digits(point.time_s.value()) + digits(point.pan_rad.value()) +
-            digits(point.tilt_rad.value());
+    path += digits(point.time_s.value()) + ' ' + digits(point.pan_rad.value()) + ' ' +
+            digits(point.tilt_rad.value()) + '\n';
   gatherer.add_words("tracking.path", "Path", std::to_string(rig.tracking.path.size()) + " points");
   gatherer.inputs.back().in_force = path;
 }
