@@ -5,6 +5,7 @@
 
 #include "core/files/file_text.h"
 #include "core/files/part_file.h"
+#include "core/files/spelling.h"
 #include "core/files/system_words.h"
 #include "core/files/user_folder.h"
 
@@ -40,11 +41,9 @@ std::vector<fs::path> yaml_files(const fs::path& folder, std::error_code& fault)
 std::string file_name_of(std::string_view name) {
   constexpr std::size_t kLongest = 60;
   std::string text;
-  for (const char c : name.substr(0, kLongest)) {
-    const bool is_upper = c >= 'A' && c <= 'Z';
-    const bool is_kept = (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || is_upper;
-    if (is_kept)
-      text += is_upper ? static_cast<char>(c - 'A' + 'a') : c;
+  for (const char c : in_small_letters(name.substr(0, kLongest))) {
+    if ((c >= 'a' && c <= 'z') || (c >= '0' && c <= '9'))
+      text += c;
     else if (!text.empty() && text.back() != '-')
       text += '-';
   }
