@@ -90,6 +90,23 @@ TEST_F(OwnFiles, ChangeTheValuesThatTheyStateAndKeepTheOthers) {
   EXPECT_EQ(wire_rules().most_drop, 0.03);
 }
 
+TEST_F(OwnFiles, ABearingTableIsNeverLeftEmpty) {
+  std::string moved, alike;
+  for (int i = 1; i <= 9; ++i) {
+    const std::string row = "radial " + std::to_string(i);
+    moved += row + ": {angle: 15 deg, source: a}\n";
+    alike += row + ": {load: 1, source: a}\n";
+  }
+  const AxialFactors shipped = ball_factors(0, 0.172);
+  write("bearings.yaml", moved.c_str());
+  EXPECT_EQ(use().size(), 9u);
+  EXPECT_EQ(ball_factors(0, 0.172).Y, shipped.Y);
+  write("bearings.yaml", alike.c_str());
+  ASSERT_TRUE(use().empty());
+  EXPECT_EQ(ball_factors(0, 0.172).Y, shipped.Y) << "of rows for the same load the first counts";
+  EXPECT_EQ(ball_factors(0, 6.89).Y, shipped.Y);
+}
+
 TEST_F(OwnFiles, AMaterialOfOnesOwnServesArmBracketAndTab) {
   write("materials.yaml",
         "My Carbon: {strength: 80 MPa, modulus: 9 GPa, softening: 110 degC, source: bars}\n");
