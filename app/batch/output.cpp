@@ -6,7 +6,6 @@
 #include <cstdio>
 #include <cstring>
 
-#include "core/files/rig_file.h"
 #include "core/units/units.h"
 
 namespace gazewright::batch {
@@ -80,6 +79,13 @@ int complain(std::string_view problem, std::string_view fix, int status) {
 int complain_of_missing(std::string_view what, std::string_view because) {
   return complain("the rig cannot give " + std::string(what) + ": it " + std::string(because),
                   "add the missing values to the rig file", kBadRig);
+}
+
+void tell(const std::vector<Diagnostic>& diagnostics) {
+  for (const Diagnostic& diagnostic : diagnostics) {
+    const std::string text = to_text(diagnostic) + '\n';
+    std::fwrite(text.data(), 1, text.size(), stderr);
+  }
 }
 
 }  // namespace gazewright::batch

@@ -5,6 +5,8 @@
 #include <string_view>
 #include <vector>
 
+#include "core/files/rig_file.h"
+
 /// Text out of the program: numbers that mean the same in every locale, and writes that are
 /// checked.
 namespace gazewright::batch {
@@ -50,5 +52,7 @@ int write_text(const std::string& file, std::string_view text);
 int complain(std::string_view problem, std::string_view fix, int status);
 /// The rig lacks what `what` needs: "the rig cannot give a track: it needs camera.columns".
 int complain_of_missing(std::string_view what, std::string_view because);
+/// Each with its place and mend on standard error.
+void tell(const std::vector<Diagnostic>& diagnostics);
 
 }  // namespace gazewright::batch

@@ -49,13 +49,6 @@ int run_verb(const Rig& rig, const Command& command) {
   return kUsage;
 }
 
-void tell(const std::vector<Diagnostic>& diagnostics) {
-  for (const Diagnostic& diagnostic : diagnostics) {
-    const std::string text = to_text(diagnostic) + '\n';
-    std::fwrite(text.data(), 1, text.size(), stderr);
-  }
-}
-
 int run_command(const Command& command) {
   const OwnData own =
       load_own_data(command.data.empty() ? own_data_folder() : std::filesystem::path(command.data));

@@ -1,7 +1,6 @@
 #include "core/shelf/shelf.h"
 
 #include <algorithm>
-#include <cstdio>
 
 #include "app/batch/output.h"
 #include "app/batch/shelf_choice.h"
@@ -48,10 +47,7 @@ std::optional<Shelf> chosen_shelf(const Command& command) {
   }
   Shelf shelf = load_shelf(command.shelf.empty() ? usual_shelf_folder()
                                                  : std::filesystem::path(command.shelf));
-  for (const Diagnostic& problem : shelf.problems) {
-    const std::string text = to_text(problem) + '\n';
-    std::fwrite(text.data(), 1, text.size(), stderr);
-  }
+  tell(shelf.problems);
   return shelf;
 }
 

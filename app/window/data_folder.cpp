@@ -58,6 +58,11 @@ void tell_own_data(MessageBar& messages, const std::vector<Diagnostic>& faults) 
 }
 
 void open_data_folder(const QString& folder, MessageBar& messages) {
+  if (folder.isEmpty()) {
+    messages.showFault(
+        tr("There is no home folder for data files; set XDG_DATA_HOME to a folder of yours"));
+    return;
+  }
   const QDir dir(folder);
   if (!dir.mkpath(QStringLiteral("."))) {
     messages.showFault(

@@ -3,6 +3,7 @@
 #include "core/analysis/budget_values.h"
 #include "core/analysis/checks.h"
 #include "core/analysis/say.h"
+#include "core/files/spelling.h"
 
 namespace gazewright {
 namespace {
@@ -24,9 +25,8 @@ std::string largest_of(const Budget& all) {
   if (!(sum > 0)) return "nothing makes it point amiss";
   std::string text = "most of it: ";
   for (std::size_t i = 0; i < 2 && squares[i].first > 0; ++i) {
-    std::string name(squares[i].second);
-    name[0] = static_cast<char>(std::tolower(static_cast<unsigned char>(name[0])));
-    text += (i > 0 ? ", " : "") + name + " " + say_percent(squares[i].first / sum);
+    text += (i > 0 ? ", " : "") + with_small_first_letter(squares[i].second) + " " +
+            say_percent(squares[i].first / sum);
   }
   return text;
 }

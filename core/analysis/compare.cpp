@@ -1,7 +1,9 @@
 #include "core/analysis/compare.h"
 
 #include <algorithm>
-#include <cctype>
+
+#include "core/analysis/context.h"
+#include "core/files/spelling.h"
 
 namespace gazewright {
 namespace {
@@ -53,19 +55,10 @@ void mark_best(CompareRow& row, Better better) {
   for (CompareCell& cell : row.cells) cell.is_best = cell.value == best;
 }
 
-std::string with_axis(std::string_view id, Axis axis) {
-  std::string text(id);
-  if (const auto at = text.find("<axis>"); at != std::string::npos)
-    text.replace(at, 6, name_of(axis));
-  return text;
-}
-
 std::string axis_label(std::string_view id, std::string_view label) {
-  std::string text(label);
   const bool is_pan = id.starts_with("pan."), is_tilt = id.starts_with("tilt.");
-  if (!is_pan && !is_tilt) return text;
-  text.front() = static_cast<char>(std::tolower(static_cast<unsigned char>(text.front())));
-  return (is_pan ? "Pan: " : "Tilt: ") + text;
+  if (!is_pan && !is_tilt) return std::string(label);
+  return (is_pan ? "Pan: " : "Tilt: ") + with_small_first_letter(label);
 }
 
 /// Empty where no design has the figure.
@@ -97,7 +90,7 @@ std::vector<CompareRow> main_figures(const Designs& designs) {
   for (const HeadlineFigure& headline : kHeadlines) {
     for (const Axis axis : kAxes) {
       if (axis == Axis::tilt && !headline.id.starts_with('<')) continue;
-      if (auto row = figure_row(designs, with_axis(headline.id, axis), headline.better))
+      if (auto row = figure_row(designs, for_axis(headline.id, axis), headline.better))
         rows.push_back(std::move(*row));
     }
   }
@@ -107,7 +100,7 @@ std::vector<CompareRow> main_figures(const Designs& designs) {
 std::optional<Better> better_of(std::string_view id) {
   for (const HeadlineFigure& headline : kHeadlines)
     for (const Axis axis : kAxes)
-      if (with_axis(headline.id, axis) == id) return headline.better;
+      if (for_axis(headline.id, axis) == id) return headline.better;
   return std::nullopt;
 }
 
@@ -129,12 +122,8 @@ std::vector<CompareRow> all_figures(const Designs& designs) {
 bool is_compared(const Finding& finding) { return finding.id != "gearboxes.swap"; }
 
 std::string title_of(const Finding& finding) {
-  std::string what = finding.what;
-  if (finding.axis)
-    what = std::string(*finding.axis == Axis::pan ? "Pan: " : "Tilt: ") +
-           static_cast<char>(std::tolower(static_cast<unsigned char>(what.front()))) +
-           what.substr(1);
-  return what;
+  if (!finding.axis) return finding.what;
+  return (*finding.axis == Axis::pan ? "Pan: " : "Tilt: ") + with_small_first_letter(finding.what);
 }
 
 CompareRow count_row(const Designs& designs, Verdict verdict) {

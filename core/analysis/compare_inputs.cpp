@@ -5,6 +5,7 @@
 #include <map>
 
 #include "core/analysis/compare.h"
+#include "core/files/spelling.h"
 #include "core/rig/fields.h"
 
 /// Which inputs of several designs differ.
@@ -90,13 +91,10 @@ std::string part_of(const std::string& id) {
 }
 
 std::string label_of(const std::string& id, std::string_view label) {
-  std::string text(label);
   std::string part = part_of(id);
-  if (part.empty()) return text + coordinate_of(id);
-  const auto at = [](std::string& word) -> char& { return word.front(); };
-  at(part) = static_cast<char>(std::toupper(static_cast<unsigned char>(at(part))));
-  at(text) = static_cast<char>(std::tolower(static_cast<unsigned char>(at(text))));
-  return part + ": " + text + coordinate_of(id);
+  if (part.empty()) return std::string(label) + coordinate_of(id);
+  part.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(part.front())));
+  return part + ": " + with_small_first_letter(label) + coordinate_of(id);
 }
 
 /// Alike for values that differ by rounding only.
@@ -181,8 +179,8 @@ void add_structure(Gatherer& gatherer, const Rig& rig) {
   add_shapes("on_tilt", rig.on_tilt);
   std::string path;
   for (const PathPoint& point : rig.tracking.path)
-    path += digits(point.time_s.value()) + digits(point.pan_rad.value()) +
-            digits(point.tilt_rad.value());
+    path += digits(point.time_s.value()) + ' ' + digits(point.pan_rad.value()) + ' ' +
+            digits(point.tilt_rad.value()) + '\n';
   gatherer.add_words("tracking.path", "Path", std::to_string(rig.tracking.path.size()) + " points");
   gatherer.inputs.back().in_force = path;
 }

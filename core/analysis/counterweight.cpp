@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <array>
-#include <cctype>
 #include <cmath>
 #include <numbers>
 
@@ -11,6 +10,7 @@
 #include "core/analysis/inputs.h"
 #include "core/analysis/say.h"
 #include "core/analysis/swap.h"
+#include "core/files/spelling.h"
 #include "core/rig/fields.h"
 #include "core/units/units.h"
 
@@ -117,10 +117,7 @@ std::optional<double> gravity_left_Nm(const Rig& rig, Axis axis) {
 }  // namespace
 
 bool is_counterweight(const Body& body) {
-  std::string name = body.name;
-  std::ranges::transform(name, name.begin(),
-                         [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
-  return name.find("counterweight") != std::string::npos;
+  return in_small_letters(body.name).find("counterweight") != std::string::npos;
 }
 
 Rig with_new_counterweight(const Rig& rig, Axis axis) {

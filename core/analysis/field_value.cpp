@@ -1,10 +1,10 @@
 #include "core/analysis/field_value.h"
 
 #include <algorithm>
-#include <cctype>
 #include <cmath>
 
 #include "core/analysis/say.h"
+#include "core/files/spelling.h"
 #include "core/units/units.h"
 
 namespace gazewright {
@@ -20,9 +20,7 @@ double rounded_value(const FieldInfo& info, double value_si, bool up, int digits
 std::string say_field(const std::string& path, const FieldInfo& info, double value_si) {
   std::string name = path.substr(0, path.rfind('.') + 1);
   std::replace(name.begin(), name.end(), '.', ' ');
-  std::string label(info.label);
-  label[0] = static_cast<char>(std::tolower(static_cast<unsigned char>(label[0])));
-  return name + label + " " + say(value_si, info.si_unit, info.unit);
+  return name + with_small_first_letter(info.label) + " " + say(value_si, info.si_unit, info.unit);
 }
 
 }  // namespace gazewright

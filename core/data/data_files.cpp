@@ -2,7 +2,10 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <utility>
+
+#include "core/data/data_library.h"
 
 namespace gazewright {
 namespace {
@@ -48,13 +51,22 @@ std::string screw_problem(const DataRow& row) {
   return row.si("proof") > row.si("tensile") ? "its proof stress is above its tensile strength"
                                              : std::string();
 }
+/// Rows by load are those of two contact angles; without either there would be no table.
+std::string bearing_problem(const DataRow& row) {
+  const DataRow* built_in = built_in_data("bearings").find(row.name);
+  if (built_in == nullptr || row.find("load") == nullptr) return {};
+  constexpr double kRounding_rad = 1e-6;
+  return std::abs(row.si("angle") - built_in->si("angle")) <= kRounding_rad
+             ? std::string()
+             : "its angle tells which table it belongs to and cannot be changed";
+}
 
 constexpr std::array<DataFile, 10> kFiles{{{"materials", kMaterials, true, nullptr},
                                            {"threads", kThreads, true, thread_problem},
                                            {"screws", kScrews, true, screw_problem},
                                            {"insulation", kInsulation, true, nullptr},
                                            {"joints", kJoints, false, nullptr},
-                                           {"bearings", kBearings, false, nullptr},
+                                           {"bearings", kBearings, false, bearing_problem},
                                            {"wires", kWires, false, nullptr},
                                            {"cables", kCables, false, nullptr},
                                            {"duty", kDuty, false, nullptr},

@@ -24,7 +24,7 @@ struct OwnData {
   std::vector<File> files{};
   std::vector<Diagnostic> faults{};  ///< what cannot be used; the rest is used
 };
-/// $XDG_DATA_HOME/gazewright/data, or ~/.local/share/gazewright/data.
+/// $XDG_DATA_HOME/gazewright/data, or the same below ~/.local/share; empty where there is no home.
 std::filesystem::path own_data_folder();
 /// Reads the folder's files; a folder that is not there holds none. Throws nothing.
 OwnData load_own_data(const std::filesystem::path& folder);

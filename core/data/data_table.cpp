@@ -1,7 +1,6 @@
 #include "core/data/data_table.h"
 
 #include <algorithm>
-#include <cctype>
 #include <cmath>
 
 #include "core/data/data_rows.h"
@@ -21,9 +20,11 @@ std::string text_at(const YamlNode& map, std::string_view key) {
   return found != nullptr && found->is_scalar() ? found->value : std::string();
 }
 
-bool is_same_word(std::string_view a, std::string_view b) {
-  return std::ranges::equal(
-      a, b, [](unsigned char x, unsigned char y) { return std::tolower(x) == std::tolower(y); });
+template <class Rows>
+auto* row_named(Rows& rows, std::string_view name) {
+  const auto found =
+      std::ranges::find_if(rows, [&](const DataRow& row) { return is_same_word(row.name, name); });
+  return found == rows.end() ? nullptr : &*found;
 }
 
 /// Reads the values of one row and gathers what is wrong with them.
@@ -140,15 +141,9 @@ bool DataRow::is_own() const {
   return std::ranges::any_of(values, [](const auto& one) { return !one.second.own_file.empty(); });
 }
 
-const DataRow* DataTable::find(std::string_view name) const {
-  const auto found =
-      std::ranges::find_if(rows, [&](const DataRow& row) { return is_same_word(row.name, name); });
-  return found == rows.end() ? nullptr : &*found;
-}
+const DataRow* DataTable::find(std::string_view name) const { return row_named(rows, name); }
 DataRow* find_row(std::vector<DataRow>& rows, std::string_view name) {
-  const auto found =
-      std::ranges::find_if(rows, [&](const DataRow& row) { return is_same_word(row.name, name); });
-  return found == rows.end() ? nullptr : &*found;
+  return row_named(rows, name);
 }
 
 std::vector<DataRow> read_rows(std::string_view yaml, std::span<const DataColumn> columns,

@@ -1,7 +1,6 @@
 #include "core/data/materials.h"
 
 #include <algorithm>
-#include <cctype>
 
 #include "core/data/data_library.h"
 #include "core/files/spelling.h"
@@ -9,18 +8,10 @@
 namespace gazewright {
 namespace {
 
-std::string lower(std::string_view text) {
-  std::string small(text);
-  std::ranges::transform(small, small.begin(),
-                         [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
-  return small;
-}
-
 const Material* own_material(const Rig& rig, std::string_view name) {
-  const std::string wanted = lower(name);
-  const auto found =
-      std::ranges::find(rig.materials, wanted, [](const Material& m) { return lower(m.name); });
-  return found == rig.materials.end() || wanted.empty() ? nullptr : &*found;
+  const auto found = std::ranges::find_if(
+      rig.materials, [&](const Material& m) { return is_same_word(m.name, name); });
+  return found == rig.materials.end() || name.empty() ? nullptr : &*found;
 }
 
 Quantity quantity_of(const DataRow& row, std::string_view key) {
@@ -77,7 +68,7 @@ std::string material_problem(const Rig& rig, std::string_view name) {
   if (name.empty() || find_material(rig, name)) return {};
   const std::vector<std::string> names = material_names(rig);
   std::string text = "there is no material “" + std::string(name) + "”";
-  if (const std::string near = nearest_word(lower(name), names); !near.empty())
+  if (const std::string near = nearest_word(in_small_letters(name), names); !near.empty())
     text += "; did you mean " + near + "?";
   text += " There are ";
   for (std::size_t i = 0; i < names.size(); ++i) text += (i > 0 ? ", " : "") + names[i];

@@ -1,5 +1,4 @@
 #include <algorithm>
-#include <cstdlib>
 
 #include "core/data/data_files.h"
 #include "core/data/data_library.h"
@@ -7,6 +6,7 @@
 #include "core/files/file_text.h"
 #include "core/files/spelling.h"
 #include "core/files/text_check.h"
+#include "core/files/user_folder.h"
 
 /// The user's own data files, as far as they can be used.
 namespace gazewright {
@@ -94,15 +94,7 @@ void check_name(const fs::path& path, OwnData& own) {
 
 }  // namespace
 
-fs::path own_data_folder() {
-  const auto folder = [](const char* name) {
-    const char* value = std::getenv(name);  // NOLINT(concurrency-mt-unsafe): at the start only
-    return fs::path(value == nullptr ? "" : value);
-  };
-  fs::path data = folder("XDG_DATA_HOME");
-  if (!data.is_absolute()) data = folder("HOME") / ".local/share";
-  return data / "gazewright/data";
-}
+fs::path own_data_folder() { return user_folder("data"); }
 
 OwnData load_own_data(const fs::path& folder) {
   OwnData own;

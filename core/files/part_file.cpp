@@ -160,13 +160,7 @@ LoadedPart parse_part(std::string_view text, const std::string& file_name) {
   return loaded;
 }
 
-LoadedPart load_part(const std::filesystem::path& file) {
-  const auto read = file_text(file);
-  if (const auto* text = std::get_if<std::string>(&read)) return parse_part(*text, file.string());
-  LoadedPart loaded;
-  loaded.diagnostics.push_back(std::get<Diagnostic>(read));
-  return loaded;
-}
+LoadedPart load_part(const std::filesystem::path& file) { return loaded_from(file, parse_part); }
 
 std::string write_part(const ShelfPart& part) {
   Rig holder;

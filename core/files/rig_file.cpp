@@ -17,12 +17,6 @@ LoadedRig parse_rig(std::string_view text, const std::string& file_name) {
   return loaded;
 }
 
-LoadedRig load_rig(const std::filesystem::path& file) {
-  const auto read = file_text(file);
-  if (const auto* text = std::get_if<std::string>(&read)) return parse_rig(*text, file.string());
-  LoadedRig loaded;
-  loaded.diagnostics.push_back(std::get<Diagnostic>(read));
-  return loaded;
-}
+LoadedRig load_rig(const std::filesystem::path& file) { return loaded_from(file, parse_rig); }
 
 }  // namespace gazewright

@@ -4,6 +4,26 @@
 
 namespace gazewright {
 
+namespace {
+
+char small(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
+
+}  // namespace
+
+std::string in_small_letters(std::string_view text) {
+  std::string letters(text);
+  std::ranges::transform(letters, letters.begin(), small);
+  return letters;
+}
+
+std::string with_small_first_letter(std::string_view text) {
+  return in_small_letters(text.substr(0, 1)) + std::string(text.substr(text.empty() ? 0 : 1));
+}
+
+bool is_same_word(std::string_view a, std::string_view b) {
+  return std::ranges::equal(a, b, {}, small, small);
+}
+
 int edit_distance(std::string_view a, std::string_view b) {
   std::vector<int> before_last(b.size() + 1), last(b.size() + 1), row(b.size() + 1);
   for (std::size_t j = 0; j <= b.size(); ++j) last[j] = static_cast<int>(j);

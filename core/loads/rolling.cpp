@@ -72,6 +72,7 @@ const Tables& tables() {
 double mix(double a, double b, double part) { return a + part * (b - a); }
 
 /// The rows about `x` and how far it lies between them, 0 to 1; the end rows beyond the ends.
+/// @pre there is a row
 template <class Row>
 struct Between {
   const Row &low, &high;
@@ -79,6 +80,7 @@ struct Between {
 };
 template <class Row>
 Between<Row> between(std::span<const Row> rows, double Row::*key, double x) {
+  if (rows.size() == 1) return {rows[0], rows[0], 0};
   std::size_t i = 1;
   while (i + 1 < rows.size() && rows[i].*key < x) ++i;
   const Row &low = rows[i - 1], &high = rows[i];

@@ -1,8 +1,8 @@
 #include "core/shelf/carried_parts.h"
 
 #include <algorithm>
-#include <cctype>
 
+#include "core/files/spelling.h"
 #include "core/rig/fields.h"
 #include "core/units/units.h"
 
@@ -11,16 +11,9 @@ namespace {
 
 enum class Stands { not_for_it, for_it_alone, for_it_and_more };
 
-std::string lower(std::string_view text) {
-  std::string small(text);
-  std::ranges::transform(small, small.begin(),
-                         [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
-  return small;
-}
-
 Stands stands(const Body& body, Axis axis, PartKind kind) {
   if (kind != PartKind::motor && kind != PartKind::gearbox) return Stands::not_for_it;
-  const std::string name = lower(body.name), at = std::string(name_of(axis)) + " ";
+  const std::string name = in_small_letters(body.name), at = std::string(name_of(axis)) + " ";
   if (name == at + name_of(kind)) return Stands::for_it_alone;
   const bool both = name == at + "motor and gearbox" || name == at + "gearbox and motor";
   return both ? Stands::for_it_and_more : Stands::not_for_it;

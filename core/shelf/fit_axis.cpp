@@ -73,8 +73,10 @@ AxisFit axis_fit(const FitCandidate& c, const AxisLoad& load) {
                            model.gear.drag_Nm * model.gear.ratio * model.gear.efficiency;
   const double stall_Nm = stall_torque_Nm(model);
   // One that starts and cannot brake, or the other way round, cannot move either.
-  set(FitLimit::start, held_back, move ? std::max(held_back, stall_Nm) : std::min(stall_Nm, 0.0));
-  if (!move && stall_Nm < held_back) set(FitLimit::start, held_back, stall_Nm);
+  set(FitLimit::start, held_back,
+      move                   ? std::max(held_back, stall_Nm)
+      : stall_Nm < held_back ? stall_Nm
+                             : 0);
   set(FitLimit::gap, c.gap_px, c.band_px);
   set(FitLimit::time, kUnknown, kUnknown);
   set(FitLimit::rated, kUnknown, kUnknown);

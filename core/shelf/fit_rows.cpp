@@ -154,6 +154,9 @@ FitRow fit_row(const std::array<const FitCandidate*, 2>& candidates,
 void simulate_fits(Fits& fits, const Rig& rig, const Shelf& shelf, const FitOptions& options,
                    const std::stop_token& stop) {
   const std::size_t count = worth_simulating(fits, options.simulated);
+  const auto first = fits.rows.begin();
+  const auto end = first + static_cast<std::ptrdiff_t>(count);
+  const std::vector<FitRow> before(first, end);
   std::atomic<std::size_t> next = 0;
   const auto work = [&] {
     for (std::size_t i = next++; i < count && !stop.stop_requested(); i = next++)
@@ -164,10 +167,8 @@ void simulate_fits(Fits& fits, const Rig& rig, const Shelf& shelf, const FitOpti
     for (int i = 1; i < options.threads; ++i) threads.emplace_back(work);
     work();
   }
-  const auto first = fits.rows.begin();
-  const auto end = first + static_cast<std::ptrdiff_t>(count);
-  if (stop.stop_requested()) {
-    for (auto row = first; row != end; ++row) row->simulated.reset();  // it may be half of one
+  if (stop.stop_requested()) {  // what was simulated, and advised, may be half of it
+    std::ranges::copy(before, first);
     return;
   }
   compare_orders(fits, count);

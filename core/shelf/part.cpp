@@ -5,47 +5,14 @@
 
 #include "core/rig/fields.h"
 #include "core/shelf/carried_parts.h"
+#include "core/shelf/part_keys.h"
 #include "core/shelf/part_place.h"
 
 namespace gazewright {
 namespace {
 
-using Keys = std::span<const std::string_view>;
-
-/// What belongs to the place of a part, by the keys of its table.
-Keys keys_of_place(PartKind kind) {
-  static constexpr std::string_view kMotor[]{"mount_material", "mount_limit", "housing_to_mount"};
-  static constexpr std::string_view kGearbox[]{"load_at"};
-  static constexpr std::string_view kDrive[]{"speed_limit"};
-  static constexpr std::string_view kBearing[]{"kind", "spacing", "overhang", "preload", "life"};
-  static constexpr std::string_view kCable[]{
-      "routing",     "count",         "free_length",   "lay_radius", "slack",        "hub_radius",
-      "wall_radius", "anchor_radius", "moving_radius", "current",    "supply_length"};
-  static constexpr std::string_view kCamera[]{"exposure"};
-  static constexpr std::string_view kSupply[]{"bus_capacitance", "trip_voltage", "brake_resistor",
-                                              "brake_voltage",   "brake_power",  "lead_length",
-                                              "lead_conductor",  "fuse"};
-  switch (kind) {
-    case PartKind::motor:
-      return kMotor;
-    case PartKind::gearbox:
-      return kGearbox;
-    case PartKind::drive:
-      return kDrive;
-    case PartKind::bearing:
-      return kBearing;
-    case PartKind::cable:
-      return kCable;
-    case PartKind::camera:
-      return kCamera;
-    case PartKind::supply:
-      return kSupply;
-  }
-  return {};
-}
-
 template <class Fields>
-Fields merged(const Fields& at_place, Fields part, Keys of_place) {
+Fields merged(const Fields& at_place, Fields part, std::span<const std::string_view> of_place) {
   const auto stays = [&](std::string_view key) {
     return std::ranges::find(of_place, key) != of_place.end();
   };
@@ -66,26 +33,6 @@ std::string own_name(const ShelfPart::Fields& fields) {
 }
 
 }  // namespace
-
-const char* name_of(PartKind kind) {
-  switch (kind) {
-    case PartKind::motor:
-      return "motor";
-    case PartKind::gearbox:
-      return "gearbox";
-    case PartKind::drive:
-      return "drive";
-    case PartKind::bearing:
-      return "bearing";
-    case PartKind::cable:
-      return "cable";
-    case PartKind::camera:
-      return "camera";
-    case PartKind::supply:
-      return "supply";
-  }
-  return "motor";
-}
 
 std::optional<PartKind> part_kind(std::string_view path) {
   for (const PartKind kind : kPartKinds) {
@@ -111,7 +58,7 @@ Rig put_on(Rig rig, Axis axis, const ShelfPart& part) {
   std::visit(
       [&](const auto& fields) {
         auto& place = place_in(rig, axis, fields);
-        place = merged(place, fields, keys_of_place(part.kind()));
+        place = merged(place, fields, keys_of(part.kind()).of_place);
       },
       part.fields);
   if (part.kind() == PartKind::cable) rig.axis(axis).cable.presence = Presence::given;

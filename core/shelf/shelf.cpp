@@ -1,12 +1,13 @@
 #include "core/shelf/shelf.h"
 
 #include <algorithm>
-#include <cstdlib>
 #include <tuple>
 
 #include "core/files/file_text.h"
 #include "core/files/part_file.h"
+#include "core/files/spelling.h"
 #include "core/files/system_words.h"
+#include "core/files/user_folder.h"
 
 namespace gazewright {
 namespace {
@@ -40,11 +41,9 @@ std::vector<fs::path> yaml_files(const fs::path& folder, std::error_code& fault)
 std::string file_name_of(std::string_view name) {
   constexpr std::size_t kLongest = 60;
   std::string text;
-  for (const char c : name.substr(0, kLongest)) {
-    const bool is_upper = c >= 'A' && c <= 'Z';
-    const bool is_kept = (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || is_upper;
-    if (is_kept)
-      text += is_upper ? static_cast<char>(c - 'A' + 'a') : c;
+  for (const char c : in_small_letters(name.substr(0, kLongest))) {
+    if ((c >= 'a' && c <= 'z') || (c >= '0' && c <= '9'))
+      text += c;
     else if (!text.empty() && text.back() != '-')
       text += '-';
   }
@@ -86,15 +85,7 @@ std::vector<std::size_t> Shelf::of(PartKind kind) const {
   return indices;
 }
 
-fs::path usual_shelf_folder() {
-  // The XDG base directory specification: a relative path is to be ignored.
-  const char* data = std::getenv("XDG_DATA_HOME");
-  if (data != nullptr && fs::path(data).is_absolute()) return fs::path(data) / "gazewright/shelf";
-  const char* home = std::getenv("HOME");
-  return home != nullptr && fs::path(home).is_absolute()
-             ? fs::path(home) / ".local/share/gazewright/shelf"
-             : fs::path();
-}
+fs::path usual_shelf_folder() { return user_folder("shelf"); }
 
 Shelf built_in_shelf() {
   Shelf shelf;

@@ -1,8 +1,7 @@
 #include <gtest/gtest.h>
 
-#include <cstdlib>
-
 #include "tests/batch/program.h"
+#include "tests/support/environment.h"
 
 namespace gazewright::test {
 namespace {
@@ -34,19 +33,16 @@ TEST(BatchOwnData, TheDesktopsFolderIsReadAndABadFileNeverStopsTheProgram) {
   const Folder folder;
   std::filesystem::create_directories(folder.path("gazewright/data"));
   const std::string file = folder.write("gazewright/data/screws.yaml", "\"8.8\":\n  proof: 1 kg\n");
-  const char* before = std::getenv("XDG_DATA_HOME");
-  const std::string kept = before == nullptr ? "" : before;
-  setenv("XDG_DATA_HOME", folder.path("").c_str(), 1);
-  const Ran ran = run_batch({"figures", "--csv", sample("quick-newt")});
-  if (before == nullptr)
-    unsetenv("XDG_DATA_HOME");
-  else
-    setenv("XDG_DATA_HOME", kept.c_str(), 1);
+  const auto figures = [] { return run_batch({"figures", "--csv", sample("quick-newt")}); };
+  const Ran ran = [&] {
+    const tests::Environment data("XDG_DATA_HOME", folder.path(""));
+    return figures();
+  }();
   EXPECT_EQ(ran.status, 0);
   EXPECT_TRUE(ran.err.starts_with(folder.path("") + "gazewright/data/screws.yaml:2:3: error: "
                                                     "8.8.proof has no source\n  fix: "))
       << ran.err;
-  EXPECT_EQ(ran.out, run_batch({"figures", "--csv", sample("quick-newt")}).out);
+  EXPECT_EQ(ran.out, figures().out);
 }
 
 TEST(BatchOwnData, AFolderThatIsNotThereIsWrongUsage) {

@@ -1,10 +1,9 @@
 #include <gtest/gtest.h>
 
-#include <cstdlib>
-
 #include "core/files/rig_file.h"
 #include "tests/batch/json_reader.h"
 #include "tests/batch/program.h"
+#include "tests/support/environment.h"
 
 /// The verbs `shelf` and `fit`: the user's parts, and which of them fit a rig best.
 namespace gazewright::test {
@@ -25,7 +24,7 @@ gearbox: {ratio: 8, efficiency: 0.94, inertia: 6 g.cm2, backlash: 9 arcmin, stif
 
 TEST(BatchShelf, WithoutAFolderOfItsOwnListsTheBuiltInParts) {
   const Folder folder;
-  ::setenv("XDG_DATA_HOME", folder.path("data").c_str(), 1);
+  const tests::Environment data("XDG_DATA_HOME", folder.path("data"));
   const Ran summary = run_batch({"shelf"});
   EXPECT_EQ(summary.status, 0) << summary.err;
   EXPECT_NE(summary.out.find("the built-in parts\n"), std::string::npos);
@@ -34,7 +33,6 @@ TEST(BatchShelf, WithoutAFolderOfItsOwnListsTheBuiltInParts) {
   EXPECT_EQ(list.status, 0);
   EXPECT_NE(list.out.find("generic 42 mm outrunner, 100 rpm/V"), std::string::npos);
   EXPECT_FALSE(std::filesystem::exists(folder.path("data")));  // it writes nothing
-  ::unsetenv("XDG_DATA_HOME");
 }
 
 TEST(BatchShelf, ABadFileIsNamedWithItsPlaceAndLeftOut) {

@@ -50,6 +50,20 @@ TEST(Compare, ListsTheInputsThatDifferAndNoOthers) {
   EXPECT_EQ(comparison.inputs[1].id, "on_tilt[" + body + "].mass");
 }
 
+TEST(Compare, PathsWhoseNumbersOnlyReadAlikeInARowDiffer) {
+  const auto with_point = [](double time_s, double pan_rad) {
+    Rig rig = tests::owl();
+    rig.tracking.path = {{si_quantity(time_s), si_quantity(pan_rad), si_quantity(0.5)}};
+    return rig;
+  };
+  Rig rig = with_point(1, 23);
+  rig.variants.push_back({"a", "", std::make_shared<const Rig>(with_point(12, 3))});
+  const auto inputs = compare(rig, Analysis{}, {}).inputs;
+  const CompareRow* path = row(inputs, "tracking.path");
+  ASSERT_NE(path, nullptr);
+  EXPECT_TRUE(path->cells[1].differs);
+}
+
 TEST(Compare, ADefaultWrittenOutIsNoDifference) {
   Rig rig = tests::owl();
   rig.stand.sway_damping = {};

@@ -1,6 +1,5 @@
 #include <gtest/gtest.h>
 
-#include <cstdlib>
 #include <filesystem>
 #include <fstream>
 
@@ -13,6 +12,7 @@
 #include "core/rig/fields.h"
 #include "core/travel/tab_material.h"
 #include "core/travel/wire.h"
+#include "tests/support/environment.h"
 #include "tests/support/tol.h"
 
 namespace gazewright {
@@ -88,6 +88,23 @@ TEST_F(OwnFiles, ChangeTheValuesThatTheyStateAndKeepTheOthers) {
   EXPECT_EQ(material_names({}).size(), 7u);
   EXPECT_NEAR(wire_rating_A(25.4e-6 * 20), 1, tol(1e-12));
   EXPECT_EQ(wire_rules().most_drop, 0.03);
+}
+
+TEST_F(OwnFiles, ABearingTableIsNeverLeftEmpty) {
+  std::string moved, alike;
+  for (int i = 1; i <= 9; ++i) {
+    const std::string row = "radial " + std::to_string(i);
+    moved += row + ": {angle: 15 deg, source: a}\n";
+    alike += row + ": {load: 1, source: a}\n";
+  }
+  const AxialFactors shipped = ball_factors(0, 0.172);
+  write("bearings.yaml", moved.c_str());
+  EXPECT_EQ(use().size(), 9u);
+  EXPECT_EQ(ball_factors(0, 0.172).Y, shipped.Y);
+  write("bearings.yaml", alike.c_str());
+  ASSERT_TRUE(use().empty());
+  EXPECT_EQ(ball_factors(0, 0.172).Y, shipped.Y) << "of rows for the same load the first counts";
+  EXPECT_EQ(ball_factors(0, 6.89).Y, shipped.Y);
 }
 
 TEST_F(OwnFiles, AMaterialOfOnesOwnServesArmBracketAndTab) {
@@ -180,16 +197,19 @@ TEST_F(OwnFiles, TheValuesThatARigRestsOnAreListedWithTheirSource) {
 
 TEST(OwnDataFolder, FollowsTheDesktopsRule) {
   // Source: XDG Base Directory Specification: a relative path is ignored.
-  const char* before = std::getenv("XDG_DATA_HOME");
-  const std::string kept = before == nullptr ? "" : before;
-  setenv("XDG_DATA_HOME", "/some/where", 1);
+  const tests::Environment data("XDG_DATA_HOME", "/some/where");
   EXPECT_EQ(own_data_folder(), "/some/where/gazewright/data");
-  setenv("XDG_DATA_HOME", "some/where", 1);
-  EXPECT_TRUE(own_data_folder().string().ends_with("/.local/share/gazewright/data"));
-  if (before == nullptr)
-    unsetenv("XDG_DATA_HOME");
-  else
-    setenv("XDG_DATA_HOME", kept.c_str(), 1);
+  const tests::Environment relative("XDG_DATA_HOME", "some/where");
+  const tests::Environment home("HOME", "/home/maker");
+  EXPECT_EQ(own_data_folder(), "/home/maker/.local/share/gazewright/data");
+}
+
+TEST(OwnDataFolder, WithoutAHomeThereIsNone) {
+  const tests::Environment data("XDG_DATA_HOME", "");
+  const tests::Environment home("HOME", "");
+  EXPECT_EQ(own_data_folder(), "");
+  EXPECT_TRUE(load_own_data({}).files.empty());
+  EXPECT_TRUE(load_own_data({}).faults.empty());
 }
 
 }  // namespace

@@ -10,6 +10,7 @@
 #include "core/files/part_file.h"
 #include "core/rig/fields.h"
 #include "core/shelf/carried_parts.h"
+#include "tests/support/environment.h"
 #include "tests/support/owl_rig.h"
 
 namespace gazewright {
@@ -127,10 +128,10 @@ TEST(Shelf, AFolderThatCannotBeWrittenIsAProblemAndNoCrash) {
 }
 
 TEST(Shelf, TheFolderFollowsTheBaseDirectorySpecification) {
-  ::setenv("XDG_DATA_HOME", "/data/of/mine", 1);
+  const tests::Environment data("XDG_DATA_HOME", "/data/of/mine");
   EXPECT_EQ(usual_shelf_folder(), "/data/of/mine/gazewright/shelf");
-  ::setenv("XDG_DATA_HOME", "not/absolute", 1);
-  ::setenv("HOME", "/home/maker", 1);
+  const tests::Environment relative("XDG_DATA_HOME", "not/absolute");
+  const tests::Environment home("HOME", "/home/maker");
   EXPECT_EQ(usual_shelf_folder(), "/home/maker/.local/share/gazewright/shelf");
 }
 
