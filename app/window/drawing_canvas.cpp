@@ -236,7 +236,7 @@ void DrawingCanvas::paintAgain() {
 
 void DrawingCanvas::resizeEvent(QResizeEvent*) {
   for (Axis axis : kAxes) dial(axis)->setGeometry(dialRect(axis).toRect());
-  drag_.reset();
+  endDrag();  // what was taken hold of lies elsewhere now; the move so far stays
   paintAgain();
   if (std::exchange(drew_all_, hasRoomForAll()) != hasRoomForAll()) emit viewsChanged();
 }
