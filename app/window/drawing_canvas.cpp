@@ -18,7 +18,6 @@ constexpr double kDragFrom_px = 3;  // a shorter move is a press
 DrawingCanvas::DrawingCanvas()
     : theme(theme_for(ThemeKind::light)),
       dials_{new TravelDial(Axis::pan, this), new TravelDial(Axis::tilt, this)} {
-  install_drawing_accessibility();
   for (TravelDial* dial : dials_) dial->setHand(0);
   setMinimumSize(220, 160);
   setFocusPolicy(Qt::StrongFocus);
