@@ -9,6 +9,7 @@
 #include <utility>
 
 #include "app/sheet/write_sheet.h"
+#include "app/window/ask_where.h"
 #include "app/window/desktop_recent.h"
 #include "app/window/edits.h"
 #include "app/window/guide_strip.h"
@@ -24,18 +25,6 @@ namespace gazewright {
 namespace {
 
 QString rig_filter() { return MainWindow::tr("Rig files (*.rig.yaml);;All files (*)"); }
-
-/// Asks for a file to write; the dialog adds the ending and asks before it overwrites. Empty:
-/// cancelled.
-QString ask_where(QWidget* parent, const QString& title, const QString& start,
-                  const QString& filter, const char* ending) {
-  const QFileInfo place(start);
-  QFileDialog dialog(parent, title, place.absolutePath(), filter);
-  dialog.setAcceptMode(QFileDialog::AcceptSave);
-  dialog.setDefaultSuffix(QString::fromLatin1(ending));
-  dialog.selectFile(place.fileName());
-  return dialog.exec() == QDialog::Accepted ? dialog.selectedFiles().value(0) : QString();
-}
 
 QString sentence(const Diagnostic& diagnostic) {
   QString text = QString::fromStdString(diagnostic.problem);
@@ -132,7 +121,8 @@ bool MainWindow::saveAs() {
   const QString start = document_.file().isEmpty()
                             ? QDir(settings_.lastFolder()).filePath(document_.shownName())
                             : document_.file();
-  const QString file = ask_where(this, tr("Save the rig"), start, rig_filter(), "rig.yaml");
+  const QString file =
+      ask_where(this, tr("Save the rig"), start, rig_filter(), QStringLiteral("rig.yaml"));
   return !file.isEmpty() && saveTo(file);
 }
 
@@ -141,9 +131,9 @@ void MainWindow::askSheet() {
   name.replace(QStringLiteral(".rig.yaml"), QStringLiteral(".pdf"));
   const QString rigs = document_.file().isEmpty() ? settings_.lastFolder()
                                                   : QFileInfo(document_.file()).absolutePath();
-  const QString file =
-      ask_where(this, tr("Write the design sheet"),
-                QDir(settings_.exportFolder(rigs)).filePath(name), tr("PDF (*.pdf)"), "pdf");
+  const QString file = ask_where(this, tr("Write the design sheet"),
+                                 QDir(settings_.exportFolder(rigs)).filePath(name),
+                                 tr("PDF (*.pdf)"), QStringLiteral("pdf"));
   if (file.isEmpty()) return;
   if (setup_.remember) settings_.setExportFolder(QFileInfo(file).absolutePath());
   writeSheet(file);
