@@ -64,7 +64,7 @@ void ShelfPanel::build() {
   connect(filter_, &QLineEdit::textChanged, list_, &ShelfList::setFilter);
   connect(filter_, &QLineEdit::textChanged, this, &ShelfPanel::refreshButtons);
   connect(list_, &QTreeWidget::currentItemChanged, this, &ShelfPanel::refreshButtons);
-  connect(list_, &QTreeWidget::itemDoubleClicked, this, [this] { putOn(usual_axis_); });
+  connect(list_, &QTreeWidget::itemDoubleClicked, this, [this] { putOn({}); });
   connect(list_, &ShelfList::nameTyped, this, &ShelfPanel::rename);
   connect(undo_, &QToolButton::clicked, this, &ShelfPanel::bringBack);
 }
@@ -96,8 +96,6 @@ QWidget* ShelfPanel::buttons() {
   connect(fit_, &QToolButton::clicked, this, &ShelfPanel::fitWanted);
   return row;
 }
-
-void ShelfPanel::setUsualAxis(Axis axis) { usual_axis_ = axis; }
 
 QString ShelfPanel::note() const { return note_->text(); }
 
@@ -235,7 +233,7 @@ void ShelfPanel::bringBack() {
   });
 }
 
-void ShelfPanel::putOn(Axis axis) {
+void ShelfPanel::putOn(std::optional<Axis> axis) {
   if (const ShelfEntry* entry = current()) emit partWanted(axis, entry->part);
 }
 
@@ -243,7 +241,7 @@ bool ShelfPanel::eventFilter(QObject* watched, QEvent* event) {
   if (watched == list_ && event->type() == QEvent::KeyPress) {
     const int key = static_cast<QKeyEvent*>(event)->key();
     if (key == Qt::Key_Return || key == Qt::Key_Enter) {
-      putOn(usual_axis_);
+      putOn({});
       return true;
     }
     if (key == Qt::Key_Delete) {
