@@ -4,6 +4,7 @@
 #include <QFont>
 #include <QPalette>
 #include <QStyle>
+#include <vector>
 
 namespace gazewright {
 
@@ -115,9 +116,16 @@ void apply_look(const Theme& theme) {
 }
 
 void set_calm(bool calm) {
+  static std::vector<Qt::UIEffect> stilled;
+  if (!calm) {
+    for (const Qt::UIEffect effect : stilled) QApplication::setEffectEnabled(effect, true);
+    stilled.clear();
+    return;
+  }
   for (const Qt::UIEffect effect : {Qt::UI_AnimateMenu, Qt::UI_FadeMenu, Qt::UI_AnimateCombo,
                                     Qt::UI_AnimateTooltip, Qt::UI_FadeTooltip})
-    QApplication::setEffectEnabled(effect, !calm);
+    if (QApplication::isEffectEnabled(effect)) stilled.push_back(effect);
+  for (const Qt::UIEffect effect : stilled) QApplication::setEffectEnabled(effect, false);
 }
 
 }  // namespace gazewright

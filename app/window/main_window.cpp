@@ -212,7 +212,7 @@ void MainWindow::applyTheme() {
   theme_ = kind == ThemeKind::high_contrast && desktop_->isDark() ? dark_contrast_theme()
                                                                   : theme_for(kind);
   apply_look(theme_);
-  if (desktop_->wantsCalm()) set_calm(true);
+  set_calm(desktop_->wantsCalm());
   if (!centralWidget()) return;  // called once before anything is built, for the palette
   for (DriveLine* line : lines_) line->setTheme(theme_);
   card_->setTheme(theme_);
