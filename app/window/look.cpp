@@ -56,6 +56,7 @@ QToolButton[kind="pill"]:hover, QToolButton[kind="pill"]:checked { background: %
 QToolButton[kind="pill"]:focus { border: 2px solid %focus; padding: 1px 6px; }
 QToolButton[kind="pill"]:disabled { color: %quiet; border-color: %border; }
 QToolButton[kind="pill"]::menu-indicator { image: none; }
+QToolButton[done="true"] { color: %good; }
 QScrollArea, #cardPage { background: transparent; }
 QScrollBar:vertical { background: transparent; width: 12px; margin: 0px; }
 QScrollBar:horizontal { background: transparent; height: 12px; margin: 0px; }
@@ -99,6 +100,7 @@ QString style_sheet_of(const Theme& theme) {
                  {"%control", theme.control.name()},
                  {"%text", theme.text.name()},
                  {"%quiet", theme.quiet.name()},
+                 {"%good", theme.good.name()},
                  {"%bad", theme.bad.name()},
                  {"%focus", theme.focus.name()},
                  {"%band", theme.band.name()},

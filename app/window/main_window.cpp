@@ -220,7 +220,6 @@ void MainWindow::applyTheme() {
   plots_->setTheme(theme_);
   findings_->setTheme(theme_);
   messages_->setTheme(theme_);
-  guide_->setTheme(theme_);
   for (const char* name : {"desktop", "light", "dark", "contrast"}) {
     const std::string id = std::string("show.") + name;
     actions_[id.c_str()]->setChecked(theme_name_ == QLatin1String(name));
