@@ -127,10 +127,10 @@ void FitDialog::build() {
   progress_ = new QProgressBar;
   progress_->setAccessibleName(tr("Progress of the ranking"));
   progress_->setTextVisible(false);
-  cancel_ = textButton(tr("&Cancel"), tr("End the ranking with what there is"));
-  cancel_->setObjectName(QStringLiteral("fit cancel"));
-  again_ = textButton(tr("Rank &again"), tr("Rank for the rig as it is now"));
-  again_->setObjectName(QStringLiteral("fit again"));
+  cancel_ = textButton(tr("&Cancel"), tr("End the ranking with what there is"),
+                       QStringLiteral("fit cancel"));
+  again_ = textButton(tr("Rank &again"), tr("Rank for the rig as it is now"),
+                      QStringLiteral("fit again"));
   drives_ = new QCheckBox(tr("Try the shelf's &drives too"));
   auto* row = new QHBoxLayout;
   row->addWidget(drives_);

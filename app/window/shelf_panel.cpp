@@ -36,11 +36,8 @@ ShelfPanel::ShelfPanel(const std::filesystem::path& folder, QWidget* parent)
 ShelfPanel::~ShelfPanel() { pool_.waitForDone(); }
 
 void ShelfPanel::build() {
-  filter_ = new QLineEdit;
+  filter_ = searchEdit(tr("Filter: words of the name or figures"), tr("Filter the parts"));
   filter_->setObjectName(QStringLiteral("shelf filter"));
-  filter_->setPlaceholderText(tr("Filter: words of the name or figures"));
-  filter_->setAccessibleName(tr("Filter the parts"));
-  filter_->setClearButtonEnabled(true);
   list_ = new ShelfList;
   list_->installEventFilter(this);
   problems_ = sentencesLabel(tr("Files of the shelf that were left out"));
@@ -49,8 +46,8 @@ void ShelfPanel::build() {
   note_ = quietLabel();
   note_->setObjectName(QStringLiteral("shelf note"));
   note_->setWordWrap(true);
-  undo_ = textButton(tr("&Bring back"), tr("Undo the last removal or renaming on the shelf"));
-  undo_->setObjectName(QStringLiteral("shelf undo"));
+  undo_ = textButton(tr("&Bring back"), tr("Undo the last removal or renaming on the shelf"),
+                     QStringLiteral("shelf undo"));
   auto* bottom = new QHBoxLayout;
   bottom->addWidget(note_, 1);
   bottom->addWidget(undo_, 0, Qt::AlignTop);
@@ -70,17 +67,17 @@ void ShelfPanel::build() {
 }
 
 QWidget* ShelfPanel::buttons() {
-  const auto button = [](const QString& text, const QString& help, const char* name) {
-    QToolButton* made = textButton(text, help);
-    made->setObjectName(QString::fromLatin1(name));
-    return made;
-  };
-  pan_ = button(tr("Put on &pan"), tr("Put the part in the place of pan's own"), "shelf pan");
-  tilt_ = button(tr("Put on &tilt"), tr("Put the part in the place of tilt's own"), "shelf tilt");
-  rename_ = button(tr("Re&name"), tr("Give the part another name (F2)"), "shelf rename");
-  remove_ = button(tr("&Remove"), tr("Take the part off the shelf (Delete)"), "shelf remove");
-  fit_ = button(tr("Which fits &best…"),
-                tr("Rank every motor with every gearbox of the shelf for this rig"), "shelf fit");
+  pan_ = textButton(tr("Put on &pan"), tr("Put the part in the place of pan's own"),
+                    QStringLiteral("shelf pan"));
+  tilt_ = textButton(tr("Put on &tilt"), tr("Put the part in the place of tilt's own"),
+                     QStringLiteral("shelf tilt"));
+  rename_ = textButton(tr("Re&name"), tr("Give the part another name (F2)"),
+                       QStringLiteral("shelf rename"));
+  remove_ = textButton(tr("&Remove"), tr("Take the part off the shelf (Delete)"),
+                       QStringLiteral("shelf remove"));
+  fit_ = textButton(tr("Which fits &best…"),
+                    tr("Rank every motor with every gearbox of the shelf for this rig"),
+                    QStringLiteral("shelf fit"));
   auto* row = new QWidget;
   auto* layout = new QHBoxLayout(row);
   layout->setContentsMargins(0, 0, 0, 0);
