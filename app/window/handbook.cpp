@@ -12,6 +12,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "app/window/search_words.h"
 #include "app/window/widgets.h"
 
 namespace gazewright {
