@@ -26,15 +26,6 @@ namespace {
 
 QString rig_filter() { return MainWindow::tr("Rig files (*.rig.yaml);;All files (*)"); }
 
-QString sentence(const Diagnostic& diagnostic) {
-  QString text = QString::fromStdString(diagnostic.problem);
-  if (!diagnostic.file.empty())
-    text = QString::fromStdString(diagnostic.file) + QStringLiteral(": ") + text;
-  if (!diagnostic.fix.empty())
-    text += QStringLiteral(" – ") + QString::fromStdString(diagnostic.fix);
-  return text;
-}
-
 bool has_error(const std::vector<Diagnostic>& diagnostics) {
   return std::ranges::any_of(diagnostics, [](const Diagnostic& diagnostic) {
     return diagnostic.weight == Diagnostic::Weight::error;
@@ -107,7 +98,7 @@ void MainWindow::askOpen() {
 bool MainWindow::saveTo(const QString& file) {
   if (!safe_->maySave(file)) return false;
   if (const auto fault = document_.save(file)) {
-    messages_->showFault(tr("Not saved. %1").arg(sentence(*fault)));
+    messages_->showFault(tr("Not saved. %1").arg(sentence_of(*fault)));
     return false;
   }
   rememberFile(file);
@@ -160,7 +151,7 @@ void MainWindow::writeWaitingSheet() {
   const auto fault = write_sheet(recompute_.analysedRig(), *recompute_.analysis(),
                                  &recompute_.sweeps(), file.toStdString(), options);
   if (fault) {
-    messages_->showFault(tr("No sheet written. %1").arg(sentence(*fault)));
+    messages_->showFault(tr("No sheet written. %1").arg(sentence_of(*fault)));
     return;
   }
   messages_->showNotice(tr("The design sheet is in %1").arg(QDir::toNativeSeparators(file)));

@@ -11,17 +11,11 @@
 #include <QtConcurrent>
 #include <algorithm>
 
+#include "app/window/message_bar.h"
 #include "app/window/shelf_list.h"
 #include "app/window/widgets.h"
 
 namespace gazewright {
-namespace {
-
-QString sentence(const Diagnostic& fault) {
-  return QString::fromStdString(fault.file + ": " + fault.problem + " – " + fault.fix);
-}
-
-}  // namespace
 
 ShelfPanel::ShelfPanel(const std::filesystem::path& folder, QWidget* parent)
     : QDialog(parent), folder_(folder) {
@@ -140,7 +134,7 @@ void ShelfPanel::done(const Outcome& outcome) {
   }
   bring_back_ = outcome.bring_back;
   setKind(note_, outcome.fault ? "problem" : "note");
-  note_->setText(outcome.fault ? sentence(*outcome.fault)
+  note_->setText(outcome.fault ? sentence_of(*outcome.fault)
                  : outcome.note.isEmpty()
                      ? tr("Drag a part onto a drive line, or press Enter. Files: %1")
                            .arg(QString::fromStdString(folder_.string()))
