@@ -12,15 +12,12 @@ namespace {
 constexpr std::size_t kVariantsBeside = 3;
 
 TableCell cell_of(const CompareRow& row, const CompareCell& cell) {
-  TableCell shown{compared_text(row, cell), {7, cell.is_best}, {}};
-  if (!row.is_words() && cell.value) shown.below = QString::fromStdString(cell.word);
-  if (cell.differs) {
-    const QString by = difference_text(row, cell);
-    shown.below += (shown.below.isEmpty() ? QString() : QStringLiteral(", ")) + by;
-  }
-  if (cell.is_best)
-    shown.below += (shown.below.isEmpty() ? QString() : QStringLiteral(", ")) + Plots::tr("best");
-  return shown;
+  QStringList below;
+  if (!row.is_words() && cell.value && !cell.word.empty())
+    below << QString::fromStdString(cell.word);
+  if (cell.differs) below << difference_text(row, cell);
+  if (cell.is_best) below << Plots::tr("best");
+  return {compared_text(row, cell), {7, cell.is_best}, below.join(QStringLiteral(", "))};
 }
 
 /// Figures that are the same in all designs stand in the table of figures.

@@ -13,13 +13,16 @@
 namespace gazewright {
 namespace {
 
-/// A picture whose words are its description.
+/// A picture whose words are its value: of a plot what it says, of the drawing what the chosen
+/// handle reads, else the description.
 class Pictured : public QAccessibleWidget {
  public:
   Pictured(QWidget* widget, QAccessible::Role role) : QAccessibleWidget(widget, role) {}
   QString text(QAccessible::Text kind) const override {
     if (kind == QAccessible::Value) {
       if (const auto* plot = qobject_cast<const PlotView*>(widget())) return plot->summary();
+      if (auto* canvas = qobject_cast<DrawingCanvas*>(widget()))
+        return canvas->readout().join(QStringLiteral(", "));
       return widget()->accessibleDescription();
     }
     return QAccessibleWidget::text(kind);
@@ -59,7 +62,7 @@ QAccessibleInterface* make_accessible(const QString&, QObject* object) {
   if (auto* dial = qobject_cast<TravelDial*>(object)) return new Pictured(dial, QAccessible::Dial);
   if (auto* plot = qobject_cast<PlotView*>(object)) return new Pictured(plot, QAccessible::Chart);
   if (auto* canvas = qobject_cast<DrawingCanvas*>(object))
-    return new Pictured(canvas, QAccessible::Graphic);
+    return new Pictured(canvas, QAccessible::Canvas);
   return nullptr;
 }
 

@@ -18,7 +18,6 @@ constexpr double kDragFrom_px = 3;  // a shorter move is a press
 DrawingCanvas::DrawingCanvas()
     : theme(theme_for(ThemeKind::light)),
       dials_{new TravelDial(Axis::pan, this), new TravelDial(Axis::tilt, this)} {
-  install_drawing_accessibility();
   for (TravelDial* dial : dials_) dial->setHand(0);
   setMinimumSize(220, 160);
   setFocusPolicy(Qt::StrongFocus);
@@ -236,7 +235,7 @@ void DrawingCanvas::paintAgain() {
 
 void DrawingCanvas::resizeEvent(QResizeEvent*) {
   for (Axis axis : kAxes) dial(axis)->setGeometry(dialRect(axis).toRect());
-  drag_.reset();
+  endDrag();  // what was taken hold of lies elsewhere now; the move so far stays
   paintAgain();
   if (std::exchange(drew_all_, hasRoomForAll()) != hasRoomForAll()) emit viewsChanged();
 }

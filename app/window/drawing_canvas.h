@@ -107,7 +107,4 @@ class DrawingCanvas : public QWidget {
   bool key_run_ = false, pointer_inside_ = false, drew_all_ = false;
 };
 
-/// Lets screen readers hear the chosen handle's name and value.
-void install_drawing_accessibility();
-
 }  // namespace gazewright

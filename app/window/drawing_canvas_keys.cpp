@@ -1,42 +1,16 @@
-#include <QAccessibleWidget>
 #include <QKeyEvent>
 #include <algorithm>
 #include <cmath>
 
 #include "app/window/drawing_canvas.h"
 
-/// The drawing by keyboard and for screen readers.
+/// The drawing by keyboard, and its words for screen readers.
 namespace gazewright {
 namespace {
 
 constexpr double kFine_m = 1e-4, kUsual_m = 1e-3, kCoarse_m = 1e-2;
 
-class AccessibleDrawing : public QAccessibleWidget {
- public:
-  explicit AccessibleDrawing(DrawingCanvas* canvas)
-      : QAccessibleWidget(canvas, QAccessible::Canvas) {}
-
-  QString text(QAccessible::Text kind) const override {
-    auto* canvas = static_cast<DrawingCanvas*>(object());
-    if (kind == QAccessible::Value) return canvas->readout().join(QStringLiteral(", "));
-    return QAccessibleWidget::text(kind);
-  }
-};
-
-QAccessibleInterface* accessible_drawing(const QString&, QObject* object) {
-  auto* canvas = qobject_cast<DrawingCanvas*>(object);
-  return canvas ? new AccessibleDrawing(canvas) : nullptr;
-}
-
 }  // namespace
-
-void install_drawing_accessibility() {
-  static const bool once = [] {
-    QAccessible::installFactory(accessible_drawing);
-    return true;
-  }();
-  Q_UNUSED(once);
-}
 
 void DrawingCanvas::describe() {
   const DrawnView* drawn = chosen_ ? drawnOf(*chosen_) : nullptr;

@@ -210,9 +210,8 @@ QString explanation_of(const Finding& finding, const Rig& rig, const Analysis& a
 }
 
 QString explanation_of_field(const Rig& rig, const Analysis& analysis, const std::string& path) {
-  const std::string paths[]{path};
-  const std::string_view views[]{paths[0]};
-  const std::vector<InputUse> uses = inputs_in_use(views, Axis::pan, rig);
+  const std::string_view paths[]{path};
+  const std::vector<InputUse> uses = inputs_in_use(paths, Axis::pan, rig);
   const FieldInfo* info = find_info(path);
   QString html =
       QStringLiteral("<h3>%1</h3>")

@@ -6,7 +6,7 @@
 
 #include "app/plots/theme.h"
 #include "app/window/explain_text.h"
-#include "app/window/handbook_text.h"
+#include "app/window/search_words.h"
 
 namespace gazewright {
 namespace {
@@ -51,9 +51,7 @@ void FiguresModel::fill() {
   for (const Figure& figure : figures) {
     if (!figure.info || (!only_.empty() && !only_.contains(figure.id))) continue;
     const QString text = words_.isEmpty() ? QString() : searched_text(figure);
-    const bool fits = std::ranges::all_of(
-        words_, [&](const QString& word) { return text.contains(word, Qt::CaseInsensitive); });
-    if (fits) rows_.push_back(&figure);
+    if (has_words(text, words_)) rows_.push_back(&figure);
   }
   endResetModel();
 }

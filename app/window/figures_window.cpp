@@ -54,11 +54,8 @@ FiguresWindow::FiguresWindow(QWidget* parent) : QDialog(parent) {
 }
 
 QWidget* FiguresWindow::makeList() {
-  search_ = new QLineEdit;
+  search_ = searchEdit(tr("Search all figures"), tr("Search all figures"));
   search_->setObjectName(QStringLiteral("figures.search"));
-  search_->setPlaceholderText(tr("Search all figures"));
-  search_->setAccessibleName(tr("Search all figures"));
-  search_->setClearButtonEnabled(true);
   only_ = quietLabel();
   only_->setWordWrap(true);
   all_ = textButton(tr("All figures"), tr("List every figure again"));
@@ -66,14 +63,7 @@ QWidget* FiguresWindow::makeList() {
   table_->setObjectName(QStringLiteral("figures"));
   table_->setAccessibleName(tr("Figures"));
   table_->setModel(model_);
-  table_->setSelectionBehavior(QAbstractItemView::SelectRows);
-  table_->setSelectionMode(QAbstractItemView::SingleSelection);
-  table_->setShowGrid(false);
-  table_->setTabKeyNavigation(false);
-  table_->setWordWrap(false);
-  table_->verticalHeader()->hide();
-  table_->verticalHeader()->setDefaultSectionSize(table_->fontMetrics().height() + 8);
-  table_->horizontalHeader()->setHighlightSections(false);
+  showAsList(table_);
   table_->horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
   table_->horizontalHeader()->setSectionResizeMode(FiguresModel::name, QHeaderView::Stretch);
   const auto wide = [this](const char* text) {

@@ -30,8 +30,8 @@ FindingsView::FindingsView(QWidget* parent) : QFrame(parent) {
   top->addWidget(summary_);
   top->addWidget(because_, 1);
   auto* why =
-      textButton(tr("Why?"), tr("Explain the selected finding: formula, inputs, source (F2)"));
-  why->setObjectName(QStringLiteral("findings.why"));
+      textButton(tr("Why?"), tr("Explain the selected finding: formula, inputs, source (F2)"),
+                 QStringLiteral("findings.why"));
   connect(why, &QToolButton::clicked, this, &FindingsView::whyAsked);
   top->addWidget(why);
   auto* layout = new QVBoxLayout(this);
@@ -57,16 +57,9 @@ void FindingsView::makeTable() {
   table_->setAccessibleName(tr("Findings"));
   table_->setModel(model_);
   table_->setItemDelegate(delegate_);
-  table_->setSelectionBehavior(QAbstractItemView::SelectRows);
-  table_->setSelectionMode(QAbstractItemView::SingleSelection);
-  table_->setShowGrid(false);
-  table_->setTabKeyNavigation(false);
-  table_->setWordWrap(false);
-  table_->verticalHeader()->hide();
+  showAsList(table_, 9);
   table_->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
-  table_->verticalHeader()->setDefaultSectionSize(table_->fontMetrics().height() + 9);
   QHeaderView* header = table_->horizontalHeader();
-  header->setHighlightSections(false);
   header->setStretchLastSection(true);
   header->setSectionResizeMode(QHeaderView::Fixed);
   const auto wide = [this](const char* text) {

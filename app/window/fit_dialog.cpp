@@ -10,6 +10,7 @@
 #include <QToolButton>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <atomic>
 #include <cmath>
 #include <thread>
 
@@ -86,12 +87,11 @@ QString notes_text(const Fits& fits, const Shelf& shelf) {
 
 /// What the thread and the dialog share.
 struct FitDialog::Job {
-  std::stop_source stop;
   std::atomic<std::size_t> done = 0, all = 0;
   std::atomic<bool> ranked = false, finished = false;
   Fits ranking, fits;  ///< readable once ranked, finished
   bool is_ranking_shown = false;
-  std::jthread thread;
+  std::jthread thread;  ///< last: it is stopped and joined before what it fills goes
 };
 
 FitDialog::FitDialog(QWidget* parent) : QDialog(parent) {
@@ -103,9 +103,7 @@ FitDialog::FitDialog(QWidget* parent) : QDialog(parent) {
   connect(&poll_, &QTimer::timeout, this, &FitDialog::poll);
 }
 
-FitDialog::~FitDialog() {
-  if (job_) job_->stop.request_stop();  // and the thread is joined with it
-}
+FitDialog::~FitDialog() = default;
 
 void FitDialog::build() {
   summary_ = sentencesLabel(tr("Summary of the ranking"));
@@ -129,10 +127,10 @@ void FitDialog::build() {
   progress_ = new QProgressBar;
   progress_->setAccessibleName(tr("Progress of the ranking"));
   progress_->setTextVisible(false);
-  cancel_ = textButton(tr("&Cancel"), tr("End the ranking with what there is"));
-  cancel_->setObjectName(QStringLiteral("fit cancel"));
-  again_ = textButton(tr("Rank &again"), tr("Rank for the rig as it is now"));
-  again_->setObjectName(QStringLiteral("fit again"));
+  cancel_ = textButton(tr("&Cancel"), tr("End the ranking with what there is"),
+                       QStringLiteral("fit cancel"));
+  again_ = textButton(tr("Rank &again"), tr("Rank for the rig as it is now"),
+                      QStringLiteral("fit again"));
   drives_ = new QCheckBox(tr("Try the shelf's &drives too"));
   auto* row = new QHBoxLayout;
   row->addWidget(drives_);
@@ -164,22 +162,21 @@ void FitDialog::setRunning(bool running) {
 }
 
 void FitDialog::start(const Rig& rig, const std::shared_ptr<const Shelf>& shelf) {
-  if (job_) job_->stop.request_stop();
-  job_ = std::make_shared<Job>();
+  job_ = std::make_unique<Job>();
   shelf_ = shelf;
   summary_->setText(tr("Weighing every motor with every gearbox …"));
   progress_->setValue(0);
   setRunning(true);
   Job* job = job_.get();  // it outlives its thread, which it joins
   job_->thread =
-      std::jthread([job, rig, shelf, options = FitOptions{.drives = drives_->isChecked()}] {
+      std::jthread([job, rig, shelf, options = FitOptions{.drives = drives_->isChecked()}](
+                       const std::stop_token& token) {
         const auto told = [job](std::size_t done, std::size_t all) {
           job->done = done;
           job->all = all;
         };
         FitOptions ranks = options;
         ranks.simulated = 0;
-        const std::stop_token token = job->stop.get_token();
         job->fits = job->ranking = rank_fits(rig, *shelf, ranks, told, token);
         job->ranked = true;
         simulate_fits(job->fits, rig, *shelf, options, token);
@@ -205,7 +202,7 @@ void FitDialog::poll() {
 }
 
 void FitDialog::cancel() {
-  if (job_) job_->stop.request_stop();
+  if (job_) job_->thread.request_stop();
 }
 
 void FitDialog::showFits(const Fits& fits) {

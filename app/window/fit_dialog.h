@@ -2,10 +2,7 @@
 
 #include <QDialog>
 #include <QTimer>
-#include <atomic>
 #include <memory>
-#include <optional>
-#include <stop_token>
 
 #include "core/shelf/fit.h"
 
@@ -55,7 +52,7 @@ class FitDialog : public QDialog {
 
   Fits fits_;
   std::shared_ptr<const Shelf> shelf_;
-  std::shared_ptr<Job> job_;
+  std::unique_ptr<Job> job_;
   bool running_ = false;
   QTimer poll_;
   QLabel *summary_, *reason_, *notes_;

@@ -42,22 +42,18 @@ void GuideStrip::setState(const GuideState& state) {
   write();
 }
 
-void GuideStrip::setTheme(const Theme& theme) {
-  setStyleSheet(QStringLiteral("QToolButton[done=\"true\"] { color: %1; }").arg(theme.good.name()));
-}
-
-/// Titles where they fit into the strip's width, else their numbers.
-bool GuideStrip::fits(bool whole) const {
+bool GuideStrip::titlesFit() const {
   int wide = title_->sizeHint().width() + 60;
   for (std::size_t i = 0; i < kGuideSteps; ++i) {
-    const QString title = whole ? step_title(static_cast<GuideStep>(i)) : QString();
+    const QString title = step_title(static_cast<GuideStep>(i));
     wide += fontMetrics().horizontalAdvance(title) + fontMetrics().averageCharWidth() * 5 + 26;
   }
   return wide <= width();
 }
 
+/// Titles where they fit into the strip's width, else their numbers.
 void GuideStrip::write() {
-  const bool whole = fits(true);
+  const bool whole = titlesFit();
   for (std::size_t i = 0; i < kGuideSteps; ++i) {
     const QString title = step_title(static_cast<GuideStep>(i));
     const QString mark = state_.done[i] ? QStringLiteral("✓") : QString::number(i + 1);
@@ -67,6 +63,7 @@ void GuideStrip::write() {
                                      .arg(title, state_.done[i] ? tr("done") : tr("not done yet")));
     steps_[i]->setToolTip(
         QStringLiteral("<p><b>%1</b><br>%2</p>").arg(title, step_help(static_cast<GuideStep>(i))));
+    if (steps_[i]->property("done").toBool() == state_.done[i]) continue;  // resizing is smooth
     steps_[i]->setProperty("done", state_.done[i]);
     steps_[i]->style()->unpolish(steps_[i]);
     steps_[i]->style()->polish(steps_[i]);

@@ -3,7 +3,6 @@
 #include <QFrame>
 #include <array>
 
-#include "app/plots/theme.h"
 #include "app/window/guide.h"
 
 class QLabel;
@@ -19,7 +18,6 @@ class GuideStrip : public QFrame {
 
   void setState(const GuideState& state);
   const GuideState& state() const { return state_; }
-  void setTheme(const Theme& theme);
   QToolButton* button(GuideStep step) const { return steps_[static_cast<std::size_t>(step)]; }
   QToolButton* closeButton() const { return close_; }
 
@@ -33,7 +31,7 @@ class GuideStrip : public QFrame {
 
  private:
   void write();
-  bool fits(bool whole) const;
+  bool titlesFit() const;
 
   GuideState state_;
   std::array<QToolButton*, kGuideSteps> steps_;

@@ -12,6 +12,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "app/window/search_words.h"
 #include "app/window/widgets.h"
 
 namespace gazewright {
@@ -27,10 +28,7 @@ Handbook::Handbook(const QString& folder, QWidget* parent)
     : QDialog(parent), pages_(read_handbook(folder)) {
   setWindowTitle(tr("Handbook"));
   resize(940, 680);
-  search_ = new QLineEdit;
-  search_->setPlaceholderText(tr("Search all pages"));
-  search_->setAccessibleName(tr("Search all pages of the handbook"));
-  search_->setClearButtonEnabled(true);
+  search_ = searchEdit(tr("Search all pages"), tr("Search all pages of the handbook"));
   list_ = new QListWidget;
   list_->setAccessibleName(tr("Pages"));
   count_ = quietLabel();

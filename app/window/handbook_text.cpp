@@ -5,6 +5,8 @@
 #include <QRegularExpression>
 #include <algorithm>
 
+#include "app/window/search_words.h"
+
 namespace gazewright {
 namespace {
 
@@ -63,10 +65,6 @@ std::vector<HandbookPage> read_handbook(const QString& folder) {
     return (page.file == QStringLiteral("index.md") ? QStringLiteral(" ") : QString()) + page.title;
   });
   return pages;
-}
-
-QStringList words_of_search(const QString& text) {
-  return text.simplified().split(' ', Qt::SkipEmptyParts);
 }
 
 std::vector<HandbookHit> search_handbook(const std::vector<HandbookPage>& pages,

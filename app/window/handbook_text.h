@@ -28,6 +28,5 @@ struct HandbookHit {
 };
 std::vector<HandbookHit> search_handbook(const std::vector<HandbookPage>& pages,
                                          const QString& words);
-QStringList words_of_search(const QString& text);
 
 }  // namespace gazewright

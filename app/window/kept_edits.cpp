@@ -5,6 +5,8 @@
 #include <QFileInfo>
 #include <QUuid>
 
+#include "app/window/message_bar.h"
+
 namespace gazewright {
 namespace {
 
@@ -121,9 +123,7 @@ void KeptEdits::discard(const Leftover& leftover) { QFile::remove(leftover.journ
 
 void KeptEdits::tell(const std::optional<Diagnostic>& fault) {
   if (has_failed_.exchange(fault.has_value()) || !fault) return;
-  const QString reason =
-      QString::fromStdString(fault->file + ": " + fault->problem + " – " + fault->fix);
-  emit failed(reason);
+  emit failed(sentence_of(*fault));
 }
 
 }  // namespace gazewright

@@ -4,6 +4,7 @@
 #include <QFont>
 #include <QPalette>
 #include <QStyle>
+#include <vector>
 
 namespace gazewright {
 
@@ -55,6 +56,7 @@ QToolButton[kind="pill"]:hover, QToolButton[kind="pill"]:checked { background: %
 QToolButton[kind="pill"]:focus { border: 2px solid %focus; padding: 1px 6px; }
 QToolButton[kind="pill"]:disabled { color: %quiet; border-color: %border; }
 QToolButton[kind="pill"]::menu-indicator { image: none; }
+QToolButton[done="true"] { color: %good; }
 QScrollArea, #cardPage { background: transparent; }
 QScrollBar:vertical { background: transparent; width: 12px; margin: 0px; }
 QScrollBar:horizontal { background: transparent; height: 12px; margin: 0px; }
@@ -98,6 +100,7 @@ QString style_sheet_of(const Theme& theme) {
                  {"%control", theme.control.name()},
                  {"%text", theme.text.name()},
                  {"%quiet", theme.quiet.name()},
+                 {"%good", theme.good.name()},
                  {"%bad", theme.bad.name()},
                  {"%focus", theme.focus.name()},
                  {"%band", theme.band.name()},
@@ -115,9 +118,16 @@ void apply_look(const Theme& theme) {
 }
 
 void set_calm(bool calm) {
+  static std::vector<Qt::UIEffect> stilled;
+  if (!calm) {
+    for (const Qt::UIEffect effect : stilled) QApplication::setEffectEnabled(effect, true);
+    stilled.clear();
+    return;
+  }
   for (const Qt::UIEffect effect : {Qt::UI_AnimateMenu, Qt::UI_FadeMenu, Qt::UI_AnimateCombo,
                                     Qt::UI_AnimateTooltip, Qt::UI_FadeTooltip})
-    QApplication::setEffectEnabled(effect, !calm);
+    if (QApplication::isEffectEnabled(effect)) stilled.push_back(effect);
+  for (const Qt::UIEffect effect : stilled) QApplication::setEffectEnabled(effect, false);
 }
 
 }  // namespace gazewright

@@ -11,7 +11,8 @@ QPalette palette_of(const Theme& theme);
 QString style_sheet_of(const Theme& theme);
 /// Style, palette and style sheet of the whole program.
 void apply_look(const Theme& theme);
-/// Menus, lists and tool tips appear at once, and so does everything else.
+/// Menus, lists and tool tips appear at once; no longer calm: those that the desktop moves do
+/// again.
 void set_calm(bool calm);
 
 }  // namespace gazewright

@@ -211,7 +211,7 @@ void MainWindow::applyTheme() {
   theme_ = kind == ThemeKind::high_contrast && desktop_->isDark() ? dark_contrast_theme()
                                                                   : theme_for(kind);
   apply_look(theme_);
-  if (desktop_->wantsCalm()) set_calm(true);
+  set_calm(desktop_->wantsCalm());
   if (!centralWidget()) return;  // called once before anything is built, for the palette
   for (DriveLine* line : lines_) line->setTheme(theme_);
   card_->setTheme(theme_);
@@ -219,7 +219,6 @@ void MainWindow::applyTheme() {
   plots_->setTheme(theme_);
   findings_->setTheme(theme_);
   messages_->setTheme(theme_);
-  guide_->setTheme(theme_);
   for (const char* name : {"desktop", "light", "dark", "contrast"}) {
     const std::string id = std::string("show.") + name;
     actions_[id.c_str()]->setChecked(theme_name_ == QLatin1String(name));

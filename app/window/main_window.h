@@ -26,7 +26,6 @@ class Explainer;
 struct DialMove;
 class FindingsView;
 struct HandleMove;
-class MessageBar;
 class FitDialog;
 class MovePlayer;
 class GuideStrip;

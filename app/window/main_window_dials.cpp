@@ -22,10 +22,11 @@ void MainWindow::connectDials() {
 
 /// At once, before the analysis is in.
 void MainWindow::showMarks() {
+  const Rig full = with_defaults(document_.rig());
+  const QList<TravelDial*> dials = findChildren<TravelDial*>();
   for (Axis axis : kAxes) {
-    const Rig full = with_defaults(document_.rig());
     const DialPicture picture = dial_picture(document_.rig(), axis, travel_of(full.axis(axis)));
-    for (TravelDial* dial : findChildren<TravelDial*>()) {
+    for (TravelDial* dial : dials) {
       if (dial->axis() == axis) dial->setPicture(picture);
     }
   }

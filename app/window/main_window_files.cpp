@@ -9,6 +9,7 @@
 #include <utility>
 
 #include "app/sheet/write_sheet.h"
+#include "app/window/ask_where.h"
 #include "app/window/desktop_recent.h"
 #include "app/window/edits.h"
 #include "app/window/guide_strip.h"
@@ -24,27 +25,6 @@ namespace gazewright {
 namespace {
 
 QString rig_filter() { return MainWindow::tr("Rig files (*.rig.yaml);;All files (*)"); }
-
-/// Asks for a file to write; the dialog adds the ending and asks before it overwrites. Empty:
-/// cancelled.
-QString ask_where(QWidget* parent, const QString& title, const QString& start,
-                  const QString& filter, const char* ending) {
-  const QFileInfo place(start);
-  QFileDialog dialog(parent, title, place.absolutePath(), filter);
-  dialog.setAcceptMode(QFileDialog::AcceptSave);
-  dialog.setDefaultSuffix(QString::fromLatin1(ending));
-  dialog.selectFile(place.fileName());
-  return dialog.exec() == QDialog::Accepted ? dialog.selectedFiles().value(0) : QString();
-}
-
-QString sentence(const Diagnostic& diagnostic) {
-  QString text = QString::fromStdString(diagnostic.problem);
-  if (!diagnostic.file.empty())
-    text = QString::fromStdString(diagnostic.file) + QStringLiteral(": ") + text;
-  if (!diagnostic.fix.empty())
-    text += QStringLiteral(" – ") + QString::fromStdString(diagnostic.fix);
-  return text;
-}
 
 bool has_error(const std::vector<Diagnostic>& diagnostics) {
   return std::ranges::any_of(diagnostics, [](const Diagnostic& diagnostic) {
@@ -118,7 +98,7 @@ void MainWindow::askOpen() {
 bool MainWindow::saveTo(const QString& file) {
   if (!safe_->maySave(file)) return false;
   if (const auto fault = document_.save(file)) {
-    messages_->showFault(tr("Not saved. %1").arg(sentence(*fault)));
+    messages_->showFault(tr("Not saved. %1").arg(sentence_of(*fault)));
     return false;
   }
   rememberFile(file);
@@ -132,7 +112,8 @@ bool MainWindow::saveAs() {
   const QString start = document_.file().isEmpty()
                             ? QDir(settings_.lastFolder()).filePath(document_.shownName())
                             : document_.file();
-  const QString file = ask_where(this, tr("Save the rig"), start, rig_filter(), "rig.yaml");
+  const QString file =
+      ask_where(this, tr("Save the rig"), start, rig_filter(), QStringLiteral("rig.yaml"));
   return !file.isEmpty() && saveTo(file);
 }
 
@@ -141,9 +122,9 @@ void MainWindow::askSheet() {
   name.replace(QStringLiteral(".rig.yaml"), QStringLiteral(".pdf"));
   const QString rigs = document_.file().isEmpty() ? settings_.lastFolder()
                                                   : QFileInfo(document_.file()).absolutePath();
-  const QString file =
-      ask_where(this, tr("Write the design sheet"),
-                QDir(settings_.exportFolder(rigs)).filePath(name), tr("PDF (*.pdf)"), "pdf");
+  const QString file = ask_where(this, tr("Write the design sheet"),
+                                 QDir(settings_.exportFolder(rigs)).filePath(name),
+                                 tr("PDF (*.pdf)"), QStringLiteral("pdf"));
   if (file.isEmpty()) return;
   if (setup_.remember) settings_.setExportFolder(QFileInfo(file).absolutePath());
   writeSheet(file);
@@ -170,7 +151,7 @@ void MainWindow::writeWaitingSheet() {
   const auto fault = write_sheet(recompute_.analysedRig(), *recompute_.analysis(),
                                  &recompute_.sweeps(), file.toStdString(), options);
   if (fault) {
-    messages_->showFault(tr("No sheet written. %1").arg(sentence(*fault)));
+    messages_->showFault(tr("No sheet written. %1").arg(sentence_of(*fault)));
     return;
   }
   messages_->showNotice(tr("The design sheet is in %1").arg(QDir::toNativeSeparators(file)));

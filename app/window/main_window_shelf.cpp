@@ -76,11 +76,13 @@ void MainWindow::connectShelf() {
 ShelfPanel& MainWindow::shelf() {
   if (!shelf_) {
     shelf_ = new ShelfPanel(usual_shelf_folder(), this);
-    connect(shelf_, &ShelfPanel::partWanted, this, &MainWindow::putOn);
+    connect(shelf_, &ShelfPanel::partWanted, this,
+            [this](std::optional<Axis> axis, const ShelfPart& part) {
+              putOn(axis ? *axis : axis_of_part(card_->part()).value_or(Axis::pan), part);
+            });
     connect(shelf_, &ShelfPanel::fitWanted, this, &MainWindow::showFits);
     shelf_->load();
   }
-  shelf_->setUsualAxis(axis_of_part(card_->part()).value_or(Axis::pan));
   return *shelf_;
 }
 

@@ -10,6 +10,15 @@
 
 namespace gazewright {
 
+QString sentence_of(const Diagnostic& diagnostic) {
+  QString text = QString::fromStdString(diagnostic.problem);
+  if (!diagnostic.file.empty())
+    text = QString::fromStdString(diagnostic.file) + QStringLiteral(": ") + text;
+  if (!diagnostic.fix.empty())
+    text += QStringLiteral(" – ") + QString::fromStdString(diagnostic.fix);
+  return text;
+}
+
 MessageBar::MessageBar(QWidget* parent) : QFrame(parent), theme_(theme_for(ThemeKind::light)) {
   setObjectName(QStringLiteral("message bar"));
   heading_ = new QLabel;

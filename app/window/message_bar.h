@@ -12,6 +12,9 @@ class QToolButton;
 
 namespace gazewright {
 
+/// "owl.rig.yaml: it cannot be read – check its rights", for a line of its own.
+QString sentence_of(const Diagnostic& diagnostic);
+
 /// What happened, in the window and not in a box: one sentence, or all problems of a file.
 class MessageBar : public QFrame {
   Q_OBJECT

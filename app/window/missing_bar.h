@@ -3,7 +3,6 @@
 #include <QFrame>
 #include <string>
 
-#include "app/plots/theme.h"
 #include "core/analysis/analysis.h"
 
 class QLabel;

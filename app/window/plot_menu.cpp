@@ -2,13 +2,13 @@
 
 #include <QApplication>
 #include <QClipboard>
-#include <QFileDialog>
 #include <QFileInfo>
 #include <QMimeData>
 #include <cmath>
 
 #include "app/plots/chart_plot.h"
 #include "app/plots/plot_export.h"
+#include "app/window/ask_where.h"
 #include "app/window/log_dialog.h"
 #include "app/window/plot_cursors.h"
 #include "app/window/plot_table.h"
@@ -32,7 +32,7 @@ void copy_csv(const QString& csv) {
 PlotMenu::PlotMenu(QWidget* parent) : QMenu(tr("&Plot"), parent) {
   setToolTipsVisible(true);
   ask_file_ = [this](const QString& title, const QString& name, const QString& filter) {
-    return QFileDialog::getSaveFileName(parentWidget(), title, name, filter);
+    return ask_where(parentWidget(), title, name, filter, QFileInfo(name).suffix());
   };
 }
 

@@ -23,8 +23,9 @@ PlotsPanel::PlotsPanel(QWidget* parent)
   connect(menu_, &PlotMenu::told, this, &PlotsPanel::told);
   connect(menu_, &QMenu::aboutToShow, this, [this] { menu_->setPlot(current(), input_.rig); });
   connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) {
+    if (!now || !isAncestorOf(now)) return;  // none is here while the frames are taken down
     for (const Cell& cell : cells_) {
-      if (now && cell.frame->isAncestorOf(now)) current_ = cell.plot;
+      if (cell.frame->isAncestorOf(now)) current_ = cell.plot;
     }
   });
   setKinds(usualKinds());

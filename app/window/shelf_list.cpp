@@ -2,7 +2,8 @@
 
 #include <QHeaderView>
 #include <QMimeData>
-#include <algorithm>
+
+#include "app/window/search_words.h"
 
 namespace gazewright {
 namespace {
@@ -20,11 +21,6 @@ QString labels_of(PartKind kind) {
   for (const std::string_view label : telling_labels(kind))
     labels << QString::fromUtf8(label.data(), static_cast<qsizetype>(label.size()));
   return labels.join(QStringLiteral(", "));
-}
-
-bool holds_all(const QString& text, const QStringList& words) {
-  return std::ranges::all_of(
-      words, [&](const QString& word) { return text.contains(word, Qt::CaseInsensitive); });
 }
 
 }  // namespace
@@ -96,14 +92,14 @@ void ShelfList::setShelf(const Shelf& shelf) {
 
 void ShelfList::setFilter(const QString& words) {
   filter_ = words;
-  const QStringList wanted = words.split(' ', Qt::SkipEmptyParts);
+  const QStringList wanted = words_of_search(words);
   for (int g = 0; g < topLevelItemCount(); ++g) {
     QTreeWidgetItem* group = topLevelItem(g);
     bool is_any = false;
     for (int i = 0; i < group->childCount(); ++i) {
       QTreeWidgetItem* row = group->child(i);
       const bool shows =
-          holds_all(group->text(0) + ' ' + row->text(0) + ' ' + row->text(1), wanted);
+          has_words(group->text(0) + ' ' + row->text(0) + ' ' + row->text(1), wanted);
       row->setHidden(!shows);
       is_any = is_any || shows;
     }

@@ -11,17 +11,11 @@
 #include <QtConcurrent>
 #include <algorithm>
 
+#include "app/window/message_bar.h"
 #include "app/window/shelf_list.h"
 #include "app/window/widgets.h"
 
 namespace gazewright {
-namespace {
-
-QString sentence(const Diagnostic& fault) {
-  return QString::fromStdString(fault.file + ": " + fault.problem + " – " + fault.fix);
-}
-
-}  // namespace
 
 ShelfPanel::ShelfPanel(const std::filesystem::path& folder, QWidget* parent)
     : QDialog(parent), folder_(folder) {
@@ -36,11 +30,8 @@ ShelfPanel::ShelfPanel(const std::filesystem::path& folder, QWidget* parent)
 ShelfPanel::~ShelfPanel() { pool_.waitForDone(); }
 
 void ShelfPanel::build() {
-  filter_ = new QLineEdit;
+  filter_ = searchEdit(tr("Filter: words of the name or figures"), tr("Filter the parts"));
   filter_->setObjectName(QStringLiteral("shelf filter"));
-  filter_->setPlaceholderText(tr("Filter: words of the name or figures"));
-  filter_->setAccessibleName(tr("Filter the parts"));
-  filter_->setClearButtonEnabled(true);
   list_ = new ShelfList;
   list_->installEventFilter(this);
   problems_ = sentencesLabel(tr("Files of the shelf that were left out"));
@@ -49,8 +40,8 @@ void ShelfPanel::build() {
   note_ = quietLabel();
   note_->setObjectName(QStringLiteral("shelf note"));
   note_->setWordWrap(true);
-  undo_ = textButton(tr("&Bring back"), tr("Undo the last removal or renaming on the shelf"));
-  undo_->setObjectName(QStringLiteral("shelf undo"));
+  undo_ = textButton(tr("&Bring back"), tr("Undo the last removal or renaming on the shelf"),
+                     QStringLiteral("shelf undo"));
   auto* bottom = new QHBoxLayout;
   bottom->addWidget(note_, 1);
   bottom->addWidget(undo_, 0, Qt::AlignTop);
@@ -64,23 +55,23 @@ void ShelfPanel::build() {
   connect(filter_, &QLineEdit::textChanged, list_, &ShelfList::setFilter);
   connect(filter_, &QLineEdit::textChanged, this, &ShelfPanel::refreshButtons);
   connect(list_, &QTreeWidget::currentItemChanged, this, &ShelfPanel::refreshButtons);
-  connect(list_, &QTreeWidget::itemDoubleClicked, this, [this] { putOn(usual_axis_); });
+  connect(list_, &QTreeWidget::itemDoubleClicked, this, [this] { putOn({}); });
   connect(list_, &ShelfList::nameTyped, this, &ShelfPanel::rename);
   connect(undo_, &QToolButton::clicked, this, &ShelfPanel::bringBack);
 }
 
 QWidget* ShelfPanel::buttons() {
-  const auto button = [](const QString& text, const QString& help, const char* name) {
-    QToolButton* made = textButton(text, help);
-    made->setObjectName(QString::fromLatin1(name));
-    return made;
-  };
-  pan_ = button(tr("Put on &pan"), tr("Put the part in the place of pan's own"), "shelf pan");
-  tilt_ = button(tr("Put on &tilt"), tr("Put the part in the place of tilt's own"), "shelf tilt");
-  rename_ = button(tr("Re&name"), tr("Give the part another name (F2)"), "shelf rename");
-  remove_ = button(tr("&Remove"), tr("Take the part off the shelf (Delete)"), "shelf remove");
-  fit_ = button(tr("Which fits &best…"),
-                tr("Rank every motor with every gearbox of the shelf for this rig"), "shelf fit");
+  pan_ = textButton(tr("Put on &pan"), tr("Put the part in the place of pan's own"),
+                    QStringLiteral("shelf pan"));
+  tilt_ = textButton(tr("Put on &tilt"), tr("Put the part in the place of tilt's own"),
+                     QStringLiteral("shelf tilt"));
+  rename_ = textButton(tr("Re&name"), tr("Give the part another name (F2)"),
+                       QStringLiteral("shelf rename"));
+  remove_ = textButton(tr("&Remove"), tr("Take the part off the shelf (Delete)"),
+                       QStringLiteral("shelf remove"));
+  fit_ = textButton(tr("Which fits &best…"),
+                    tr("Rank every motor with every gearbox of the shelf for this rig"),
+                    QStringLiteral("shelf fit"));
   auto* row = new QWidget;
   auto* layout = new QHBoxLayout(row);
   layout->setContentsMargins(0, 0, 0, 0);
@@ -96,8 +87,6 @@ QWidget* ShelfPanel::buttons() {
   connect(fit_, &QToolButton::clicked, this, &ShelfPanel::fitWanted);
   return row;
 }
-
-void ShelfPanel::setUsualAxis(Axis axis) { usual_axis_ = axis; }
 
 QString ShelfPanel::note() const { return note_->text(); }
 
@@ -145,7 +134,7 @@ void ShelfPanel::done(const Outcome& outcome) {
   }
   bring_back_ = outcome.bring_back;
   setKind(note_, outcome.fault ? "problem" : "note");
-  note_->setText(outcome.fault ? sentence(*outcome.fault)
+  note_->setText(outcome.fault ? sentence_of(*outcome.fault)
                  : outcome.note.isEmpty()
                      ? tr("Drag a part onto a drive line, or press Enter. Files: %1")
                            .arg(QString::fromStdString(folder_.string()))
@@ -235,7 +224,7 @@ void ShelfPanel::bringBack() {
   });
 }
 
-void ShelfPanel::putOn(Axis axis) {
+void ShelfPanel::putOn(std::optional<Axis> axis) {
   if (const ShelfEntry* entry = current()) emit partWanted(axis, entry->part);
 }
 
@@ -243,7 +232,7 @@ bool ShelfPanel::eventFilter(QObject* watched, QEvent* event) {
   if (watched == list_ && event->type() == QEvent::KeyPress) {
     const int key = static_cast<QKeyEvent*>(event)->key();
     if (key == Qt::Key_Return || key == Qt::Key_Enter) {
-      putOn(usual_axis_);
+      putOn({});
       return true;
     }
     if (key == Qt::Key_Delete) {

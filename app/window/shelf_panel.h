@@ -34,11 +34,10 @@ class ShelfPanel : public QDialog {
   ShelfList& list() { return *list_; }
   QLineEdit& filter() { return *filter_; }
   QString note() const;  ///< what happened last
-  /// Says on which axis Enter puts a part.
-  void setUsualAxis(Axis axis);
 
  signals:
-  void partWanted(gazewright::Axis axis, const gazewright::ShelfPart& part);
+  /// Without an axis: on the one whose card is shown.
+  void partWanted(std::optional<gazewright::Axis> axis, const gazewright::ShelfPart& part);
   void fitWanted();
   void shelfChanged();
 
@@ -57,7 +56,7 @@ class ShelfPanel : public QDialog {
   void run(std::function<Outcome()> work);
   void done(const Outcome& outcome);
   void rename(std::size_t entry, const QString& name);
-  void putOn(Axis axis);
+  void putOn(std::optional<Axis> axis);
   void build();
   QWidget* buttons();
   void refreshButtons();
@@ -66,7 +65,6 @@ class ShelfPanel : public QDialog {
   std::filesystem::path folder_;
   std::shared_ptr<const Shelf> shelf_;
   std::function<std::optional<Diagnostic>()> bring_back_;
-  Axis usual_axis_ = Axis::pan;
   int jobs_ = 0;
   ShelfList* list_;
   QLineEdit* filter_;

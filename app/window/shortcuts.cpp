@@ -8,6 +8,7 @@
 #include <QVBoxLayout>
 
 #include "app/window/actions.h"
+#include "app/window/widgets.h"
 
 namespace gazewright {
 namespace {
@@ -85,12 +86,7 @@ ShortcutsWindow::ShortcutsWindow(const Actions& actions, QWidget* parent) : QDia
   table->setAccessibleName(tr("Keyboard shortcuts"));
   table->setHorizontalHeaderLabels({tr("Where"), tr("Keys"), tr("What")});
   table->setEditTriggers(QAbstractItemView::NoEditTriggers);
-  table->setSelectionBehavior(QAbstractItemView::SelectRows);
-  table->setTabKeyNavigation(false);
-  table->setShowGrid(false);
-  table->setWordWrap(false);
-  table->verticalHeader()->hide();
-  table->verticalHeader()->setDefaultSectionSize(table->fontMetrics().height() + 8);
+  showAsList(table);
   for (int row = 0; row < table->rowCount(); ++row) {
     const Shortcut& entry = all[static_cast<std::size_t>(row)];
     table->setItem(row, 0, new QTableWidgetItem(entry.place));
@@ -99,10 +95,7 @@ ShortcutsWindow::ShortcutsWindow(const Actions& actions, QWidget* parent) : QDia
   }
   table->resizeColumnsToContents();
   table->horizontalHeader()->setStretchLastSection(true);
-  auto* search = new QLineEdit;
-  search->setPlaceholderText(tr("Search the shortcuts"));
-  search->setAccessibleName(tr("Search the shortcuts"));
-  search->setClearButtonEnabled(true);
+  auto* search = searchEdit(tr("Search the shortcuts"), tr("Search the shortcuts"));
   connect(search, &QLineEdit::textChanged, table, [table](const QString& words) {
     for (int row = 0; row < table->rowCount(); ++row) {
       bool found = words.isEmpty();

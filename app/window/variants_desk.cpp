@@ -85,7 +85,7 @@ void VariantsDesk::pin() {
   const Rig after = with_variant_pinned(
       document_.rig(), free_variant_name(document_.rig(), tr("Variant").toStdString()));
   const std::size_t variant = after.variants.size() - 1;
-  if (curves_.size() < kMostInPlots) in_plots_.push_back(after.variants.back().rig);
+  if (countInPlots() < kMostInPlots) in_plots_.push_back(after.variants.back().rig);
   document_.edit(tr("pin %1").arg(quoted_name(after, variant)), after);
   if (dialog_->isVisible()) {
     dialog_->setCurrent(static_cast<int>(variant));
@@ -139,12 +139,16 @@ bool VariantsDesk::isInPlots(std::size_t variant) const {
   return std::ranges::find(in_plots_, document_.rig().variants[variant].rig) != in_plots_.end();
 }
 
+std::size_t VariantsDesk::countInPlots() const {
+  std::size_t count = 0;
+  for (std::size_t i = 0; i < document_.rig().variants.size(); ++i) count += isInPlots(i) ? 1 : 0;
+  return count;
+}
+
 void VariantsDesk::setInPlots(std::size_t variant, bool on) {
   if (variant >= document_.rig().variants.size()) return;
   const std::vector<Variant>& variants = document_.rig().variants;
-  std::size_t shown = 0;
-  for (std::size_t i = 0; i < variants.size(); ++i) shown += isInPlots(i) ? 1 : 0;
-  if (on && shown >= kMostInPlots)
+  if (on && countInPlots() >= kMostInPlots)
     return say(tr("The plots show %1 variants at most. Hide one first.").arg(kMostInPlots));
   say({});
   std::erase(in_plots_, variants[variant].rig);

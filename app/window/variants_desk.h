@@ -56,6 +56,7 @@ class VariantsDesk : public QObject {
   void say(const QString& problem);
   void want();
   void analysisCame();
+  std::size_t countInPlots() const;
   void fillCurves();
   void refreshSoon();
   void refresh();

@@ -19,12 +19,6 @@ namespace {
 
 constexpr int kWidestColumn_px = 300, kNarrowestColumn_px = 130;
 
-QToolButton* named_button(const char* name, const QString& text, const QString& help) {
-  QToolButton* made = textButton(text, help);
-  made->setObjectName(QString::fromUtf8(name));
-  return made;
-}
-
 }  // namespace
 
 VariantsDialog::VariantsDialog(QWidget* parent)
@@ -38,15 +32,18 @@ VariantsDialog::VariantsDialog(QWidget* parent)
 }
 
 void VariantsDialog::build() {
-  pin_ = named_button("variant.pin", tr("Pin this design"),
-                      tr("Keep the present design as a variant (Ctrl+D)"));
-  restore_ = named_button("variant.restore", tr("Restore"),
-                          tr("Make the variant of the current column the present design"));
-  pin_and_restore_ = named_button("variant.pin_restore", tr("Pin, then restore"),
-                                  tr("Keep the present design as a variant first"));
-  remove_ = named_button("variant.remove", tr("Remove"),
-                         tr("Remove the variant of the current column (Delete)"));
-  copy_ = named_button("variant.copy", tr("Copy the table"), tr("As text with tabs (Ctrl+C)"));
+  pin_ = textButton(tr("Pin this design"), tr("Keep the present design as a variant (Ctrl+D)"),
+                    QStringLiteral("variant.pin"));
+  restore_ =
+      textButton(tr("Restore"), tr("Make the variant of the current column the present design"),
+                 QStringLiteral("variant.restore"));
+  pin_and_restore_ =
+      textButton(tr("Pin, then restore"), tr("Keep the present design as a variant first"),
+                 QStringLiteral("variant.pin_restore"));
+  remove_ = textButton(tr("Remove"), tr("Remove the variant of the current column (Delete)"),
+                       QStringLiteral("variant.remove"));
+  copy_ = textButton(tr("Copy the table"), tr("As text with tabs (Ctrl+C)"),
+                     QStringLiteral("variant.copy"));
   auto* top = new QHBoxLayout;
   for (QToolButton* each : {pin_, restore_, pin_and_restore_, remove_}) top->addWidget(each);
   top->addStretch();

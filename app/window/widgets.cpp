@@ -1,10 +1,12 @@
 #include "app/window/widgets.h"
 
 #include <QComboBox>
+#include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPainter>
 #include <QStyle>
+#include <QTableView>
 #include <QToolButton>
 #include <QWheelEvent>
 
@@ -67,6 +69,14 @@ QLineEdit* quietEdit() {
   return edit;
 }
 
+QLineEdit* searchEdit(const QString& hint, const QString& name) {
+  auto* edit = new QLineEdit;
+  edit->setPlaceholderText(hint);
+  edit->setAccessibleName(name);
+  edit->setClearButtonEnabled(true);
+  return edit;
+}
+
 QLabel* heading(const QString& text) {
   auto* label = new QLabel(text);
   setKind(label, "heading");
@@ -88,8 +98,9 @@ QLabel* sentencesLabel(const QString& name) {
   return label;
 }
 
-QToolButton* textButton(const QString& text, const QString& help) {
+QToolButton* textButton(const QString& text, const QString& help, const QString& name) {
   auto* button = new QToolButton;
+  button->setObjectName(name);
   button->setText(text);
   button->setToolTip(help);
   button->setAccessibleDescription(help);
@@ -102,6 +113,17 @@ QFrame* cardFrame() {
   auto* frame = new QFrame;
   setKind(frame, "card");
   return frame;
+}
+
+void showAsList(QTableView* table, int pad_px) {
+  table->setSelectionBehavior(QAbstractItemView::SelectRows);
+  table->setSelectionMode(QAbstractItemView::SingleSelection);
+  table->setShowGrid(false);
+  table->setTabKeyNavigation(false);
+  table->setWordWrap(false);
+  table->verticalHeader()->hide();
+  table->verticalHeader()->setDefaultSectionSize(table->fontMetrics().height() + pad_px);
+  table->horizontalHeader()->setHighlightSections(false);
 }
 
 }  // namespace gazewright

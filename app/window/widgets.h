@@ -7,6 +7,7 @@
 
 class QComboBox;
 class QLineEdit;
+class QTableView;
 class QToolButton;
 class QWidget;
 
@@ -31,11 +32,16 @@ class ElidedLabel : public QLabel {
 QComboBox* calmCombo(const QStringList& words);
 QComboBox* quietCombo(const QStringList& words);
 QLineEdit* quietEdit();
+/// A line to search by, with a button that clears it; `name` is for a screen reader.
+QLineEdit* searchEdit(const QString& hint, const QString& name);
 QLabel* heading(const QString& text);
 QLabel* quietLabel(const QString& text = {});
 /// Sentences that wrap, are shown as they are and can be copied; `name` is for a screen reader.
 QLabel* sentencesLabel(const QString& name);
-QToolButton* textButton(const QString& text, const QString& help);
+/// `name` is the object's, where there is one.
+QToolButton* textButton(const QString& text, const QString& help, const QString& name = {});
 QFrame* cardFrame();
+/// Rows to choose one of: no grid, no row numbers, a line high and `pad_px`, left by Tab.
+void showAsList(QTableView* table, int pad_px = 8);
 
 }  // namespace gazewright

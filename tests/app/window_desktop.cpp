@@ -2,6 +2,7 @@
 
 #include <QApplication>
 #include <QSignalSpy>
+#include <vector>
 
 #include "app/window/desktop_theme.h"
 #include "app/window/look.h"
@@ -32,11 +33,24 @@ TEST(Desktop, ContrastSchemeAndMotionAreFollowedWhileItRuns) {
   EXPECT_EQ(desktop.kind(), ThemeKind::dark);
 }
 
-TEST(Desktop, CalmLeavesNoEffectOn) {
+TEST(Desktop, CalmLeavesNoEffectOnAndGivesBackWhatTheDesktopHad) {
   constexpr Qt::UIEffect kEffects[]{Qt::UI_AnimateMenu, Qt::UI_FadeMenu, Qt::UI_AnimateCombo,
                                     Qt::UI_AnimateTooltip, Qt::UI_FadeTooltip};
+  QApplication::setEffectEnabled(Qt::UI_General, true);
+  QApplication::setEffectEnabled(Qt::UI_FadeMenu, true);  // and with it the menus' animation
+  QApplication::setEffectEnabled(Qt::UI_AnimateCombo, true);
+  std::vector<bool> before;
+  for (const Qt::UIEffect effect : kEffects)
+    before.push_back(QApplication::isEffectEnabled(effect));
+  ASSERT_TRUE(before[1] && before[2]) << "else there is nothing to still";
+  set_calm(true);
   set_calm(true);
   for (const Qt::UIEffect effect : kEffects) EXPECT_FALSE(QApplication::isEffectEnabled(effect));
+  set_calm(false);
+  for (std::size_t i = 0; i < before.size(); ++i)
+    EXPECT_EQ(QApplication::isEffectEnabled(kEffects[i]), before[i]) << i;
+  for (const Qt::UIEffect effect : kEffects) QApplication::setEffectEnabled(effect, false);
+  QApplication::setEffectEnabled(Qt::UI_General, false);
 }
 
 }  // namespace

@@ -332,6 +332,20 @@ TEST(WindowDrawing, ARigWithoutMassesGetsACounterweightToStartFrom) {
   EXPECT_FALSE(counterweight_effect(with, true, 1).left_Nm) << "unknown, not zero";
 }
 
+TEST(WindowDrawing, ADragEndsWhereABarResizesTheDrawingUnderTheHand) {
+  DrawnOwl owl;
+  owl.pull(owl.handle(HandleKind::body, kCamera).at, {40, 0});
+  ASSERT_TRUE(owl.window.isDragging());
+  const Rig moved = owl.rig();
+  owl.canvas().resize(owl.canvas().width(), owl.canvas().height() - 30);
+  EXPECT_FALSE(owl.canvas().isDragging());
+  EXPECT_FALSE(owl.window.isDragging()) << "else remedies, map and sweeps would wait for ever";
+  owl.release();
+  EXPECT_EQ(owl.rig(), moved);
+  EXPECT_EQ(owl.history().count(), 1);
+  EXPECT_TRUE(owl.settle()) << "the full analysis comes";
+}
+
 TEST(WindowDrawing, AllThreeViewsShareOneScaleWhereThereIsRoom) {
   DrawnOwl owl;
   DrawingCanvas canvas;

@@ -1,10 +1,7 @@
 #include <gtest/gtest.h>
 
 #include <QFileInfo>
-#include <QMessageBox>
-#include <QPushButton>
 #include <QSignalSpy>
-#include <QTimer>
 
 #include "app/window/message_bar.h"
 #include "tests/app/window_support.h"
@@ -12,20 +9,8 @@
 namespace gazewright {
 namespace {
 
+using testing::answer_box;
 using testing::OwlWindow;
-
-/// Presses a button of the next question by its text.
-void answer(const QString& text) {
-  QTimer::singleShot(0, [text] {
-    auto* box = qobject_cast<QMessageBox*>(QApplication::activeModalWidget());
-    ASSERT_NE(box, nullptr);
-    for (QAbstractButton* button : box->buttons()) {
-      if (button->text().remove('&') == text) return button->click();
-    }
-    box->reject();
-    FAIL() << "no button " << text.toStdString();
-  });
-}
 
 TEST(WindowFiles, SavedAndReopenedIsTheSameRig) {
   OwlWindow owl;
@@ -78,10 +63,10 @@ TEST(WindowFiles, SavingToAnImpossiblePlaceLeavesFileAndWindow) {
 TEST(WindowFiles, ClosingWithUnsavedEditsAsksAndCancelCancels) {
   OwlWindow owl;
   owl.window.document().edit("edit", with_value(owl.rig(), "supply.voltage", 36));
-  answer("Cancel");
+  answer_box("Cancel");
   EXPECT_FALSE(owl.window.close());
   EXPECT_TRUE(owl.window.isVisible());
-  answer("Save");
+  answer_box("Save");
   EXPECT_TRUE(owl.window.close());
   OwlWindow other;
   ASSERT_TRUE(other.window.openFile(owl.path("owl.rig.yaml")));
@@ -91,7 +76,7 @@ TEST(WindowFiles, ClosingWithUnsavedEditsAsksAndCancelCancels) {
 TEST(WindowFiles, DiscardClosesAndKeepsTheOldFile) {
   OwlWindow owl;
   owl.window.document().edit("edit", with_value(owl.rig(), "supply.voltage", 36));
-  answer("Discard");
+  answer_box("Discard");
   EXPECT_TRUE(owl.window.close());
   EXPECT_EQ(owl.read("owl.rig.yaml"), testing::owl_file_text());
 }
@@ -101,7 +86,7 @@ TEST(WindowFiles, AFailedSaveOnClosingKeepsTheWindow) {
   QFile::remove(owl.path("owl.rig.yaml"));
   ASSERT_TRUE(QDir().mkdir(owl.path("owl.rig.yaml")));  // a folder where the file was
   owl.window.document().edit("edit", with_value(owl.rig(), "supply.voltage", 36));
-  answer("Save");
+  answer_box("Save");
   EXPECT_FALSE(owl.window.close());
   EXPECT_TRUE(owl.window.isVisible());
   EXPECT_TRUE(owl.window.messages().text().contains("Not saved"));

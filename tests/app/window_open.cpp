@@ -1,8 +1,5 @@
 #include <gtest/gtest.h>
 
-#include <QDropEvent>
-#include <QMimeData>
-
 #include "app/window/drive_line.h"
 #include "app/window/findings_view.h"
 #include "app/window/message_bar.h"
@@ -12,6 +9,7 @@
 namespace gazewright {
 namespace {
 
+using testing::drop;
 using testing::OwlWindow;
 
 TEST(WindowOpen, ShowsTheFiguresOfTheRig) {
@@ -62,15 +60,6 @@ TEST(WindowOpen, TellsOfAFileThatIsNotThere) {
   EXPECT_FALSE(owl.window.openFile(owl.path("nowhere.rig.yaml")));
   EXPECT_EQ(owl.rig(), before);
   EXPECT_TRUE(owl.window.messages().text().contains("nowhere.rig.yaml"));
-}
-
-void drop(MainWindow& window, const QString& file) {
-  QMimeData data;
-  data.setUrls({QUrl::fromLocalFile(file)});
-  QDragEnterEvent enter(QPoint(10, 10), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
-  QCoreApplication::sendEvent(&window, &enter);
-  QDropEvent event(QPointF(10, 10), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
-  QCoreApplication::sendEvent(&window, &event);
 }
 
 TEST(WindowOpen, OpensARigFileThatIsDropped) {

@@ -2,10 +2,7 @@
 #include <sys/resource.h>
 
 #include <QDir>
-#include <QMessageBox>
-#include <QMimeData>
 #include <QStandardPaths>
-#include <QTimer>
 #include <QToolButton>
 #include <csignal>
 
@@ -21,6 +18,8 @@
 namespace gazewright {
 namespace {
 
+using testing::answer_box;
+using testing::drop;
 using testing::OwlWindow;
 
 /// The owl's window, and what a safe window leaves in its state folder.
@@ -61,19 +60,6 @@ std::string at_volts(double volts) {
   return write_rig(
       with_value(*parse_rig(testing::owl_file_text(), "owl").rig, "supply.voltage", volts),
       testing::owl_file_text());
-}
-
-/// Presses a button of the next box by its text.
-void answer_box(const QString& text) {
-  QTimer::singleShot(0, [text] {
-    auto* box = qobject_cast<QMessageBox*>(QApplication::activeModalWidget());
-    ASSERT_NE(box, nullptr);
-    for (QAbstractButton* button : box->buttons()) {
-      if (button->text().remove('&') == text) return button->click();
-    }
-    box->reject();
-    FAIL() << "no button " << text.toStdString();
-  });
 }
 
 TEST(WindowSafety, AnEditIsInTheJournalUntilItIsSavedOrUndone) {
@@ -401,15 +387,6 @@ TEST(WindowSafety, TheStateFolderFollowsTheSpecification) {
   }
   before.isNull() ? qunsetenv("XDG_STATE_HOME") : qputenv("XDG_STATE_HOME", before);
   QStandardPaths::setTestModeEnabled(true);
-}
-
-void drop(MainWindow& window, const QString& file) {
-  QMimeData data;
-  data.setUrls({QUrl::fromLocalFile(file)});
-  QDragEnterEvent enter(QPoint(10, 10), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
-  QCoreApplication::sendEvent(&window, &enter);
-  QDropEvent event(QPointF(10, 10), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
-  QApplication::sendEvent(&window, &event);
 }
 
 TEST(WindowSafety, ADroppedPathIsTakenAndABadOneRefusedWithAReason) {

@@ -83,8 +83,13 @@ TEST(WindowShelf, EnterPutsItOnTheAxisOfTheCard) {
   ShelfWindow owl;
   owl.window.select("tilt.gearbox");
   ASSERT_TRUE(owl.go(kMotor));
-  QTest::keyClick(&owl.panel().list(), Qt::Key_Return);
+  ShelfList& list = owl.panel().list();
+  QTest::keyClick(&list, Qt::Key_Return);
   EXPECT_EQ(owl.rig().tilt.motor.name, kMotor);
+  owl.window.select("pan.gearbox");  // while the shelf is open
+  ASSERT_NE(owl.rig().pan.motor.name, kMotor);
+  QTest::keyClick(&list, Qt::Key_Return);
+  EXPECT_EQ(owl.rig().pan.motor.name, kMotor);
 }
 
 TEST(WindowShelf, ADropOnADriveLinePutsItThere) {

@@ -1,9 +1,18 @@
 #pragma once
 
+#include <gtest/gtest.h>
+
+#include <QAbstractButton>
+#include <QApplication>
+#include <QDropEvent>
 #include <QFile>
 #include <QLineEdit>
+#include <QMessageBox>
+#include <QMimeData>
 #include <QTemporaryDir>
 #include <QTest>
+#include <QTimer>
+#include <QUrl>
 #include <string>
 
 #include "app/window/card.h"
@@ -115,5 +124,28 @@ class OwlWindow {
   MainWindow window;
   bool opened = false;
 };
+
+/// Presses a button of the next box by its text.
+inline void answer_box(const QString& text) {
+  QTimer::singleShot(0, [text] {
+    auto* box = qobject_cast<QMessageBox*>(QApplication::activeModalWidget());
+    ASSERT_NE(box, nullptr);
+    for (QAbstractButton* button : box->buttons()) {
+      if (button->text().remove('&') == text) return button->click();
+    }
+    box->reject();
+    FAIL() << "no button " << text.toStdString();
+  });
+}
+
+/// Drops a file on the window.
+inline void drop(MainWindow& window, const QString& file) {
+  QMimeData data;
+  data.setUrls({QUrl::fromLocalFile(file)});
+  QDragEnterEvent enter(QPoint(10, 10), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+  QCoreApplication::sendEvent(&window, &enter);
+  QDropEvent event(QPointF(10, 10), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+  QCoreApplication::sendEvent(&window, &event);
+}
 
 }  // namespace gazewright::testing

@@ -331,5 +331,17 @@ TEST(Variants, TheSheetWaitsForThem) {
   EXPECT_TRUE(owl.window.variants().isAnalysed());
 }
 
+TEST(Variants, PinsFasterThanTheirAnalysesShowNoMoreThanThePlotsDraw) {
+  VariantOwl owl;
+  for (std::size_t i = 0; i <= VariantsDesk::kMostInPlots; ++i) {
+    owl.setRatio(20 + static_cast<double>(i));
+    owl.trigger("edit.pin");  // no event loop between: none of them is analysed yet
+  }
+  ASSERT_EQ(owl.rig().variants.size(), VariantsDesk::kMostInPlots + 1);
+  for (std::size_t i = 0; i < VariantsDesk::kMostInPlots; ++i)
+    EXPECT_TRUE(owl.window.variants().isInPlots(i)) << i;
+  EXPECT_FALSE(owl.window.variants().isInPlots(VariantsDesk::kMostInPlots));
+}
+
 }  // namespace
 }  // namespace gazewright
