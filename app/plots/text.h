@@ -1,6 +1,8 @@
 #pragma once
 
 #include <QCoreApplication>
+#include <QString>
+#include <string_view>
 
 namespace gazewright {
 
@@ -8,5 +10,10 @@ namespace gazewright {
 struct Plots {
   Q_DECLARE_TR_FUNCTIONS(Plots)
 };
+
+/// Text of core, which is UTF-8.
+inline QString qstring(std::string_view text) {
+  return QString::fromUtf8(text.data(), qsizetype(text.size()));
+}
 
 }  // namespace gazewright

@@ -64,10 +64,6 @@ QString group_of(std::string_view id) {
   return name.left(1).toUpper() + name.mid(1);
 }
 
-QString utf8(std::string_view text) {
-  return QString::fromUtf8(text.data(), qsizetype(text.size()));
-}
-
 struct FigureLine {
   QString group, label;
   QString pan, tilt, both;
@@ -101,7 +97,7 @@ std::vector<FigureLine> lines_of(const Analysis& analysis) {
     const auto [place, is_new] = at.emplace(key, lines.size());
     if (is_new) {
       lines.push_back({.group = group_of(figure.id),
-                       .label = utf8(figure.info->label),
+                       .label = qstring(figure.info->label),
                        .pan = {},
                        .tilt = {},
                        .both = {},

@@ -15,10 +15,6 @@
 namespace gazewright {
 namespace {
 
-QString utf8(std::string_view text) {
-  return QString::fromUtf8(text.data(), qsizetype(text.size()));
-}
-
 QString source_word(Source source) {
   switch (source) {
     case Source::measured:
@@ -37,7 +33,7 @@ QString source_word(Source source) {
 
 QString default_text(const FieldInfo& info) {
   if (info.fallback) return format_value(*info.fallback, info.si_unit, info.unit);
-  return utf8(info.fallback_text);
+  return qstring(info.fallback_text);
 }
 
 /// What was written and, below, spread and source.
@@ -66,14 +62,14 @@ TableCell field_cell(const FieldRef& field, const Theme& theme) {
   }
   if (const auto* choice = std::get_if<ChoiceRef>(&field)) {
     if (!choice->choice->value.empty()) return {choice_word(choice->choice->value), {7.5}, {}};
-    return {Plots::tr("%1 (default)").arg(utf8(choice->info->options.front())), {7.5}, {}};
+    return {Plots::tr("%1 (default)").arg(qstring(choice->info->options.front())), {7.5}, {}};
   }
   const std::string& text = *std::get<TextRef>(field).text;
   return {text.empty() ? QStringLiteral("–") : QString::fromStdString(text), {7.5}, {}};
 }
 
 QString label_of(const FieldRef& field) {
-  return std::visit([](const auto& ref) { return utf8(ref.info->label); }, field);
+  return std::visit([](const auto& ref) { return qstring(ref.info->label); }, field);
 }
 
 QString part_word(const QString& part) {
@@ -279,7 +275,7 @@ void draw_own_data(SheetPage& page, const Rig& rig) {
   for (const OwnValue& value : own_values_of(rig)) {
     TableRow row;
     for (const std::string& text : {value.row, value.key, value.written, value.source, value.file})
-      row.cells << TableCell{utf8(text), {7.5}, {}};
+      row.cells << TableCell{qstring(text), {7.5}, {}};
     rows.push_back(row);
   }
   if (rows.empty()) return;

@@ -8,6 +8,7 @@
 #include <QPlainTextEdit>
 
 #include "app/plots/choice_word.h"
+#include "app/plots/text.h"
 #include "app/window/document.h"
 #include "app/window/edits.h"
 #include "app/window/widgets.h"
@@ -16,10 +17,6 @@
 
 namespace gazewright {
 namespace {
-
-QString qstring(std::string_view text) {
-  return QString::fromUtf8(text.data(), qsizetype(text.size()));
-}
 
 /// Label at the left, control at the right.
 void lay_out(QWidget* row, const QString& label, QWidget* control) {

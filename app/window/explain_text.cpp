@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "app/plots/format.h"
+#include "app/plots/text.h"
 #include "app/plots/theme.h"
 #include "app/window/help_places.h"
 #include "app/window/parts.h"
@@ -14,10 +15,6 @@ namespace gazewright {
 namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("Explain", text); }
-
-QString qstring(std::string_view text) {
-  return QString::fromUtf8(text.data(), qsizetype(text.size()));
-}
 
 QString link(const QString& target, const QString& text) {
   return QStringLiteral("<a href=\"%1\">%2</a>").arg(target.toHtmlEscaped(), text.toHtmlEscaped());

@@ -4,6 +4,7 @@
 #include <span>
 #include <utility>
 
+#include "app/plots/text.h"
 #include "app/plots/theme.h"
 #include "app/window/explain_text.h"
 #include "app/window/search_words.h"
@@ -12,11 +13,8 @@ namespace gazewright {
 namespace {
 
 QString searched_text(const Figure& figure) {
-  const auto text = [](std::string_view part) {
-    return QString::fromUtf8(part.data(), qsizetype(part.size()));
-  };
   return figure_name(figure) + QChar(' ') + QString::fromStdString(figure.id) + QChar(' ') +
-         text(figure.info->formula);
+         qstring(figure.info->formula);
 }
 
 }  // namespace
@@ -82,7 +80,7 @@ QVariant FiguresModel::data(const QModelIndex& index, int role) const {
   if (index.column() == value) return figure_value(*at);
   const auto whose = axis_of_id(at->id);
   if (index.column() == axis) return whose ? axis_word(*whose) : QString();
-  return QString::fromUtf8(at->info->label.data(), qsizetype(at->info->label.size()));
+  return qstring(at->info->label);
 }
 
 QVariant FiguresModel::headerData(int section, Qt::Orientation orientation, int role) const {

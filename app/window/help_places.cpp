@@ -2,6 +2,7 @@
 
 #include <string>
 
+#include "app/plots/text.h"
 #include "core/analysis/explain.h"
 
 namespace gazewright {
@@ -51,8 +52,7 @@ HelpPlace help_for_finding(std::string_view id) {
 HelpPlace help_for_figure(const FigureInfo& info) {
   const std::string_view page = page_of(info);
   const std::string_view name = info.id.substr(info.id.rfind('.') + 1);
-  return {QString::fromUtf8(page.data(), qsizetype(page.size())) + QStringLiteral(".md"),
-          QString::fromUtf8(name.data(), qsizetype(name.size()))};
+  return {qstring(page) + QStringLiteral(".md"), qstring(name)};
 }
 
 HelpPlace help_for_window(const QString& section) { return {QStringLiteral("window.md"), section}; }

@@ -1,4 +1,5 @@
 #include "app/plots/dial_view.h"
+#include "app/plots/text.h"
 #include "app/window/card.h"
 #include "app/window/edits.h"
 #include "app/window/main_window.h"
@@ -52,9 +53,7 @@ void MainWindow::moveMark(const DialMove& move) {
   const FieldInfo* info = find_info(path);
   if (!info) return;
   document_.edit(
-      tr("%1: %2").arg(
-          part_title(after, card_of(path)).toLower(),
-          QString::fromUtf8(info->label.data(), qsizetype(info->label.size())).toLower()),
+      tr("%1: %2").arg(part_title(after, card_of(path)).toLower(), qstring(info->label).toLower()),
       after, dial_drag_id_);
 }
 

@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 
+#include "app/plots/text.h"
 #include "core/analysis/explain.h"
 
 namespace gazewright {
@@ -16,7 +17,7 @@ QString missing_cost(const Analysis& analysis, std::string_view path) {
   QStringList names;
   for (const Figure* figure : waiting) {
     const std::string_view label = figure->info->label;
-    if (names.size() < kNamed) names << QString::fromUtf8(label.data(), qsizetype(label.size()));
+    if (names.size() < kNamed) names << qstring(label);
   }
   const auto count = static_cast<qsizetype>(waiting.size());
   const QString list = names.join(QStringLiteral(", "));

@@ -5,16 +5,13 @@
 #include <QToolButton>
 #include <algorithm>
 
+#include "app/plots/text.h"
 #include "app/window/parts.h"
 #include "app/window/widgets.h"
 #include "core/analysis/explain.h"
 
 namespace gazewright {
 namespace {
-
-QString qstring(std::string_view text) {
-  return QString::fromUtf8(text.data(), qsizetype(text.size()));
-}
 
 /// "rotor inertia (pan motor)", "the bodies that turn with tilt".
 QString entry_name(const Rig& rig, const std::string& path) {

@@ -8,6 +8,7 @@
 #include <QLineEdit>
 #include <QStyle>
 
+#include "app/plots/text.h"
 #include "app/window/document.h"
 #include "app/window/edits.h"
 #include "app/window/keep_out_problem.h"
@@ -20,10 +21,6 @@ namespace {
 
 constexpr Source kSources[] = {Source::unstated, Source::measured, Source::datasheet,
                                Source::estimate, Source::by_default};
-
-QString qstring(std::string_view text) {
-  return QString::fromUtf8(text.data(), qsizetype(text.size()));
-}
 
 }  // namespace
 

@@ -3,6 +3,7 @@
 #include <QHeaderView>
 #include <QMimeData>
 
+#include "app/plots/text.h"
 #include "app/window/search_words.h"
 
 namespace gazewright {
@@ -18,8 +19,7 @@ QString figures_of(const ShelfPart& part) {
 
 QString labels_of(PartKind kind) {
   QStringList labels;
-  for (const std::string_view label : telling_labels(kind))
-    labels << QString::fromUtf8(label.data(), static_cast<qsizetype>(label.size()));
+  for (const std::string_view label : telling_labels(kind)) labels << qstring(label);
   return labels.join(QStringLiteral(", "));
 }
 
