@@ -33,7 +33,7 @@ struct Folder {
   fs::path path;
 };
 
-const ShelfPart& part_named(const Shelf& shelf, std::string_view begin) {
+ShelfPart part_named(const Shelf& shelf, std::string_view begin) {
   for (const ShelfEntry& entry : shelf.entries)
     if (entry.part.name.starts_with(begin)) return entry.part;
   throw std::runtime_error("no such part");
@@ -164,7 +164,7 @@ TEST(PutOn, ABodyThatStandsForTheMotorFollowsItsMass) {
   ASSERT_TRUE(is_carried(rig, Axis::tilt, PartKind::motor));
   EXPECT_FALSE(is_carried(rig, Axis::tilt, PartKind::gearbox));
   EXPECT_FALSE(is_carried(rig, Axis::pan, PartKind::motor));
-  const ShelfPart& heavy = part_named(built_in_shelf(), "generic 86 mm outrunner");
+  const ShelfPart heavy = part_named(built_in_shelf(), "generic 86 mm outrunner");
   const Rig changed = put_on(rig, Axis::tilt, heavy);
   EXPECT_DOUBLE_EQ(*changed.on_pan[1].mass_kg.si, 0.42);
   EXPECT_EQ(changed.on_pan[0], rig.on_pan[0]);
@@ -178,7 +178,7 @@ TEST(PutOn, ABodyOfMotorAndGearboxTakesTheDifference) {
   Rig rig = tests::rig_of(tests::kOwl);
   rig.on_pan[1].name = "Tilt motor and gearbox";
   rig.on_pan[1].mass_kg = si_quantity(0.4);
-  const ShelfPart& heavy = part_named(built_in_shelf(), "generic 86 mm outrunner");
+  const ShelfPart heavy = part_named(built_in_shelf(), "generic 86 mm outrunner");
   EXPECT_NEAR(*put_on(rig, Axis::tilt, heavy).on_pan[1].mass_kg.si, 0.4 + 0.42 - 0.14, 1e-12);
   ShelfPart unknown = heavy;
   std::get<Motor>(unknown.fields).mass_kg = {};
