@@ -4,8 +4,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <thread>
-#include <vector>
 
 #include "core/data/data_library.h"
 #include "core/data/data_text.h"
@@ -95,18 +93,6 @@ TEST(DataFiles, AFaultSaysWhereItIsAndHowToMendIt) {
   EXPECT_EQ(table.faults[0].line, 2);
   EXPECT_NE(table.faults[0].problem.find("30"), std::string::npos) << table.faults[0].problem;
   EXPECT_TRUE(read_data("# nothing yet\n", columns).faults.empty());
-}
-
-TEST(DataFiles, MayBeAskedForByManyThreadsAtOnce) {
-  std::vector<std::thread> threads;
-  std::vector<double> found(8);
-  threads.reserve(found.size());
-  for (double& at : found)
-    threads.emplace_back([&at] {
-      at = find_thread("M5")->diameter_m + ball_factors(0.3, 1).Y + wire_rules().circular_mil_per_A;
-    });
-  for (std::thread& thread : threads) thread.join();
-  for (const double at : found) EXPECT_EQ(at, found.front());
 }
 
 }  // namespace

@@ -1,10 +1,7 @@
 #include <gtest/gtest.h>
 
-#include <atomic>
 #include <cmath>
 #include <numbers>
-#include <thread>
-#include <vector>
 
 #include "core/units/units.h"
 #include "tests/support/tol.h"
@@ -147,25 +144,6 @@ TEST(ReadSpread, IsAPercentOrAQuantity) {
             "-10 % is negative; a spread is the half-width of a range");
   EXPECT_EQ(std::get<UnitProblem>(read_spread("5 V", inertia, 118e-7)).problem,
             "5 V is a voltage; an inertia is due");
-}
-
-TEST(ReadQuantity, GivesTheSameFromManyThreadsAtOnce) {
-  std::atomic<int> wrong = 0;
-  std::vector<std::thread> threads;
-  threads.reserve(4);
-  for (int t = 0; t < 4; ++t)
-    threads.emplace_back([&wrong, t] {
-      for (int i = 1; i <= 300; ++i) {
-        const std::string unit = i % 3 == 0 ? "g.cm2" : i % 3 == 1 ? "kg.mm2" : "gmm2";
-        const double scale = i % 3 == 0 ? 1e-7 : i % 3 == 1 ? 1e-6 : 1e-9;
-        const auto read =
-            read_quantity(std::to_string(i + t) + " " + unit, info("pan.motor.rotor_inertia"));
-        const auto* quantity = std::get_if<Quantity>(&read);
-        if (quantity == nullptr || std::abs(*quantity->si / ((i + t) * scale) - 1) > 1e-12) ++wrong;
-      }
-    });
-  for (std::thread& thread : threads) thread.join();
-  EXPECT_EQ(wrong, 0);
 }
 
 TEST(WrittenQuantity, HasTheFewestDigitsThatReadBack) {
