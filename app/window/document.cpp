@@ -4,11 +4,16 @@
 #include <QFileInfo>
 #include <QRegularExpression>
 #include <QUndoCommand>
+#include <memory>
+#include <utility>
 
 #include "core/files/text_check.h"
+#include "core/rig/rig_change.h"
 
 namespace gazewright {
 namespace {
+
+constexpr int kMostSteps = 1000;
 
 /// What is in the file; nothing where it cannot be read.
 std::optional<std::string> bytes_of(const QString& file) {
@@ -19,31 +24,41 @@ std::optional<std::string> bytes_of(const QString& file) {
 
 }  // namespace
 
-/// The one kind of command: the rig before and after.
+/// The one kind of command: from one rig to the next. While it may still take further frames of a
+/// drag it has both rigs; settled, it keeps what it changed.
 class EditRig : public QUndoCommand {
  public:
   EditRig(Document& document, const QString& what, const Rig& after, int dragId)
       : QUndoCommand(what),
         document_(document),
-        before_(document.rig()),
-        after_(after),
+        rigs_(std::make_unique<std::pair<Rig, Rig>>(document.rig(), after)),
         drag_id_(dragId) {}
-  void redo() override { document_.set(after_); }
-  void undo() override { document_.set(before_); }
+
+  void redo() override { document_.set(rigs_ ? rigs_->second : change_->redone(document_.rig())); }
+  void undo() override { document_.set(rigs_ ? rigs_->first : change_->undone(document_.rig())); }
   int id() const override { return drag_id_; }
   bool mergeWith(const QUndoCommand* next) override {
-    after_ = static_cast<const EditRig*>(next)->after_;
-    setObsolete(after_ == before_);
+    if (!rigs_) return false;
+    rigs_->second = static_cast<const EditRig*>(next)->rigs_->second;
+    setObsolete(rigs_->first == rigs_->second);
     return true;
+  }
+  /// Changes how the step is kept, not what it does.
+  void settle() const {
+    if (!rigs_) return;
+    change_.emplace(rigs_->first, rigs_->second);
+    rigs_.reset();
   }
 
  private:
   Document& document_;
-  Rig before_, after_;
+  mutable std::unique_ptr<std::pair<Rig, Rig>> rigs_;  ///< before and after; empty: settled
+  mutable std::optional<RigChange> change_;            ///< once settled
   int drag_id_;
 };
 
 Document::Document(QObject* parent) : QObject(parent) {
+  history_.setUndoLimit(kMostSteps);
   connect(&history_, &QUndoStack::cleanChanged, this, &Document::fileChanged);
 }
 
@@ -59,6 +74,9 @@ QString Document::shownName() const {
 
 void Document::edit(const QString& what, const Rig& after, int dragId) {
   if (after == rig_) return;
+  const int last = history_.index() - 1;
+  if (last >= 0 && (dragId == -1 || history_.command(last)->id() != dragId))
+    static_cast<const EditRig*>(history_.command(last))->settle();
   history_.push(new EditRig(*this, what, after, dragId));
 }
 

@@ -22,7 +22,7 @@ class Document : public QObject {
   QString file() const { return file_; }  ///< empty: not saved yet
   /// File name; for a rig without a file one made of its title, "tide-pool-owl.rig.yaml".
   QString shownName() const;
-  QUndoStack& history() { return history_; }
+  QUndoStack& history() { return history_; }  ///< the last 1000 steps
   bool isModified() const { return !history_.isClean() || unsaved_; }
 
   /// One undoable step; `what` names it in the Edit menu. Steps with the same dragId (not -1) that

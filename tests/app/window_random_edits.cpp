@@ -1,9 +1,9 @@
 #include <gtest/gtest.h>
 
-#include <cmath>
 #include <random>
 
 #include "app/window/places.h"
+#include "tests/app/random_edit.h"
 #include "tests/app/window_support.h"
 
 namespace gazewright {
@@ -75,25 +75,7 @@ class RandomEdits {
       if (by > 0 && at_ + 1 < rigs_.size()) ++at_, history().redo();
     }
   }
-  Rig edited(const Rig& rig) {
-    Rig copy = rig;
-    const std::vector<FieldRef> fields = all_fields(copy);
-    const FieldRef& field = fields[below(fields.size())];
-    const std::string path = path_of(field);
-    if (const auto* text = std::get_if<TextRef>(&field))
-      return with_text(rig, path, *text->text + static_cast<char>('a' + below(26)));
-    if (const auto* choice = std::get_if<ChoiceRef>(&field)) {
-      const auto options = choice->info->options;
-      return with_choice(rig, path, std::string(options[below(options.size())]));
-    }
-    const auto& quantity = std::get<QuantityRef>(field);
-    const double now = quantity.quantity->si.value_or(1);
-    const double value = (std::isfinite(now) ? now : 1) *
-                         std::pow(10, std::uniform_real_distribution(-1.0, 1.0)(random_));
-    if (below(8) == 0 || !range_problem(*quantity.info, value).empty())
-      return with_quantity(rig, path, Quantity{});
-    return with_value(rig, path, value);
-  }
+  Rig edited(const Rig& rig) { return testing::with_random_edit(rig, random_); }
 
   OwlWindow& owl_;
   std::mt19937 random_;

@@ -1,29 +1,40 @@
 // The window as the user waits for it: from a ratio to the painted picture, and from nothing to the
 // first one. Offscreen, so that it says what we cost and not what a screen does.
 #include <benchmark/benchmark.h>
+#include <malloc.h>
+#include <unistd.h>
 
-#include <QApplication>
 #include <QElapsedTimer>
-#include <QTemporaryDir>
-#include <memory>
+#include <algorithm>
+#include <fstream>
+#include <random>
+#include <vector>
 
 #include "app/window/edits.h"
 #include "app/window/main_window.h"
 #include "app/window/plots_panel.h"
+#include "tests/app/random_edit.h"
 #include "tests/app/window_support.h"
 
 namespace gazewright {
 namespace {
 
-/// One application for all benchmarks, made on first use and kept to the end: Qt wants it gone
-/// before main() returns or not at all.
-void application() {
-  static int argc = 1;
-  static char name[] = "gazewright-bench";
-  static char* argv[] = {name, nullptr};
-  if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
-  static const auto* app = new QApplication(argc, argv);
-  (void)app;
+/// What is allocated and not freed. [MB]
+double used_MB() { return static_cast<double>(mallinfo2().uordblks) / 1e6; }
+
+/// What the system counts as ours, libraries included. [MB]
+double resident_MB() {
+  std::ifstream in("/proc/self/statm");
+  double all = 0, resident = 0;
+  in >> all >> resident;
+  return resident * static_cast<double>(::sysconf(_SC_PAGESIZE)) / 1e6;
+}
+
+double percentile(std::vector<double> values, double part) {
+  const auto at =
+      values.begin() + static_cast<std::ptrdiff_t>(part * static_cast<double>(values.size() - 1));
+  std::ranges::nth_element(values, at);
+  return *at;
 }
 
 void wait_for_analysis(MainWindow& window) {
@@ -39,25 +50,28 @@ void paint(MainWindow& window) {
 }
 
 void drag_to_paint(benchmark::State& state) {
-  application();
   testing::OwlWindow owl;
   owl.settle();
   double ratio = 18;
   const int id = Document::newDragId();
   owl.window.recompute().setDragging(true);
+  std::vector<double> frames_ms;
   for (auto _ : state) {
+    QElapsedTimer clock;
+    clock.start();
     ratio = ratio > 30 ? 18 : ratio + 0.1;
     owl.window.document().edit(QStringLiteral("drag"),
                                with_value(owl.rig(), "pan.gearbox.ratio", ratio), id);
     wait_for_analysis(owl.window);
     paint(owl.window);
+    frames_ms.push_back(static_cast<double>(clock.nsecsElapsed()) / 1e6);
   }
+  state.counters["p95_ms"] = percentile(frames_ms, 0.95);
   state.counters["plots"] = static_cast<double>(owl.window.plots().kinds().size());
 }
 BENCHMARK(drag_to_paint)->Unit(benchmark::kMillisecond)->UseRealTime();
 
 void first_paint(benchmark::State& state) {
-  application();
   for (auto _ : state) {
     testing::OwlWindow owl;
     wait_for_analysis(owl.window);
@@ -66,8 +80,41 @@ void first_paint(benchmark::State& state) {
     owl.window.hide();
     state.ResumeTiming();
   }
+  state.counters["resident_MB"] = resident_MB();
 }
 BENCHMARK(first_paint)->Unit(benchmark::kMillisecond)->UseRealTime();
+
+/// A day's work in one go: random edits, undone and redone now and then, the window working along
+/// as fast as it can. Every thousand it starts again from the sample, as a user would. What is
+/// allocated after the first tenth must not grow.
+void soak(benchmark::State& state) {
+  testing::OwlWindow owl;
+  owl.settle();
+  const Rig start = owl.rig();
+  std::mt19937 random(20261127);
+  Document& document = owl.window.document();
+  const auto rest = [&] {
+    document.edit(QStringLiteral("start again"), start);
+    owl.settle();
+  };
+  double early_MB = 0;
+  for (auto _ : state) {
+    for (std::int64_t done = 1; done <= state.range(0); ++done) {
+      if (random() % 8 == 0)
+        random() % 2 == 0 ? document.history().undo() : document.history().redo();
+      else
+        document.edit(QStringLiteral("edit"), testing::with_random_edit(owl.rig(), random));
+      if (done % 10 == 0) QCoreApplication::processEvents();
+      if (done % 1000 == 0) rest();
+      if (done == state.range(0) / 10) rest(), early_MB = used_MB();
+    }
+    rest();
+  }
+  state.counters["used_MB"] = used_MB();
+  state.counters["growth_MB"] = used_MB() - early_MB;
+  state.counters["resident_MB"] = resident_MB();
+}
+BENCHMARK(soak)->Arg(2000)->Arg(100000)->Iterations(1)->Unit(benchmark::kSecond)->UseRealTime();
 
 }  // namespace
 }  // namespace gazewright
