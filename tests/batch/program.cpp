@@ -110,22 +110,6 @@ std::vector<std::string> fields_of(const std::string& csv_line) {
   return fields;
 }
 
-Folder::Folder() {
-  std::string name = (std::filesystem::temp_directory_path() / "gazewright-XXXXXX").string();
-  EXPECT_NE(mkdtemp(name.data()), nullptr);
-  root_ = name;
-}
-Folder::~Folder() {
-  std::error_code ignored;
-  std::filesystem::remove_all(root_, ignored);
-}
-
-std::string Folder::write(const std::string& name, const std::string& bytes) const {
-  std::string file = path(name);
-  std::ofstream(file, std::ios::binary) << bytes;
-  return file;
-}
-
 std::string bytes_of(const std::string& file) {
   std::ifstream in(file, std::ios::binary);
   return {std::istreambuf_iterator<char>(in), {}};

@@ -1,8 +1,9 @@
 #pragma once
 
-#include <filesystem>
 #include <string>
 #include <vector>
+
+#include "tests/support/folder.h"
 
 /// The built gazewright-batch as a user runs it: arguments and standard input in; status, standard
 /// output and standard error out.
@@ -26,20 +27,7 @@ std::string sample_with(const std::string& name, const std::string& from, const 
 std::vector<std::string> lines_of(const std::string& text);
 std::vector<std::string> fields_of(const std::string& csv_line);
 
-/// A folder that is removed at the end.
-class Folder {
- public:
-  Folder();
-  ~Folder();
-  Folder(const Folder&) = delete;
-  Folder& operator=(const Folder&) = delete;
-  /// Writes a file and returns its path.
-  std::string write(const std::string& name, const std::string& bytes) const;
-  std::string path(const std::string& name) const { return (root_ / name).string(); }
-
- private:
-  std::filesystem::path root_;
-};
+using tests::Folder;
 
 std::string bytes_of(const std::string& file);
 

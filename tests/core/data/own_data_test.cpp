@@ -13,6 +13,7 @@
 #include "core/travel/tab_material.h"
 #include "core/travel/wire.h"
 #include "tests/support/environment.h"
+#include "tests/support/folder.h"
 #include "tests/support/tol.h"
 
 namespace gazewright {
@@ -21,17 +22,8 @@ namespace {
 /// A folder of own data files; at its end none are in force and it is gone.
 class OwnFiles : public ::testing::Test {
  protected:
-  OwnFiles() {
-    std::string name = (std::filesystem::temp_directory_path() / "gazewright-XXXXXX").string();
-    EXPECT_NE(mkdtemp(name.data()), nullptr);
-    folder = name;
-  }
-  ~OwnFiles() override {
-    use_own_data({});
-    std::error_code ignored;
-    std::filesystem::remove_all(folder, ignored);
-  }
-  void write(const char* name, const char* text) const { std::ofstream(folder / name) << text; }
+  ~OwnFiles() override { use_own_data({}); }
+  void write(const char* name, const char* text) const { kept.write(name, text); }
   std::vector<Diagnostic> use() const {
     const OwnData own = load_own_data(folder);
     use_own_data(own);
@@ -44,7 +36,8 @@ class OwnFiles : public ::testing::Test {
     return text.substr(folder.string().size() + 1);
   }
 
-  std::filesystem::path folder;
+  const tests::Folder kept;
+  const std::filesystem::path& folder = kept.root();
 };
 
 std::vector<std::string_view> options(const PartTable<Joint>& table, std::string_view key) {

@@ -12,6 +12,7 @@
 #include <random>
 
 #include "tests/core/files/whole_rig.h"
+#include "tests/support/folder.h"
 
 namespace gazewright {
 namespace {
@@ -20,14 +21,6 @@ namespace fs = std::filesystem;
 
 class JournalFiles : public ::testing::Test {
  protected:
-  void SetUp() override {
-    std::string name = (fs::temp_directory_path() / "journal_XXXXXX").string();
-    ASSERT_NE(::mkdtemp(name.data()), nullptr);
-    folder_ = name;
-    file_ = folder_ / "owl.journal";
-  }
-  void TearDown() override { fs::remove_all(folder_); }
-
   static std::string content(const fs::path& file) {
     std::ifstream stream(file, std::ios::binary);
     return {std::istreambuf_iterator<char>(stream), {}};
@@ -38,7 +31,9 @@ class JournalFiles : public ::testing::Test {
     return journal ? parse_rig(journal->text, "journal").rig : std::nullopt;
   }
 
-  fs::path folder_, file_;
+  const tests::Folder own_;
+  const fs::path& folder_ = own_.root();
+  const fs::path file_ = folder_ / "owl.journal";
 };
 
 Rig whole_rig() { return *parse_rig(kWholeRig, "whole.rig.yaml").rig; }

@@ -9,6 +9,7 @@
 #include <iterator>
 
 #include "core/files/rig_file.h"
+#include "tests/support/folder.h"
 
 namespace gazewright {
 namespace {
@@ -18,13 +19,6 @@ namespace fs = std::filesystem;
 /// A folder of its own for each test, gone afterwards.
 class SaveText : public ::testing::Test {
  protected:
-  void SetUp() override {
-    std::string name = (fs::temp_directory_path() / "save_text_XXXXXX").string();
-    ASSERT_NE(::mkdtemp(name.data()), nullptr);
-    folder_ = name;
-  }
-  void TearDown() override { fs::remove_all(folder_); }
-
   static std::string content(const fs::path& file) {
     std::ifstream stream(file, std::ios::binary);
     return {std::istreambuf_iterator<char>(stream), {}};
@@ -37,7 +31,8 @@ class SaveText : public ::testing::Test {
     return fault ? to_text(*fault) : "saved";
   }
 
-  fs::path folder_;
+  const tests::Folder own_;
+  const fs::path& folder_ = own_.root();
 };
 
 TEST_F(SaveText, WritesEveryByteAndLeavesNothingElseBehind) {

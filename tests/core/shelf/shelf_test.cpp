@@ -11,6 +11,7 @@
 #include "core/rig/fields.h"
 #include "core/shelf/carried_parts.h"
 #include "tests/support/environment.h"
+#include "tests/support/folder.h"
 #include "tests/support/owl_rig.h"
 
 namespace gazewright {
@@ -18,20 +19,7 @@ namespace {
 
 namespace fs = std::filesystem;
 
-/// A folder that goes with the test.
-struct Folder {
-  Folder() {
-    std::string name = (fs::temp_directory_path() / "shelf-XXXXXX").string();
-    path = ::mkdtemp(name.data());
-  }
-  ~Folder() { fs::remove_all(path); }
-  Folder(const Folder&) = delete;
-  Folder& operator=(const Folder&) = delete;
-  void write(const char* name, const std::string& text) const {
-    std::ofstream(path / name) << text;
-  }
-  fs::path path;
-};
+using tests::Folder;
 
 ShelfPart part_named(const Shelf& shelf, std::string_view begin) {
   for (const ShelfEntry& entry : shelf.entries)
@@ -63,18 +51,18 @@ TEST(Shelf, ABadFileIsNamedAndSkippedAndTheRestIsRead) {
   folder.write("a.yaml", "shelf: 1\nname: a\nmotor: {mass: 96}\n");
   folder.write("b.yaml", "shelf: 1\nname: b\nmotor: {mass: 96 g}\n");
   folder.write("c.txt", "no part");
-  const Shelf shelf = load_shelf(folder.path);
+  const Shelf shelf = load_shelf(folder.root());
   ASSERT_EQ(shelf.entries.size(), 1u);
   EXPECT_EQ(shelf.entries[0].part.name, "b");
   ASSERT_EQ(shelf.problems.size(), 1u);
   EXPECT_TRUE(shelf.problems[0].file.ends_with("a.yaml"));
   EXPECT_EQ(shelf.problems[0].line, 3);
-  EXPECT_TRUE(fs::exists(folder.path / "a.yaml"));
+  EXPECT_TRUE(fs::exists(folder.root() / "a.yaml"));
 }
 
 TEST(Shelf, IsSeededOnceAndNeverAgain) {
   const Folder folder;
-  const fs::path place = folder.path / "deep/shelf";
+  const fs::path place = folder.root() / "deep/shelf";
   EXPECT_EQ(load_shelf(place).entries.size(), shelf_texts().size());
   EXPECT_FALSE(fs::exists(place));  // reading writes nothing
   ASSERT_FALSE(seed_shelf(place));
@@ -89,8 +77,8 @@ TEST(Shelf, IsSeededOnceAndNeverAgain) {
 TEST(Shelf, APartOfARigIsKeptUnderANameOfItsOwn) {
   const Folder folder;
   const Rig rig = tests::rig_of(tests::kOwl);
-  fs::create_directory(folder.path / "shelf");
-  Shelf shelf = load_shelf(folder.path / "shelf");
+  fs::create_directory(folder.root() / "shelf");
+  Shelf shelf = load_shelf(folder.root() / "shelf");
   EXPECT_TRUE(shelf.entries.empty());
   for (const char* name : {"outrunner A", "outrunner A (2)"}) {
     const auto added = add_to_shelf(shelf, part_of(rig, Axis::pan, PartKind::motor));
@@ -120,7 +108,7 @@ TEST(Shelf, AFolderThatCannotBeWrittenIsAProblemAndNoCrash) {
   const Folder folder;
   folder.write("shelf", "a file where the folder should be");
   Shelf shelf;
-  shelf.folder = folder.path / "shelf/parts";
+  shelf.folder = folder.root() / "shelf/parts";
   const auto added = add_to_shelf(shelf, part_of(Rig{}, Axis::pan, PartKind::drive));
   ASSERT_TRUE(std::holds_alternative<Diagnostic>(added));
   EXPECT_FALSE(std::get<Diagnostic>(added).fix.empty());
