@@ -13,18 +13,40 @@
 namespace gazewright {
 namespace {
 
-class CalmCombo : public QComboBox {
+/// Leaves the wheel to what lies around a control that has no focus.
+class WheelGuard : public QObject {
  public:
-  CalmCombo() { setFocusPolicy(Qt::StrongFocus); }
+  using QObject::QObject;
 
  protected:
-  void wheelEvent(QWheelEvent* event) override {
-    if (hasFocus()) {
-      QComboBox::wheelEvent(event);
-    } else {
-      event->ignore();
-    }
+  bool eventFilter(QObject* watched, QEvent* event) override {
+    if (event->type() != QEvent::Wheel || static_cast<QWidget*>(watched)->hasFocus()) return false;
+    event->ignore();
+    return true;
   }
+};
+
+/// Sets the height of a table's rows whenever its font is another.
+class RowsALine : public QObject {
+ public:
+  RowsALine(QTableView* table, int pad_px) : QObject(table), table_(table), pad_px_(pad_px) {
+    table->installEventFilter(this);
+    fit();
+  }
+
+ protected:
+  bool eventFilter(QObject* watched, QEvent* event) override {
+    if (event->type() == QEvent::FontChange) fit();
+    return QObject::eventFilter(watched, event);
+  }
+
+ private:
+  void fit() {
+    table_->verticalHeader()->setDefaultSectionSize(table_->fontMetrics().height() + pad_px_);
+  }
+
+  QTableView* table_;
+  int pad_px_;
 };
 
 }  // namespace
@@ -48,8 +70,13 @@ void setKind(QWidget* widget, const char* kind) {
   widget->style()->polish(widget);
 }
 
+void keepWheelAway(QWidget* control) {
+  control->setFocusPolicy(Qt::StrongFocus);
+  control->installEventFilter(new WheelGuard(control));
+}
+
 QComboBox* calmCombo(const QStringList& words) {
-  auto* combo = new CalmCombo;
+  auto* combo = calmed(new QComboBox);
   combo->addItems(words);
   combo->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   combo->setMinimumContentsLength(6);
@@ -115,6 +142,8 @@ QFrame* cardFrame() {
   return frame;
 }
 
+void keepRowsALine(QTableView* table, int pad_px) { new RowsALine(table, pad_px); }
+
 void showAsList(QTableView* table, int pad_px) {
   table->setSelectionBehavior(QAbstractItemView::SelectRows);
   table->setSelectionMode(QAbstractItemView::SingleSelection);
@@ -122,7 +151,7 @@ void showAsList(QTableView* table, int pad_px) {
   table->setTabKeyNavigation(false);
   table->setWordWrap(false);
   table->verticalHeader()->hide();
-  table->verticalHeader()->setDefaultSectionSize(table->fontMetrics().height() + pad_px);
+  keepRowsALine(table, pad_px);
   table->horizontalHeader()->setHighlightSections(false);
 }
 

@@ -27,6 +27,13 @@ class ElidedLabel : public QLabel {
   void paintEvent(QPaintEvent* event) override;
 };
 
+/// The wheel changes nothing in it unless it has the focus.
+void keepWheelAway(QWidget* control);
+template <class Control>
+Control* calmed(Control* control) {
+  keepWheelAway(control);
+  return control;
+}
 /// A combo box that the wheel leaves alone unless it has the focus (scrolling a card must not
 /// change the rig).
 QComboBox* calmCombo(const QStringList& words);
@@ -41,6 +48,8 @@ QLabel* sentencesLabel(const QString& name);
 /// `name` is the object's, where there is one.
 QToolButton* textButton(const QString& text, const QString& help, const QString& name = {});
 QFrame* cardFrame();
+/// Rows as high as a line of the table's font and `pad_px`, also when the font changes.
+void keepRowsALine(QTableView* table, int pad_px = 8);
 /// Rows to choose one of: no grid, no row numbers, a line high and `pad_px`, left by Tab.
 void showAsList(QTableView* table, int pad_px = 8);
 
