@@ -175,7 +175,7 @@ void MainWindow::resizeEvent(QResizeEvent* event) {
 
 /// What its fields need.
 int MainWindow::cardWidth() const {
-  return QFontMetrics(QApplication::font()).averageCharWidth() * 48;
+  return QFontMetrics(QApplication::font()).averageCharWidth() * 54;
 }
 
 void MainWindow::restoreLayout() {

@@ -2,12 +2,16 @@
 
 #include <QComboBox>
 #include <QHeaderView>
+#include <QHelpEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPainter>
 #include <QStyle>
+#include <QStyleOptionToolButton>
+#include <QStylePainter>
 #include <QTableView>
 #include <QToolButton>
+#include <QToolTip>
 #include <QWheelEvent>
 
 namespace gazewright {
@@ -25,6 +29,39 @@ class WheelGuard : public QObject {
     return true;
   }
 };
+
+class ElidedButton : public QToolButton {
+ public:
+  ElidedButton() { setProperty("elides", true); }
+
+ protected:
+  void paintEvent(QPaintEvent*) override {
+    QStylePainter painter(this);
+    QStyleOptionToolButton option;
+    initStyleOption(&option);
+    const int letters = fontMetrics().horizontalAdvance(text());
+    const int room = width() - (sizeHint().width() - letters);
+    if (letters > room) option.text = fontMetrics().elidedText(text(), Qt::ElideRight, room);
+    painter.drawComplexControl(QStyle::CC_ToolButton, option);
+  }
+  bool event(QEvent* event) override {
+    if (event->type() != QEvent::ToolTip || sizeHint().width() <= width())
+      return QToolButton::event(event);
+    QToolTip::showText(
+        static_cast<QHelpEvent*>(event)->globalPos(),
+        QStringLiteral("<p><b>%1</b><br>%2</p>").arg(text().toHtmlEscaped(), toolTip()), this);
+    return true;
+  }
+};
+
+void setUp(QToolButton* button, const QString& text, const QString& help, const QString& name) {
+  button->setObjectName(name);
+  button->setText(text);
+  button->setToolTip(help);
+  button->setAccessibleDescription(help);
+  button->setFocusPolicy(Qt::StrongFocus);
+  setKind(button, "pill");
+}
 
 /// Sets the height of a table's rows whenever its font is another.
 class RowsALine : public QObject {
@@ -127,13 +164,28 @@ QLabel* sentencesLabel(const QString& name) {
 
 QToolButton* textButton(const QString& text, const QString& help, const QString& name) {
   auto* button = new QToolButton;
-  button->setObjectName(name);
-  button->setText(text);
-  button->setToolTip(help);
-  button->setAccessibleDescription(help);
-  button->setFocusPolicy(Qt::StrongFocus);
-  setKind(button, "pill");
+  setUp(button, text, help, name);
   return button;
+}
+
+QToolButton* elidedButton(const QString& text, const QString& help, const QString& name) {
+  auto* button = new ElidedButton;
+  setUp(button, text, help, name);
+  return button;
+}
+
+QString wrapped(const QString& text, const QFontMetrics& metrics, int width) {
+  QString whole, line;
+  for (const QString& word : text.split(' ')) {
+    const QString longer = line.isEmpty() ? word : line + ' ' + word;
+    if (!line.isEmpty() && metrics.horizontalAdvance(longer) > width) {
+      whole += line + '\n';
+      line = word;
+    } else {
+      line = longer;
+    }
+  }
+  return whole + line;
 }
 
 QFrame* cardFrame() {

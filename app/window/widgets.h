@@ -6,6 +6,7 @@
 #include <QStringList>
 
 class QComboBox;
+class QFontMetrics;
 class QLineEdit;
 class QTableView;
 class QToolButton;
@@ -47,6 +48,11 @@ QLabel* quietLabel(const QString& text = {});
 QLabel* sentencesLabel(const QString& name);
 /// `name` is the object's, where there is one.
 QToolButton* textButton(const QString& text, const QString& help, const QString& name = {});
+/// The same, of a text that may be longer than its place: it ends in an ellipsis then, and the tool
+/// tip has it whole.
+QToolButton* elidedButton(const QString& text, const QString& help, const QString& name = {});
+/// The text with line ends put where a line would be wider than `width`, at spaces.
+QString wrapped(const QString& text, const QFontMetrics& metrics, int width);
 QFrame* cardFrame();
 /// Rows as high as a line of the table's font and `pad_px`, also when the font changes.
 void keepRowsALine(QTableView* table, int pad_px = 8);

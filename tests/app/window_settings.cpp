@@ -155,6 +155,7 @@ TEST_F(WindowSettings, CountAtOnce) {
   owl.window.actions()["show.light"]->trigger();
   EXPECT_EQ(settings.findChild<QComboBox*>("settings.theme")->currentData(), QVariant("light"))
       << "the menu and the window say the same";
+  QApplication::setEffectEnabled(Qt::UI_General, true);
   QApplication::setEffectEnabled(Qt::UI_AnimateMenu, true);
   QApplication::setCursorFlashTime(1000);
   auto* calm = settings.findChild<QCheckBox*>("settings.calm");
@@ -196,8 +197,8 @@ TEST_F(WindowSettings, SayWhatOpensAtTheNextStart) {
     return QString::fromStdString(next.document().rig().title) + "|" + next.document().file();
   };
   EXPECT_EQ(opens("last"), "Tide-pool owl|" + owl.path("owl.rig.yaml"));
-  EXPECT_EQ(opens("new"), "|");
-  EXPECT_NE(opens("sample"), "|");
+  EXPECT_EQ(opens("new"), QString::fromStdString(blank_rig().title) + "|");
+  EXPECT_NE(opens("sample"), opens("new"));
   EXPECT_TRUE(opens("sample").endsWith('|')) << "a sample is not the user's file";
   QFile::remove(owl.path("owl.rig.yaml"));
   EXPECT_EQ(opens("last"), opens("sample")) << "the file is gone";

@@ -60,7 +60,8 @@ std::string cut_in(const QWidget& window) {
     look(label, label->text(), label->sizeHint().width());
   }
   for (const auto* button : window.findChildren<QAbstractButton*>()) {
-    if (!button->text().isEmpty()) look(button, button->text(), button->sizeHint().width());
+    if (!button->text().isEmpty() && !button->property("elides").toBool())
+      look(button, button->text(), button->sizeHint().width());
   }
   for (const auto* combo : window.findChildren<QComboBox*>()) {
     look(combo, combo->currentText(), combo->fontMetrics().horizontalAdvance(combo->currentText()));
