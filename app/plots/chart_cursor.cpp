@@ -75,7 +75,8 @@ void CursorItem::drawReadout(QCPPainter* painter, double at_px, QStringList line
   painter->drawRoundedRect(box, 4, 4);
   painter->setPen(style_.theme.text);
   painter->setFont(style_.font);
-  painter->drawText(box.adjusted(7, 4, -7, -4), Qt::AlignLeft | Qt::AlignTop, lines.join('\n'));
+  painter->drawText(box.adjusted(7, 4, -7, -4), Qt::AlignLeft | Qt::AlignAbsolute | Qt::AlignTop,
+                    lines.join('\n'));
 }
 
 }  // namespace gazewright

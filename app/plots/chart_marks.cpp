@@ -60,10 +60,10 @@ void MarksItem::drawHeader(QCPPainter* painter) const {
   const double right = parentPlot()->viewport().right() - 4;
   const QRectF top(6, inside.top() - metrics.height() - 6, right - 6, metrics.height() + 2);
   painter->setPen(style_.theme.quiet);
-  painter->drawText(top, Qt::AlignLeft | Qt::AlignVCenter, chart_.y_title);
+  painter->drawText(top, Qt::AlignLeft | Qt::AlignAbsolute | Qt::AlignVCenter, chart_.y_title);
   const QRectF bottom(6, parentPlot()->viewport().bottom() - metrics.height() - 2,
                       inside.right() - 6, metrics.height() + 2);
-  painter->drawText(bottom, Qt::AlignRight | Qt::AlignVCenter, chart_.x_title);
+  painter->drawText(bottom, Qt::AlignRight | Qt::AlignAbsolute | Qt::AlignVCenter, chart_.x_title);
   const QVector<QRectF> boxes = legend_boxes(chart_, style_.font, inside, right);
   for (qsizetype i = 0; i < boxes.size(); ++i) drawEntry(painter, chart_.legend[i], boxes[i]);
 }
@@ -80,8 +80,8 @@ void MarksItem::drawEntry(QCPPainter* painter, const LegendEntry& entry, const Q
   QFont font = style_.font;
   font.setStrikeOut(entry.hidden);
   painter->setFont(font);
-  painter->drawText(box.adjusted(kSampleLength + 4, 0, 0, 0), Qt::AlignLeft | Qt::AlignVCenter,
-                    entry.text);
+  painter->drawText(box.adjusted(kSampleLength + 4, 0, 0, 0),
+                    Qt::AlignLeft | Qt::AlignAbsolute | Qt::AlignVCenter, entry.text);
   painter->setFont(style_.font);
 }
 

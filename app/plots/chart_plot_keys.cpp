@@ -203,7 +203,7 @@ void ChartPlot::keyPressEvent(QKeyEvent* event) {
 bool ChartPlot::pressViewKey(QKeyEvent* event) {
   const bool ctrl = event->modifiers() & Qt::ControlModifier;
   const bool alt = event->modifiers() & Qt::AltModifier;
-  const Qt::Orientations along = ctrl ? Qt::Horizontal : Qt::Horizontal | Qt::Vertical;
+  const Qt::Orientations along = alt ? Qt::Horizontal : Qt::Horizontal | Qt::Vertical;
   switch (event->key()) {
     case Qt::Key_Plus:
     case Qt::Key_Equal:

@@ -25,6 +25,7 @@ class KeptPicture {
       picture_.fill(ground);
       QPainter painter(&picture_);
       painter.setFont(font_);
+      painter.setLayoutDirection(widget.layoutDirection());
       draw(painter);
     }
     return picture_;

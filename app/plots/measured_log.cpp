@@ -14,6 +14,7 @@ namespace {
 
 constexpr qsizetype kMostRows = 1'000'000;
 constexpr qsizetype kSearchPoints = 1500;
+constexpr qsizetype kAskEvery = 4096;
 constexpr int kCoarse = 400, kFine = 50;
 
 struct Units {
@@ -65,12 +66,16 @@ MeasuredLog thinned_log(const MeasuredLog& log) {
 
 }  // namespace
 
-ReadLog read_log(const QString& text) {
-  const QStringList lines = text.split('\n');
+ReadLog read_log(const QString& text, const std::function<bool(double part)>& go_on) {
   MeasuredLog log;
   Units units;
-  for (qsizetype i = 0; i < lines.size(); ++i) {
-    const QString line = lines[i].trimmed();
+  qsizetype next = 0;
+  for (qsizetype i = 0; next <= text.size(); ++i) {
+    if (go_on && i % kAskEvery == 0 && !go_on(double(next) / double(text.size())))
+      return {{}, Plots::tr("cancelled")};
+    const qsizetype from = next, to = text.indexOf('\n', from);
+    next = to < 0 ? text.size() + 1 : to + 1;
+    const QString line = text.mid(from, next - from - 1).trimmed();
     if (line.isEmpty()) continue;
     const QChar separator = separator_of(line);
     const QStringList cells = line.split(separator);

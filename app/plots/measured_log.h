@@ -2,6 +2,7 @@
 
 #include <QString>
 #include <QVector>
+#include <functional>
 #include <optional>
 
 /// A move as it was measured, beside the one computed.
@@ -19,7 +20,8 @@ struct ReadLog {
 
 /// Two columns, time and angle, with comma, semicolon or tab between them; more columns are left
 /// aside. A first line of words may name the units: s (else), ms or us; deg (else) or rad.
-ReadLog read_log(const QString& text);
+/// @param go_on  asked now and then with the part that is read; false: it stops there.
+ReadLog read_log(const QString& text, const std::function<bool(double part)>& go_on = {});
 
 /// How a log is laid over the model: t' = t + shift, angle' = scale·angle + offset.
 struct LogFit {

@@ -19,6 +19,7 @@ QString PaintedPlot::summary() const { return message().isEmpty() ? words() : me
 
 void PaintedPlot::paintTo(QPainter& painter, const QRectF& rect, const Theme& theme) const {
   painter.save();
+  painter.setLayoutDirection(Qt::LeftToRight);  // a number stands before its unit
   painter.fillRect(rect, theme.card);
   if (message().isEmpty()) {
     paintPicture(painter, inside(rect), theme);

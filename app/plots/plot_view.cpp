@@ -19,7 +19,9 @@ void show_views(const std::vector<ChartPlot*>& charts, const ViewHistory::View& 
 
 }  // namespace
 
-PlotView::PlotView(QWidget* parent) : QWidget(parent), history_(std::make_unique<ViewHistory>()) {}
+PlotView::PlotView(QWidget* parent) : QWidget(parent), history_(std::make_unique<ViewHistory>()) {
+  setLayoutDirection(Qt::LeftToRight);  // axes run to the right in every language
+}
 PlotView::~PlotView() = default;
 
 void PlotView::setOptions(const PlotOptions& options) {

@@ -5,6 +5,14 @@
 
 namespace gazewright {
 
+QString export_name(const QString& rig_file, const QString& end) {
+  QString name = rig_file;
+  for (const char* ending : {".yaml", ".yml", ".rig"}) {
+    if (name.endsWith(QLatin1String(ending))) name.chop(qsizetype(qstrlen(ending)));
+  }
+  return name + end;
+}
+
 QString ask_where(QWidget* parent, const QString& title, const QString& start,
                   const QString& filter, const QString& ending) {
   const QFileInfo place(start);

@@ -28,7 +28,7 @@ namespace gazewright {
 Card::Card(Document& document, QWidget* parent)
     : QFrame(parent), document_(document), theme_(theme_for(ThemeKind::light)) {
   setKind(this, "card");
-  title_ = textButton({}, tr("Show the card of another part"));
+  title_ = elidedButton({}, tr("Show the card of another part"));
   title_->setObjectName(QStringLiteral("card.title"));
   title_->setPopupMode(QToolButton::InstantPopup);
   title_->setMenu(new QMenu(title_));

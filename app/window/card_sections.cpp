@@ -73,7 +73,7 @@ CardRow* Card::makeRow(const FieldRef& field, const QString& part) {
 void Card::addGroupHeading(QVBoxLayout* rows, const QString& prefix, const FieldGroup& group) {
   Group made;
   if (group.folds) {
-    made.fold = textButton({}, tr("Show or hide these fields"));
+    made.fold = elidedButton({}, tr("Show or hide these fields"));
     made.fold->setObjectName(group.heading);
     made.fold->setMinimumWidth(1);  // a long heading must not widen the card
     setKind(made.fold, "fold");

@@ -14,6 +14,7 @@
 #include "app/window/main_window.h"
 #include "app/window/message_bar.h"
 #include "app/window/plots_panel.h"
+#include "app/window/plurals.h"
 #include "core/data/data_library.h"
 #include "gazewright_version.h"
 
@@ -22,8 +23,8 @@ namespace {
 
 constexpr const char* kUsage =
     R"(Usage: gazewright [RIG]
-       gazewright --picture FILE.png [--size WxH] [--dark] [--select PART]
-                  [--plots KIND,KIND...] RIG
+       gazewright --picture FILE.png [--size WxH] [--dark] [--text PERCENT]
+                  [--select PART] [--plots KIND,KIND...] RIG
        gazewright --data FOLDER [RIG]
 
 Opens the window on a rig file (*.rig.yaml), or on a sample rig when none is named.
@@ -32,6 +33,7 @@ Opens the window on a rig file (*.rig.yaml), or on a sample rig when none is nam
                       needs no display
   --size WxH          size of the picture, 1440x900 unless said otherwise
   --dark              the picture in dark colours
+  --text PERCENT      size of its text, 80 to 200 percent of the usual
   --select PART       whose card the picture shows, for instance tilt.motor or on_tilt[0]
   --plots KIND,...    which plots it shows, two to six: step, time-ratio, torque-speed, speed,
                       current, both, frequency-response, profiles, travel, travel-speed,
@@ -51,6 +53,7 @@ struct Request {
   std::vector<PlotKind> plots;
   QSize size{1440, 900};
   bool dark = false;
+  int text_percent = 100;
 };
 
 int complain(const QString& problem) {
@@ -65,6 +68,31 @@ bool add_plots(Request& request, const QString& keys) {
     request.plots.push_back(*kind);
   }
   return true;
+}
+
+/// An option and its value. @returns 0, or the exit status
+int take_value(Request& request, const QString& word, const QString& value) {
+  if (word == QStringLiteral("--picture")) request.picture = value;
+  if (word == QStringLiteral("--select")) request.select = value;
+  if (word == QStringLiteral("--data")) {
+    if (!QFileInfo(value).isDir()) return complain("there is no folder " + value);
+    request.data = value;
+  }
+  if (word == QStringLiteral("--plots") && !add_plots(request, value)) {
+    return complain("--plots wants kinds with commas between, for instance travel,reach");
+  }
+  if (word == QStringLiteral("--text")) {
+    request.text_percent = value.toInt();
+    if (request.text_percent < kTextSizes.front() || request.text_percent > kTextSizes.back())
+      return complain("--text wants a number from 80 to 200");
+  }
+  if (word == QStringLiteral("--size")) {
+    static const QRegularExpression size(QStringLiteral("^(\\d{3,4})x(\\d{3,4})$"));
+    const auto match = size.match(value);
+    if (!match.hasMatch()) return complain("--size wants width x height, for instance 1440x900");
+    request.size = {match.captured(1).toInt(), match.captured(2).toInt()};
+  }
+  return 0;
 }
 
 /// The request, or an exit status where there is nothing more to do.
@@ -84,9 +112,10 @@ std::variant<Request, int> read_arguments(const QStringList& arguments) {
       request.dark = true;
       continue;
     }
+    if (word == QStringLiteral("-reverse")) continue;  // Qt's own: from right to left
     static const QStringList with_value{QStringLiteral("--picture"), QStringLiteral("--size"),
-                                        QStringLiteral("--select"), QStringLiteral("--plots"),
-                                        QStringLiteral("--data")};
+                                        QStringLiteral("--select"),  QStringLiteral("--plots"),
+                                        QStringLiteral("--data"),    QStringLiteral("--text")};
     const bool takesValue = with_value.contains(word);
     if (!takesValue && word.startsWith('-')) return complain("unknown option " + word);
     if (!takesValue) {
@@ -95,21 +124,7 @@ std::variant<Request, int> read_arguments(const QStringList& arguments) {
       continue;
     }
     if (++i >= arguments.size()) return complain(word + " needs a value");
-    if (word == QStringLiteral("--picture")) request.picture = arguments[i];
-    if (word == QStringLiteral("--select")) request.select = arguments[i];
-    if (word == QStringLiteral("--data")) {
-      if (!QFileInfo(arguments[i]).isDir()) return complain("there is no folder " + arguments[i]);
-      request.data = arguments[i];
-    }
-    if (word == QStringLiteral("--plots") && !add_plots(request, arguments[i])) {
-      return complain("--plots wants kinds with commas between, for instance travel,reach");
-    }
-    if (word == QStringLiteral("--size")) {
-      static const QRegularExpression size(QStringLiteral("^(\\d{3,4})x(\\d{3,4})$"));
-      const auto match = size.match(arguments[i]);
-      if (!match.hasMatch()) return complain("--size wants width x height, for instance 1440x900");
-      request.size = {match.captured(1).toInt(), match.captured(2).toInt()};
-    }
+    if (const int status = take_value(request, word, arguments[i])) return status;
   }
   if (!request.picture.isEmpty() && request.rig.isEmpty()) {
     return complain("--picture needs a rig file");
@@ -122,6 +137,7 @@ void set_up(QApplication& app) {
   app.setApplicationDisplayName(QStringLiteral("Gazewright"));
   app.setApplicationVersion(QString::fromUtf8(kVersion));
   app.setDesktopFileName(QStringLiteral("org.gazewright.Gazewright"));
+  app.installTranslator(new Plurals(&app));
   app.setWindowIcon(
       QIcon::fromTheme(QStringLiteral("org.gazewright.Gazewright"),
                        QIcon(QStringLiteral(":/icons/org.gazewright.Gazewright.svg"))));
@@ -130,6 +146,7 @@ void set_up(QApplication& app) {
 int take_picture(const Request& request, const std::vector<Diagnostic>& faults) {
   WindowSetup setup;
   setup.theme = request.dark ? QStringLiteral("dark") : QStringLiteral("light");
+  setup.text_percent = request.text_percent;
   setup.remember = false;
   MainWindow window(setup);
   window.resize(request.size);
@@ -178,9 +195,8 @@ int run_window(int argc, char** argv) {
   MainWindow window;
   if (request.rig.isEmpty()) {
     window.openFirst();
-  } else if (!window.openFile(request.rig)) {
-    window.document().startWith(blank_rig(), false);  // under the list of what to mend
-    window.select(QStringLiteral("rig"));
+  } else {
+    window.openOrStartBlank(request.rig);
   }
   tell_own_data(window.messages(), faults);
   // The usual size, or that of a larger screen, may be more than there is.

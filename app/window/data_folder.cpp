@@ -41,6 +41,18 @@ constexpr std::string_view kExample =
 #  head_mean: {value: 13.6 mm, source: "measured"}
 )";
 
+/// Says why not.
+bool make_folder(const QString& folder, MessageBar& messages) {
+  if (folder.isEmpty()) {
+    messages.showFault(
+        tr("There is no home folder for it; set XDG_DATA_HOME to a folder of yours"));
+    return false;
+  }
+  if (QDir(folder).mkpath(QStringLiteral("."))) return true;
+  messages.showFault(tr("%1 cannot be made; check the rights of the folder above it").arg(folder));
+  return false;
+}
+
 }  // namespace
 
 std::vector<Diagnostic> take_own_data(const QString& folder) {
@@ -57,18 +69,17 @@ void tell_own_data(MessageBar& messages, const std::vector<Diagnostic>& faults) 
   messages.showProblems(before.isEmpty() ? heading : before + '\n' + heading, faults);
 }
 
+void open_shelf_folder(const QString& folder, MessageBar& messages) {
+  if (!make_folder(folder, messages)) return;
+  const bool shown = QDesktopServices::openUrl(QUrl::fromLocalFile(folder));
+  messages.showNotice(
+      (shown ? tr("Your parts are in %1") : tr("Your parts are in %1; open it in a file manager"))
+          .arg(folder));
+}
+
 void open_data_folder(const QString& folder, MessageBar& messages) {
-  if (folder.isEmpty()) {
-    messages.showFault(
-        tr("There is no home folder for data files; set XDG_DATA_HOME to a folder of yours"));
-    return;
-  }
+  if (!make_folder(folder, messages)) return;
   const QDir dir(folder);
-  if (!dir.mkpath(QStringLiteral("."))) {
-    messages.showFault(
-        tr("%1 cannot be made; check the rights of the folder above it").arg(folder));
-    return;
-  }
   if (dir.entryList({QStringLiteral("*.yaml")}, QDir::Files).isEmpty()) {
     const std::string example = dir.filePath(QStringLiteral("materials.yaml")).toStdString();
     if (const auto fault = save_text(example, kExample)) {

@@ -19,6 +19,7 @@ DrawingCanvas::DrawingCanvas()
     : theme(theme_for(ThemeKind::light)),
       dials_{new TravelDial(Axis::pan, this), new TravelDial(Axis::tilt, this)} {
   for (TravelDial* dial : dials_) dial->setHand(0);
+  setLayoutDirection(Qt::LeftToRight);  // as the rig is, in every language
   setMinimumSize(220, 160);
   setFocusPolicy(Qt::StrongFocus);
   setMouseTracking(true);

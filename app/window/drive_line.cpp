@@ -5,6 +5,7 @@
 #include <QPainter>
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "app/plots/charts.h"
 #include "app/window/drive_line_text.h"
@@ -145,16 +146,18 @@ void DriveLine::paintEvent(QPaintEvent*) {
 bool DriveLine::eventFilter(QObject* watched, QEvent* event) {
   if (event->type() == QEvent::KeyPress) {
     const int key = static_cast<QKeyEvent*>(event)->key();
+    const auto [on, back] = isRightToLeft() ? std::pair(Qt::Key_Left, Qt::Key_Right)
+                                            : std::pair(Qt::Key_Right, Qt::Key_Left);
     const auto at = std::find(tiles_.begin(), tiles_.end(), watched);
-    if (key == Qt::Key_Right && at == tiles_.end()) {
+    if (key == on && at == tiles_.end()) {
       tiles_.front()->setFocus();
       return true;
     }
-    if (key == Qt::Key_Right && at + 1 != tiles_.end()) {
+    if (key == on && at + 1 != tiles_.end()) {
       (*(at + 1))->setFocus();
       return true;
     }
-    if (key == Qt::Key_Left && at != tiles_.end()) {
+    if (key == back && at != tiles_.end()) {
       (at == tiles_.begin() ? static_cast<Tile*>(headline_) : *(at - 1))->setFocus();
       return true;
     }

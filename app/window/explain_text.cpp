@@ -14,7 +14,9 @@
 namespace gazewright {
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("Explain", text); }
+QString tr(const char* text, int count = -1) {
+  return QCoreApplication::translate("Explain", text, nullptr, count);
+}
 
 QString link(const QString& target, const QString& text) {
   return QStringLiteral("<a href=\"%1\">%2</a>").arg(target.toHtmlEscaped(), text.toHtmlEscaped());
@@ -86,7 +88,7 @@ QString trust_of(const std::vector<InputUse>& inputs) {
   if (defaults) parts << tr("usual values: %1").arg(defaults);
   if (unstated) parts << tr("source not stated: %1").arg(unstated);
   if (parts.isEmpty()) return {};
-  return tr("Of its %1 inputs – %2.").arg(inputs.size()).arg(parts.join(QStringLiteral(", ")));
+  return tr("Of its %n inputs – %1.", int(inputs.size())).arg(parts.join(QStringLiteral(", ")));
 }
 
 QString figure_links(const std::vector<const Figure*>& figures, std::size_t most) {
@@ -229,7 +231,7 @@ QString explanation_of_field(const Rig& rig, const Analysis& analysis, const std
   const std::vector<const Figure*> figures = figures_on(rig, analysis, path);
   const auto counted = std::ranges::count_if(figures, [](const Figure* f) { return !f->is_aside; });
   if (counted > 0)
-    html += paragraph(tr("What stands on it: %1 figures").arg(counted), figure_links(figures, 60));
+    html += paragraph(tr("What stands on it: %n figures", int(counted)), figure_links(figures, 60));
   html += QStringLiteral("<p>%1</p>")
               .arg(handbook_link(help_for_part(path), tr("In the handbook: the rig file")));
   return html;

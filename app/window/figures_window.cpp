@@ -66,11 +66,7 @@ QWidget* FiguresWindow::makeList() {
   showAsList(table_);
   table_->horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
   table_->horizontalHeader()->setSectionResizeMode(FiguresModel::name, QHeaderView::Stretch);
-  const auto wide = [this](const char* text) {
-    return table_->fontMetrics().horizontalAdvance(QString::fromUtf8(text)) + 14;
-  };
-  table_->setColumnWidth(FiguresModel::axis, wide("Axis mm"));
-  table_->setColumnWidth(FiguresModel::value, wide("−1234 N·m·s/rad"));
+  fitColumns();
   table_->installEventFilter(this);
   none_ = new EmptyNote(table_->viewport(), tr("No such figure"),
                         tr("None has all these words in its name, formula or id."),
@@ -86,6 +82,19 @@ QWidget* FiguresWindow::makeList() {
   column->addWidget(table_, 1);
   setOnly({}, {});
   return left;
+}
+
+void FiguresWindow::fitColumns() {
+  const auto wide = [this](const char* text) {
+    return table_->fontMetrics().horizontalAdvance(QString::fromUtf8(text)) + 14;
+  };
+  table_->setColumnWidth(FiguresModel::axis, wide("Axis mm"));
+  table_->setColumnWidth(FiguresModel::value, wide("−1234 N·m·s/rad"));
+}
+
+void FiguresWindow::changeEvent(QEvent* event) {
+  QDialog::changeEvent(event);
+  if (event->type() == QEvent::FontChange && table_) fitColumns();
 }
 
 QWidget* FiguresWindow::makeText() {

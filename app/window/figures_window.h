@@ -42,12 +42,14 @@ class FiguresWindow : public QDialog {
   void helpWanted(const gazewright::HelpPlace& place);
 
  protected:
+  void changeEvent(QEvent* event) override;
   bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
   enum class Subject { nothing, figure, finding, field };
   QWidget* makeList();
   QWidget* makeText();
+  void fitColumns();
   void setOnly(const std::set<std::string>& ids, const QString& what);
   void currentChanged();
   void refresh();
@@ -65,7 +67,7 @@ class FiguresWindow : public QDialog {
   QLineEdit* search_;
   QLabel* only_;
   QToolButton *all_, *copy_, *help_;
-  QTableView* table_;
+  QTableView* table_ = nullptr;
   EmptyNote* none_;
   QTextBrowser* text_;
 };

@@ -87,7 +87,7 @@ void FindingsDelegate::paintText(QPainter& painter, const QStyleOptionViewItem& 
   painter.setPen(index.data(Qt::ForegroundRole).value<QColor>());
   const auto alignment = index.data(Qt::TextAlignmentRole).value<Qt::Alignment>();
   painter.drawText(
-      inside, int(alignment) | int(Qt::TextSingleLine),
+      inside, int(alignment) | int(Qt::TextSingleLine) | int(Qt::TextForceLeftToRight),
       QFontMetrics(font).elidedText(index.data().toString(), option.textElideMode, inside.width()));
 }
 

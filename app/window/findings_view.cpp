@@ -1,5 +1,6 @@
 #include "app/window/findings_view.h"
 
+#include <QAccessible>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QKeyEvent>
@@ -40,7 +41,7 @@ FindingsView::FindingsView(QWidget* parent) : QFrame(parent) {
   layout->addLayout(top);
   layout->addWidget(empty_);
   layout->addWidget(table_, 1);
-  setMinimumHeight(5 * table_->verticalHeader()->defaultSectionSize());
+  fitText();
 
   connect(table_->selectionModel(), &QItemSelectionModel::currentChanged, this,
           [this] { currentChanged(); });
@@ -62,6 +63,15 @@ void FindingsView::makeTable() {
   QHeaderView* header = table_->horizontalHeader();
   header->setStretchLastSection(true);
   header->setSectionResizeMode(QHeaderView::Fixed);
+}
+
+void FindingsView::changeEvent(QEvent* event) {
+  QFrame::changeEvent(event);
+  if (event->type() == QEvent::FontChange && table_) fitText();
+}
+
+void FindingsView::fitText() {
+  setMinimumHeight(5 * table_->verticalHeader()->defaultSectionSize());
   const auto wide = [this](const char* text) {
     return table_->fontMetrics().horizontalAdvance(QString::fromUtf8(text)) + 16;
   };
@@ -81,7 +91,12 @@ void FindingsView::setFindings(const std::vector<Finding>& findings, bool remedi
   const int row = model_->rowOf(current_id_);
   if (row >= 0 && table_->currentIndex().row() != row) table_->selectRow(row);
   filling_ = false;
+  const bool is_news = remediesAreIn && summary_->text() != model_->summary();
   summary_->setText(model_->summary());
+  if (is_news) {  // once when the figures rest, not at each step of a drag
+    QAccessibleEvent alert(summary_, QAccessible::Alert);
+    QAccessible::updateAccessibility(&alert);
+  }
   empty_->setVisible(findings.empty());
   currentChanged();
 }

@@ -35,16 +35,18 @@ class FindingsView : public QFrame {
   void whyAsked();  ///< of the selected finding
 
  protected:
+  void changeEvent(QEvent* event) override;
   bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
+  void fitText();
   void makeTable();
   void currentChanged();
   void applyRemedy(int row, int remedy);
 
   FindingsModel* model_;
   FindingsDelegate* delegate_;
-  QTableView* table_;
+  QTableView* table_ = nullptr;
   QLabel *summary_, *because_, *empty_;
   std::string current_id_;
   bool filling_ = false;

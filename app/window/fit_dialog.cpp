@@ -55,9 +55,10 @@ QString findings_text(const FitSimulated& simulated) {
 QString summary_text(const Fits& fits) {
   if (!fits.because.empty())
     return FitDialog::tr("No ranking: %1.").arg(QString::fromStdString(fits.because));
-  QString text = FitDialog::tr("%1 combinations: %2 fit, %3 fail, %4 lack data.")
-                     .arg(count_text(fits.combinations), count_text(fits.fitting),
-                          count_text(fits.failing), count_text(fits.lacking));
+  QString text =
+      FitDialog::tr("%Ln combinations: %1 fit, %2 fail, %3 lack data.", nullptr,
+                    static_cast<int>(fits.combinations))
+          .arg(count_text(fits.fitting), count_text(fits.failing), count_text(fits.lacking));
   QStringList by;
   for (const FitLimit limit : kFitLimits)
     if (const auto count = fits.failing_by[static_cast<std::size_t>(limit)]; count > 0)
@@ -74,7 +75,8 @@ QString notes_text(const Fits& fits, const Shelf& shelf) {
                  .arg(QString::fromStdString(shelf.entries[fits.needs[i].entry].part.name),
                       QString::fromStdString(say_needs(fits.needs[i].fields, 3)));
   if (fits.needs.size() > kMostNotes)
-    notes << FitDialog::tr("and %1 parts more").arg(fits.needs.size() - kMostNotes);
+    notes << FitDialog::tr("and %n parts more", nullptr,
+                           static_cast<int>(fits.needs.size() - kMostNotes));
   for (const std::string& remark : fits.remarks) notes << QString::fromStdString(remark);
   if (fits.compared > 0)
     notes << FitDialog::tr("Of %1 pairs of simulated ones, %2 stand in the order of the ranking.")

@@ -1,8 +1,10 @@
 #include "app/window/limits_row.h"
 
+#include <QEvent>
 #include <QLabel>
 #include <QToolButton>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "app/plots/charts.h"
 #include "app/window/widgets.h"
@@ -39,7 +41,9 @@ void LimitsRow::showCost(const Analysis& analysis) {
     button->deleteLater();  // it may be what caused this
   }
   buttons_.clear();
+  changes_.clear();
   for (const LimitGain& gain : limits.gains) addButton(gain);
+  wrapButtons();
 }
 
 void LimitsRow::addButton(const LimitGain& gain) {
@@ -52,6 +56,25 @@ void LimitsRow::addButton(const LimitGain& gain) {
   connect(button, &QToolButton::clicked, this, [this, remedy] { emit remedyChosen(remedy); });
   layout_->addWidget(button);
   buttons_.push_back(button);
+  changes_ << change;
+}
+
+/// The sentences of the buttons in as many lines as they need.
+void LimitsRow::wrapButtons() {
+  constexpr int kFrame_px = 24;
+  for (std::size_t i = 0; i < buttons_.size(); ++i)
+    buttons_[i]->setText(
+        wrapped(changes_[i], buttons_[i]->fontMetrics(), std::max(width() - kFrame_px, 40)));
+}
+
+void LimitsRow::resizeEvent(QResizeEvent* event) {
+  CardRow::resizeEvent(event);
+  wrapButtons();
+}
+
+void LimitsRow::changeEvent(QEvent* event) {
+  CardRow::changeEvent(event);
+  if (event->type() == QEvent::FontChange) wrapButtons();
 }
 
 QString LimitsRow::text() const { return text_->text(); }

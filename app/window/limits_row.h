@@ -21,13 +21,19 @@ class LimitsRow : public CardRow {
  signals:
   void remedyChosen(const gazewright::Remedy& remedy);
 
+ protected:
+  void resizeEvent(QResizeEvent* event) override;
+  void changeEvent(QEvent* event) override;
+
  private:
   void addButton(const LimitGain& gain);
+  void wrapButtons();
 
   Axis axis_;
   QLabel* text_;
   QVBoxLayout* layout_;
   std::vector<QToolButton*> buttons_;
+  QStringList changes_;             ///< what the buttons say, in one line each
   std::vector<std::string> shown_;  ///< texts of the buttons
 };
 

@@ -8,7 +8,10 @@
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QProgressBar>
+#include <QPromise>
 #include <QPushButton>
+#include <QtConcurrentRun>
 #include <algorithm>
 #include <cmath>
 
@@ -20,10 +23,36 @@ namespace gazewright {
 namespace {
 
 using chart_parts::kMsPerS;
-constexpr qint64 kMostBytes = 100'000'000;
+constexpr qint64 kMostBytes = 100'000'000, kChunk_bytes = 1'000'000;
+constexpr int kSteps = 1000;
+
+/// On a thread of its own. Half of the progress is for the disk, half for the numbers.
+void read_file(QPromise<ReadLog>& promise, const QString& file) {
+  promise.setProgressRange(0, kSteps);
+  const auto go_on = [&promise](double part) {
+    promise.setProgressValue(int(part * kSteps));
+    return !promise.isCanceled();
+  };
+  const auto fail = [&promise](const QString& problem) { promise.addResult(ReadLog{{}, problem}); };
+  QFile source(file);
+  if (source.size() > kMostBytes) return fail(LogDialog::tr("the file is larger than 100 MB"));
+  if (!source.open(QIODevice::ReadOnly))
+    return fail(LogDialog::tr("the file cannot be read: %1").arg(source.errorString()));
+  QByteArray bytes;
+  while (!source.atEnd() && bytes.size() <= kMostBytes) {
+    const QByteArray chunk = source.read(kChunk_bytes);
+    if (chunk.isEmpty()) break;
+    bytes += chunk;
+    if (!go_on(0.5 * double(bytes.size()) / double(std::max<qint64>(source.size(), 1)))) return;
+  }
+  if (source.error() != QFileDevice::NoError)
+    return fail(LogDialog::tr("the file cannot be read: %1").arg(source.errorString()));
+  promise.addResult(read_log(QString::fromUtf8(bytes),
+                             [&go_on](double part) { return go_on(0.5 + 0.5 * part); }));
+}
 
 QDoubleSpinBox* number_box(double value, double least, double most, int decimals, double step) {
-  auto* box = new QDoubleSpinBox;
+  auto* box = calmed(new QDoubleSpinBox);
   box->setRange(least, most);
   box->setDecimals(decimals);
   box->setSingleStep(step);
@@ -79,18 +108,45 @@ LogDialog::LogDialog(const Chart& step, const Theme& theme, QWidget* parent)
   middle->addLayout(charts, 1);
   auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
   connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+  progress_ = new QProgressBar;
+  progress_->setAccessibleName(tr("Progress of reading"));
+  progress_->setTextVisible(false);
+  cancel_ = new QPushButton(tr("&Cancel"));
+  cancel_->setObjectName(QStringLiteral("log.cancel"));
+  auto* reading = new QHBoxLayout;
+  reading->addWidget(progress_, 1);
+  reading->addWidget(cancel_);
+  connect(cancel_, &QPushButton::clicked, this, &LogDialog::cancelReading);
+  connect(&reading_, &QFutureWatcherBase::progressRangeChanged, progress_, &QProgressBar::setRange);
+  connect(&reading_, &QFutureWatcherBase::progressValueChanged, progress_, &QProgressBar::setValue);
+  connect(&reading_, &QFutureWatcherBase::finished, this, &LogDialog::takeRead);
   auto* layout = new QVBoxLayout(this);
   layout->addLayout(middle, 1);
+  layout->addLayout(reading);
   layout->addWidget(words_);
   layout->addWidget(buttons);
+  showReading(false);
   resize(860, 520);
+  refresh();
+}
+
+LogDialog::~LogDialog() {
+  reading_.disconnect();
+  reading_.cancel();
+  reading_.waitForFinished();
+}
+
+void LogDialog::changeEvent(QEvent* event) {
+  QDialog::changeEvent(event);
+  if (event->type() != QEvent::FontChange || !below_) return;
+  for (ChartCanvas* canvas : {above_, below_}) canvas->setStyle(canvas->style().theme, font());
   refresh();
 }
 
 QWidget* LogDialog::settings() {
   auto* open = new QPushButton(tr("&Open a log…"));
   open->setToolTip(tr("CSV with two columns, time and angle; a first line may name ms, us or rad"));
-  axis_ = new QComboBox;
+  axis_ = calmed(new QComboBox);
   for (const Axis axis : kAxes) axis_->addItem(axis_word(axis));
   shift_ms_ = number_box(0, -1e6, 1e6, 3, 1);
   shift_ms_->setSuffix(tr(" ms"));
@@ -121,15 +177,25 @@ QWidget* LogDialog::settings() {
 }
 
 void LogDialog::openLog(const QString& file) {
-  QFile source(file);
-  if (source.size() > kMostBytes || !source.open(QIODevice::ReadOnly)) {
-    log_.reset();
-    problem_ = source.size() > kMostBytes
-                   ? tr("the file is larger than 100 MB")
-                   : tr("the file cannot be read: %1").arg(source.errorString());
-    return refresh();
-  }
-  setLog(QString::fromUtf8(source.readAll()));
+  reading_.cancel();
+  showReading(true);
+  reading_.setFuture(QtConcurrent::run(read_file, file));
+}
+
+void LogDialog::cancelReading() { reading_.cancel(); }
+
+void LogDialog::showReading(bool on) {
+  progress_->setVisible(on);
+  cancel_->setVisible(on);
+}
+
+void LogDialog::takeRead() {
+  showReading(false);
+  if (reading_.isCanceled() || reading_.future().resultCount() == 0) return;
+  const ReadLog read = reading_.result();
+  log_ = read.log;
+  problem_ = read.problem;
+  refresh();
 }
 
 void LogDialog::setLog(const QString& text) {
@@ -190,8 +256,8 @@ void LogDialog::refresh() {
     words_->setText(
         residual.time_s.isEmpty()
             ? tr("The two share no time. Shift the log, or find the shift.")
-            : tr("%1 points compared: rms %2°, at most %3°.")
-                  .arg(residual.time_s.size())
+            : tr("%n points compared: rms %1°, at most %2°.", nullptr,
+                 static_cast<int>(residual.time_s.size()))
                   .arg(number_text(residual.rms_deg), number_text(residual.largest_deg)));
   } else {
     below.message = tr("Open a log of a real move: time and angle from rest, as CSV.");

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <QDialog>
+#include <QFutureWatcher>
 #include <array>
 
 #include "app/plots/chart_canvas.h"
@@ -9,6 +10,7 @@
 class QComboBox;
 class QDoubleSpinBox;
 class QLabel;
+class QProgressBar;
 class QPushButton;
 
 namespace gazewright {
@@ -20,7 +22,12 @@ class LogDialog : public QDialog {
  public:
   LogDialog(const Chart& step, const Theme& theme, QWidget* parent);
 
+  ~LogDialog() override;
+
+  /// Reads it off the window's thread, with progress; the log before stays until it is there.
   void openLog(const QString& file);
+  void cancelReading();
+  bool isReading() const { return reading_.isRunning(); }
   void setLog(const QString& text);  ///< the text of such a file
   void findShift();
   void setFit(const LogFit& fit);
@@ -29,7 +36,12 @@ class LogDialog : public QDialog {
   LogResidual residual() const;
   QString words() const;  ///< what it says of the two, or what is wrong with the file
 
+ protected:
+  void changeEvent(QEvent* event) override;
+
  private:
+  void takeRead();
+  void showReading(bool on);
   MeasuredLog model() const;  ///< of the chosen axis
   QWidget* settings();
   void refresh();
@@ -40,9 +52,11 @@ class LogDialog : public QDialog {
   QString problem_;
   QComboBox* axis_;
   QDoubleSpinBox *shift_ms_, *scale_, *offset_deg_;
-  QPushButton* find_;
+  QPushButton *find_, *cancel_;
+  QProgressBar* progress_;
+  QFutureWatcher<ReadLog> reading_;
   QLabel* words_;
-  ChartCanvas *above_, *below_;
+  ChartCanvas *above_ = nullptr, *below_ = nullptr;
 };
 
 }  // namespace gazewright

@@ -2,8 +2,10 @@
 
 #include <QApplication>
 #include <QFont>
+#include <QFontDatabase>
 #include <QPalette>
 #include <QStyle>
+#include <utility>
 #include <vector>
 
 namespace gazewright {
@@ -90,21 +92,22 @@ QTableView { background: %card; border: none; selection-background-color: %band;
 
 QString style_sheet_of(const Theme& theme) {
   QString sheet = QString::fromLatin1(kStyleSheet);
-  const int points = QApplication::font().pointSize();
+  const double points = QApplication::font().pointSizeF();
   const struct {
     const char* name;
     QString value;
-  } entries[] = {{"%card", theme.card.name()},
-                 {"%surface", theme.surface.name()},
-                 {"%border", theme.border.name()},
-                 {"%control", theme.control.name()},
-                 {"%text", theme.text.name()},
-                 {"%quiet", theme.quiet.name()},
-                 {"%good", theme.good.name()},
-                 {"%bad", theme.bad.name()},
-                 {"%focus", theme.focus.name()},
-                 {"%band", theme.band.name()},
-                 {"%small", QStringLiteral("%1pt").arg(points > 0 ? qMax(7, points - 1) : 8)}};
+  } entries[] = {
+      {"%card", theme.card.name()},
+      {"%surface", theme.surface.name()},
+      {"%border", theme.border.name()},
+      {"%control", theme.control.name()},
+      {"%text", theme.text.name()},
+      {"%quiet", theme.quiet.name()},
+      {"%good", theme.good.name()},
+      {"%bad", theme.bad.name()},
+      {"%focus", theme.focus.name()},
+      {"%band", theme.band.name()},
+      {"%small", QStringLiteral("%1pt").arg(points > 0 ? qMax(7, qRound(0.9 * points)) : 8)}};
   for (const auto& entry : entries) sheet.replace(QLatin1String(entry.name), entry.value);
   return sheet;
 }
@@ -117,8 +120,27 @@ void apply_look(const Theme& theme) {
   qApp->setStyleSheet(style_sheet_of(theme));
 }
 
+void set_text_size(int percent) {
+  static int now = 100;  // at first the font stays whatever the desktop makes it
+  if (percent == now) return;
+  now = percent;
+  QFont font = QFontDatabase::systemFont(QFontDatabase::GeneralFont);
+  if (font.pointSizeF() > 0) {
+    font.setPointSizeF(font.pointSizeF() * percent / 100);
+  } else {
+    font.setPixelSize(qMax(1, font.pixelSize() * percent / 100));
+  }
+  QApplication::setFont(font);
+}
+
 void set_calm(bool calm) {
   static std::vector<Qt::UIEffect> stilled;
+  static int flash_ms = 0;
+  if (calm && QApplication::cursorFlashTime() > 0) {
+    flash_ms = QApplication::cursorFlashTime();
+    QApplication::setCursorFlashTime(0);
+  }
+  if (!calm && flash_ms > 0) QApplication::setCursorFlashTime(std::exchange(flash_ms, 0));
   if (!calm) {
     for (const Qt::UIEffect effect : stilled) QApplication::setEffectEnabled(effect, true);
     stilled.clear();

@@ -1,5 +1,6 @@
 #include "app/window/main_window.h"
 
+#include <QApplication>
 #include <QLabel>
 #include <QMenuBar>
 #include <QResizeEvent>
@@ -22,6 +23,7 @@
 #include "app/window/question_bar.h"
 #include "app/window/ratio_scale.h"
 #include "app/window/safe_work.h"
+#include "app/window/settings_window.h"
 
 namespace gazewright {
 namespace {
@@ -43,8 +45,11 @@ MainWindow::MainWindow(const WindowSetup& setup)
       actions_(this),
       setup_(setup),
       desktop_(new DesktopTheme(this)),
-      theme_name_(setup.theme.isEmpty() ? settings_.theme() : setup.theme),
+      preferences_(settings_.preferences()),
       theme_(theme_for(ThemeKind::light)) {
+  if (!setup.theme.isEmpty()) preferences_.theme = setup.theme;
+  if (setup.text_percent > 0) preferences_.text_percent = nearest_text_size(setup.text_percent);
+  set_text_size(preferences_.text_percent);
   setAcceptDrops(true);
   install_accessibility();
   applyTheme();
@@ -168,10 +173,16 @@ void MainWindow::resizeEvent(QResizeEvent* event) {
   if (narrow_ != (event->size().width() < kNarrow_px)) fitPlace();
 }
 
+/// What its fields need.
+int MainWindow::cardWidth() const {
+  return QFontMetrics(QApplication::font()).averageCharWidth() * 54;
+}
+
 void MainWindow::restoreLayout() {
   resize(1440, 900);
-  const int card = fontMetrics().averageCharWidth() * 48;
-  card_->setMinimumWidth(card);  // what its fields need
+  const int card = cardWidth();
+  card_->setMinimumWidth(card);
+  middle_->setMinimumHeight(QFontMetrics(QApplication::font()).lineSpacing() * 22);
   middle_->setSizes({card, card * 4 / 3, 1440 - card * 7 / 3});
   whole_->setSizes({620, 190});
   if (setup_.remember) {
@@ -197,21 +208,16 @@ void MainWindow::storeLayout() {
   settings_.setPlots(keys);
 }
 
-void MainWindow::setThemeName(const QString& name) {
-  theme_name_ = name;
-  if (setup_.remember) settings_.setTheme(name);
-  applyTheme();
-}
-
 void MainWindow::applyTheme() {
-  const ThemeKind kind = theme_name_ == QStringLiteral("light")      ? ThemeKind::light
-                         : theme_name_ == QStringLiteral("dark")     ? ThemeKind::dark
-                         : theme_name_ == QStringLiteral("contrast") ? ThemeKind::high_contrast
-                                                                     : desktop_->kind();
+  const QString& name_of_theme = preferences_.theme;
+  const ThemeKind kind = name_of_theme == QStringLiteral("light")      ? ThemeKind::light
+                         : name_of_theme == QStringLiteral("dark")     ? ThemeKind::dark
+                         : name_of_theme == QStringLiteral("contrast") ? ThemeKind::high_contrast
+                                                                       : desktop_->kind();
   theme_ = kind == ThemeKind::high_contrast && desktop_->isDark() ? dark_contrast_theme()
                                                                   : theme_for(kind);
   apply_look(theme_);
-  set_calm(desktop_->wantsCalm());
+  set_calm(preferences_.calm || desktop_->wantsCalm());
   if (!centralWidget()) return;  // called once before anything is built, for the palette
   for (DriveLine* line : lines_) line->setTheme(theme_);
   card_->setTheme(theme_);
@@ -219,9 +225,10 @@ void MainWindow::applyTheme() {
   plots_->setTheme(theme_);
   findings_->setTheme(theme_);
   messages_->setTheme(theme_);
+  if (settings_window_) settings_window_->messages().setTheme(theme_);
   for (const char* name : {"desktop", "light", "dark", "contrast"}) {
     const std::string id = std::string("show.") + name;
-    actions_[id.c_str()]->setChecked(theme_name_ == QLatin1String(name));
+    actions_[id.c_str()]->setChecked(preferences_.theme == QLatin1String(name));
   }
 }
 

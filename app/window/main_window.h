@@ -6,6 +6,7 @@
 #include <memory>
 #include <optional>
 
+#include "app/plots/plot_view.h"
 #include "app/plots/theme.h"
 #include "app/window/actions.h"
 #include "app/window/document.h"
@@ -40,10 +41,12 @@ struct ShelfPart;
 class VariantsDesk;
 class QuestionBar;
 class SafeWork;
+class SettingsWindow;
 
 struct WindowSetup {
   QString settings_file;  ///< empty: the user's own
   QString theme;          ///< "light", "dark", "contrast", "desktop"; empty: as remembered
+  int text_percent = 0;   ///< of the desktop's font; 0: as remembered
   bool remember = true;   ///< keep layout and recent files when closing
 };
 
@@ -58,6 +61,7 @@ class MainWindow : public QMainWindow {
   // Files. Faults are told in the message bar; nothing changes then.
   void openFirst();  ///< the first sample, or a new rig where there is none
   bool openFile(const QString& file);
+  void openOrStartBlank(const QString& file);  ///< a new rig under the list of what to mend
   bool openSample(const QString& file);
   void newRig();
   bool saveTo(const QString& file);
@@ -67,6 +71,9 @@ class MainWindow : public QMainWindow {
   void select(const QString& part);
   QString selected() const { return selected_; }
   void setThemeName(const QString& name);
+  void setTextPercent(int percent);
+  void setPreferences(const Preferences& preferences);  ///< counts at once, and is remembered
+  const Preferences& preferences() const { return preferences_; }
   void setPlotCursor(double time_s);
 
   Document& document() { return document_; }
@@ -83,6 +90,7 @@ class MainWindow : public QMainWindow {
   VariantsDesk& variants() { return *variants_; }
   QuestionBar& questions() { return *questions_; }
   SafeWork& safeWork() { return *safe_; }
+  SettingsWindow* settingsWindow() const { return settings_window_; }  ///< null until shown
   Explainer& explainer() { return *explainer_; }
   GuideStrip& guide() { return *guide_; }
   MissingBar& missing() { return *missing_; }
@@ -109,6 +117,15 @@ class MainWindow : public QMainWindow {
   void restoreLayout();
   void storeLayout();
   void applyTheme();
+  int cardWidth() const;
+  // main_window_settings.cpp
+  void connectSettings();
+  void stepText(int by);
+  void applyTextSize();
+  void showSettings();
+  void restoreDefaults();
+  void resetLayout();
+  MessageBar& noticePlace();  ///< where the user looks
   // main_window_results.cpp: from the rig to the screen
   void rigChanged();
   void behindChanged();
@@ -140,6 +157,7 @@ class MainWindow : public QMainWindow {
   bool saveAs();
   void askOpen();
   void askSheet();
+  QString askExport(const QString& title, const QString& name, const QString& filter);
   void rememberFile(const QString& file);
   void tellOpened(const QString& file, const std::vector<Diagnostic>& diagnostics, bool opened);
   void writeWaitingSheet();
@@ -163,6 +181,7 @@ class MainWindow : public QMainWindow {
   void addBody(bool on_tilt);
   void addKeepOut();
   void showAbout();
+  void showTip();
 
   // main_window_shelf.cpp: the parts shelf
   void connectShelf();
@@ -173,13 +192,18 @@ class MainWindow : public QMainWindow {
   void rankShelf();
   void tryFit(const FitRow& row, const Shelf& ranked);
 
+  struct Layout {
+    QByteArray window, middle, whole;
+    std::vector<PlotKind> plots;
+  };
+
   Document document_;
   Recompute recompute_;
   Settings settings_;
   Actions actions_;
   WindowSetup setup_;
   DesktopTheme* desktop_;
-  QString theme_name_;
+  Preferences preferences_;
   Theme theme_;
   QString selected_;
   QString waiting_sheet_;
@@ -190,6 +214,7 @@ class MainWindow : public QMainWindow {
 
   ShelfPanel* shelf_ = nullptr;
   FitDialog* fits_ = nullptr;
+  SettingsWindow* settings_window_ = nullptr;
   bool rank_waits_ = false;  ///< for the shelf to be read
   int fit_drag_id_ = -1;
 

@@ -32,13 +32,31 @@ bool has_error(const std::vector<Diagnostic>& diagnostics) {
   });
 }
 
+Paper paper_of(const QString& choice) {
+  const bool imperial = QLocale().measurementSystem() == QLocale::ImperialUSSystem;
+  if (choice == QStringLiteral("region")) return imperial ? Paper::letter : Paper::a4;
+  return choice == QStringLiteral("letter") ? Paper::letter : Paper::a4;
+}
+
 }  // namespace
 
 void MainWindow::openFirst() {
   const QStringList samples = sample_files();
-  if (samples.isEmpty() || !openSample(samples.front())) newRig();
+  const QString last = settings_.recentFiles().value(0);
+  if (preferences_.start == QStringLiteral("last") && QFileInfo::exists(last)) {
+    openOrStartBlank(last);
+  } else if (preferences_.start == QStringLiteral("new") || samples.isEmpty() ||
+             !openSample(samples.front())) {
+    newRig();
+  }
   guide_->setVisible(!setup_.remember || settings_.wantsGuide());
   updateGuide();
+}
+
+void MainWindow::openOrStartBlank(const QString& file) {
+  if (openFile(file)) return;
+  document_.startWith(blank_rig(), false);  // under the list of what to mend
+  select(QStringLiteral("rig"));
 }
 
 void MainWindow::newRig() {
@@ -118,16 +136,20 @@ bool MainWindow::saveAs() {
 }
 
 void MainWindow::askSheet() {
-  QString name = document_.shownName();
-  name.replace(QStringLiteral(".rig.yaml"), QStringLiteral(".pdf"));
+  const QString file =
+      askExport(tr("Write the design sheet"), QStringLiteral(".pdf"), tr("PDF (*.pdf)"));
+  if (!file.isEmpty()) writeSheet(file);
+}
+
+/// Begins in the folder of the last export, with the rig's name and `end`.
+QString MainWindow::askExport(const QString& title, const QString& end, const QString& filter) {
   const QString rigs = document_.file().isEmpty() ? settings_.lastFolder()
                                                   : QFileInfo(document_.file()).absolutePath();
-  const QString file = ask_where(this, tr("Write the design sheet"),
-                                 QDir(settings_.exportFolder(rigs)).filePath(name),
-                                 tr("PDF (*.pdf)"), QStringLiteral("pdf"));
-  if (file.isEmpty()) return;
-  if (setup_.remember) settings_.setExportFolder(QFileInfo(file).absolutePath());
-  writeSheet(file);
+  const QString name = export_name(document_.shownName(), end);
+  const QString file = ask_where(this, title, QDir(settings_.exportFolder(rigs)).filePath(name),
+                                 filter, QFileInfo(end).suffix());
+  if (!file.isEmpty() && setup_.remember) settings_.setExportFolder(QFileInfo(file).absolutePath());
+  return file;
 }
 
 void MainWindow::writeSheet(const QString& file) {
@@ -145,8 +167,7 @@ void MainWindow::writeWaitingSheet() {
   const QString file = std::exchange(waiting_sheet_, QString());
   SheetOptions options;
   if (!document_.rig().variants.empty()) options.comparison = variants_->comparison();
-  options.paper =
-      QLocale().measurementSystem() == QLocale::ImperialUSSystem ? Paper::letter : Paper::a4;
+  options.paper = paper_of(preferences_.paper);
   options.file_name = document_.shownName().toStdString();
   const auto fault = write_sheet(recompute_.analysedRig(), *recompute_.analysis(),
                                  &recompute_.sweeps(), file.toStdString(), options);

@@ -2,6 +2,7 @@
 #include <QShortcut>
 #include <QTableView>
 #include <QToolButton>
+#include <QToolTip>
 #include <algorithm>
 
 #include "app/plots/outline.h"
@@ -29,6 +30,7 @@ void MainWindow::connectHelp() {
     actions_["show.full"]->setChecked(isFullScreen());
   });
   actions_.on("help.handbook", [this] { explainer_->help(focusWidget()); });
+  actions_.on("help.tip", [this] { showTip(); });
   actions_.on("help.shortcuts", [this] {
     auto* shortcuts = new ShortcutsWindow(actions_, this);
     shortcuts->setAttribute(Qt::WA_DeleteOnClose);
@@ -66,6 +68,21 @@ void MainWindow::connectHelp() {
               card_->typeInto(text);
             });
   }
+}
+
+/// What the pointer would bring up, for whoever works by keyboard.
+void MainWindow::showTip() {
+  QWidget* focus = focusWidget();
+  if (!focus) return;
+  QRect place = focus->rect();
+  QString tip;
+  if (const auto* list = qobject_cast<QAbstractItemView*>(focus)) {
+    tip = list->currentIndex().data(Qt::ToolTipRole).toString();
+    place = list->visualRect(list->currentIndex());
+  }
+  for (const QWidget* at = focus; at && tip.isEmpty(); at = at->parentWidget()) tip = at->toolTip();
+  if (tip.isEmpty()) return explainer_->help(focus);
+  QToolTip::showText(focus->mapToGlobal(place.bottomLeft()), tip, focus);
 }
 
 void MainWindow::updateGuide() {

@@ -29,17 +29,22 @@ void MainWindow::buildMenus() {
   actions_.addTo(menuBar()->addMenu(tr("&Edit")),
                  {"edit.undo", "edit.redo", "", "edit.remedy", "edit.body_pan", "edit.body_tilt",
                   "edit.counterweight", "edit.keep_out", "", "edit.pin", "edit.variants", "",
-                  "edit.to_shelf"});
+                  "edit.to_shelf", "", "edit.settings"});
   actions_.addTo(menuBar()->addMenu(tr("&Axis")),
                  {"axis.pan_ratio", "axis.tilt_ratio", "axis.swap", "", "axis.fit", "", "axis.next",
                   "axis.previous"});
   connectPlots();
-  actions_.addTo(menuBar()->addMenu(tr("&Show")),
-                 {"show.why", "show.figures", "show.shelf", "", "show.more", "show.fewer",
-                  "show.place", "show.full", "", "show.play", "show.play_slow", "", "show.desktop",
-                  "show.light", "show.dark", "show.contrast", "", "show.reset"});
-  actions_.addTo(menuBar()->addMenu(tr("&Help")),
-                 {"help.handbook", "help.guide", "help.shortcuts", "help.data", "", "help.about"});
+  QMenu* show = menuBar()->addMenu(tr("&Show"));
+  actions_.addTo(show, {"show.why", "show.figures", "show.shelf", "", "show.more", "show.fewer",
+                        "show.place", "show.full", "", "show.play", "show.play_slow", ""});
+  actions_.addTo(show->addMenu(tr("&Theme")),
+                 {"show.desktop", "show.light", "show.dark", "show.contrast"});
+  actions_.addTo(show->addMenu(tr("Te&xt size")),
+                 {"show.larger", "show.smaller", "show.usual_size"});
+  actions_.addTo(show, {"show.reset"});
+  actions_.addTo(
+      menuBar()->addMenu(tr("&Help")),
+      {"help.handbook", "help.tip", "help.guide", "help.shortcuts", "help.data", "", "help.about"});
   connect(samples, &QMenu::aboutToShow, this, [this, samples] { fillSamples(samples); });
   connect(recent, &QMenu::aboutToShow, this, [this, recent] { fillRecent(recent); });
   auto* themes = new QActionGroup(this);
@@ -51,6 +56,7 @@ void MainWindow::buildMenus() {
   connectRigActions();
   connectShowActions();
   connectShelf();
+  connectSettings();
   connect(&document_.history(), &QUndoStack::indexChanged, this, &MainWindow::updateUndoTexts);
   updateUndoTexts();
 }
@@ -86,11 +92,6 @@ void MainWindow::connectShowActions() {
   actions_.on("show.play_slow", [this] { playMove(true); });
   actions_.on("show.more", [this] { plots_->addPlot(); });
   actions_.on("show.fewer", [this] { plots_->removePlot(); });
-  actions_.on("show.reset", [this] {
-    settings_.forgetLayout();
-    plots_->setKinds(PlotsPanel::usualKinds());
-    restoreLayout();
-  });
   actions_.on("help.data", [this] {
     open_data_folder(QString::fromStdString(own_data_folder().string()), *messages_);
   });
@@ -124,7 +125,12 @@ void MainWindow::fillRecent(QMenu* menu) {
     return;
   }
   menu->addSeparator();
-  menu->addAction(tr("Forget these"), this, [this] { settings_.clearRecentFiles(); });
+  menu->addAction(tr("Forget these"), this, [this] {
+    const QStringList before = settings_.recentFiles();
+    settings_.setRecentFiles({});
+    messages_->showNotice(tr("The list of recent rigs is empty; the files are where they were."),
+                          [this, before] { settings_.setRecentFiles(before); });
+  });
 }
 
 void MainWindow::fillSamples(QMenu* menu) {
@@ -155,11 +161,13 @@ void MainWindow::showAbout() {
       this, tr("About Gazewright"),
       tr("<h3>Gazewright %1</h3><p>Design fast two-axis pan-tilt rigs.</p><p>Free software under "
          "the GNU General Public License, version 3 or later, without any warranty.</p><p>Built on "
-         "Qt %2 (LGPL), QCustomPlot (GPL), Eigen (MPL), yaml-cpp (MIT) and UDUNITS-2 "
-         "(BSD-like).</p><p>It sends nothing anywhere.</p><p>Report a fault to whoever you got the "
+         "Qt (LGPL), QCustomPlot (GPL), Eigen (MPL), yaml-cpp (MIT) and UDUNITS-2 "
+         "(BSD-like).</p><p>Built with Qt %2 for %3, running on Qt %4.</p><p>It sends nothing "
+         "anywhere.</p><p>Report a fault to whoever you got the "
          "program from: the maintainer of the package, or the issues beside the source. Say this "
          "version and add the rig file.</p>")
-          .arg(QString::fromUtf8(kVersion), QString::fromLatin1(qVersion())));
+          .arg(QString::fromUtf8(kVersion), QStringLiteral(QT_VERSION_STR), QSysInfo::buildAbi(),
+               QString::fromLatin1(qVersion())));
 }
 
 }  // namespace gazewright

@@ -10,6 +10,10 @@ namespace gazewright {
 
 void MainWindow::connectPlots() {
   menuBar()->addMenu(plots_->menu());
+  plots_->menu()->setAskFile(
+      [this](const QString& title, const QString& name, const QString& filter) {
+        return askExport(title, QStringLiteral("-") + name, filter);
+      });
   connect(plots_, &PlotsPanel::told, this, [this](const QString& text, bool fault) {
     fault ? messages_->showFault(text) : messages_->showNotice(text);
   });

@@ -17,8 +17,10 @@ void MainWindow::connectVariants() {
   connect(&document_, &Document::rigChanged, variants_, &VariantsDesk::rigChanged);
   actions_.on("edit.pin", [this] { variants_->pin(); });
   actions_.on("edit.variants", [this] { variants_->openDialog(); });
-  for (const char* id : {"edit.undo", "edit.redo", "edit.pin", "rig.save"})
-    variants_->dialog().addAction(actions_[id]);
+  connect(variants_, &VariantsDesk::dialogMade, this, [this](VariantsDialog* dialog) {
+    for (const char* id : {"edit.undo", "edit.redo", "edit.pin", "rig.save"})
+      dialog->addAction(actions_[id]);
+  });
 }
 
 }  // namespace gazewright

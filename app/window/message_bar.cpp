@@ -1,10 +1,13 @@
 #include "app/window/message_bar.h"
 
+#include <QAccessible>
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPlainTextEdit>
 #include <QToolButton>
 #include <algorithm>
+#include <utility>
 
 #include "app/window/widgets.h"
 
@@ -29,10 +32,16 @@ MessageBar::MessageBar(QWidget* parent) : QFrame(parent), theme_(theme_for(Theme
   list_->setReadOnly(true);
   list_->setAccessibleName(tr("Problems of the file"));
   list_->setFrameShape(QFrame::NoFrame);
+  undo_ = textButton(tr("Undo"), tr("Make it as it was before"), QStringLiteral("notice.undo"));
+  connect(undo_, &QToolButton::clicked, this, [this] {
+    hide();
+    if (const auto take_back = std::exchange(take_back_, {})) take_back();
+  });
   close_ = textButton(tr("Close"), tr("Hide this message"));
   connect(close_, &QToolButton::clicked, this, &QWidget::hide);
   auto* top = new QHBoxLayout;
   top->addWidget(heading_, 1);
+  top->addWidget(undo_, 0, Qt::AlignTop);
   top->addWidget(close_, 0, Qt::AlignTop);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(10, 5, 6, 5);
@@ -42,6 +51,11 @@ MessageBar::MessageBar(QWidget* parent) : QFrame(parent), theme_(theme_for(Theme
 }
 
 void MessageBar::showNotice(const QString& text) { present(text, {}, false); }
+void MessageBar::showNotice(const QString& text, std::function<void()> undo) {
+  present(text, {}, false);
+  take_back_ = std::move(undo);
+  undo_->show();
+}
 void MessageBar::showFault(const QString& text) { present(text, {}, true); }
 
 void MessageBar::showProblems(const QString& heading, const std::vector<Diagnostic>& diagnostics) {
@@ -65,10 +79,23 @@ void MessageBar::present(const QString& heading, const QString& list, bool fault
   heading_->setText((fault ? QStringLiteral("✕ ") : QString()) + heading);
   list_->setPlainText(list);
   list_->setVisible(!list.isEmpty());
-  const int lines = std::min<int>(static_cast<int>(list.count('\n')) + 1, 8);
-  list_->setFixedHeight(lines * fontMetrics().lineSpacing() + 12);
+  take_back_ = {};
+  undo_->hide();
+  fitList();
   colour();
   show();
+  QAccessibleEvent alert(heading_, QAccessible::Alert);
+  QAccessible::updateAccessibility(&alert);
+}
+
+void MessageBar::fitList() {
+  const int lines = std::min(list_->document()->blockCount(), 8);
+  list_->setFixedHeight(lines * fontMetrics().lineSpacing() + 12);
+}
+
+void MessageBar::changeEvent(QEvent* event) {
+  QFrame::changeEvent(event);
+  if (event->type() == QEvent::FontChange && list_) fitList();
 }
 
 void MessageBar::setTheme(const Theme& theme) {

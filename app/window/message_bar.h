@@ -1,6 +1,7 @@
 #pragma once
 
 #include <QFrame>
+#include <functional>
 #include <vector>
 
 #include "app/plots/theme.h"
@@ -22,19 +23,26 @@ class MessageBar : public QFrame {
   explicit MessageBar(QWidget* parent = nullptr);
 
   void showNotice(const QString& text);
+  /// With a button that takes back what was done.
+  void showNotice(const QString& text, std::function<void()> undo);
   void showFault(const QString& text);
   /// Every diagnostic with file, line, column, problem and mend, under one heading.
   void showProblems(const QString& heading, const std::vector<Diagnostic>& diagnostics);
   QString text() const;  ///< everything it says; empty while hidden
   void setTheme(const Theme& theme);
 
+ protected:
+  void changeEvent(QEvent* event) override;
+
  private:
+  void fitList();
   void present(const QString& heading, const QString& list, bool fault);
   void colour();
 
   QLabel* heading_;
-  QPlainTextEdit* list_;
-  QToolButton* close_;
+  QPlainTextEdit* list_ = nullptr;
+  QToolButton *undo_, *close_;
+  std::function<void()> take_back_;
   Theme theme_;
   bool fault_ = false;
 };

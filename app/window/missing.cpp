@@ -13,7 +13,6 @@ constexpr qsizetype kNamed = 3;
 QString missing_cost(const Analysis& analysis, std::string_view path) {
   const std::vector<const Figure*> waiting = figures_without(analysis, path);
   if (waiting.empty()) return {};
-  const auto tr = [](const char* text) { return QCoreApplication::translate("Missing", text); };
   QStringList names;
   for (const Figure* figure : waiting) {
     const std::string_view label = figure->info->label;
@@ -21,11 +20,12 @@ QString missing_cost(const Analysis& analysis, std::string_view path) {
   }
   const auto count = static_cast<qsizetype>(waiting.size());
   const QString list = names.join(QStringLiteral(", "));
+  const auto tr = [count](const char* text) {
+    return QCoreApplication::translate("Missing", text, nullptr, int(count));
+  };
   if (count == 1) return tr("? missing: without it one figure is unknown: %1.").arg(list);
-  if (count <= kNamed)
-    return tr("? missing: without it %1 figures are unknown: %2.").arg(count).arg(list);
-  return tr("? missing: without it %1 figures are unknown: %2 and %3 more.")
-      .arg(count)
+  if (count <= kNamed) return tr("? missing: without it %n figures are unknown: %1.").arg(list);
+  return tr("? missing: without it %n figures are unknown: %1 and %2 more.")
       .arg(list)
       .arg(count - kNamed);
 }

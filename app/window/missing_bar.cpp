@@ -56,10 +56,10 @@ void MissingBar::setAnalysis(const Rig& rig, const Analysis& analysis) {
   if (entries.empty()) return path_.clear();
   path_ = entries.front().path;
   text_->setText(
-      tr("? Inputs are missing: %1. Most depends on %2: without it %3 figures are unknown.")
+      tr("? Inputs are missing: %1. Most depends on %2: without it %n figures are unknown.",
+         nullptr, static_cast<int>(entries.front().figures))
           .arg(entries.size())
-          .arg(entry_name(rig, path_))
-          .arg(entries.front().figures));
+          .arg(entry_name(rig, path_)));
 }
 
 QString MissingBar::text() const { return isHidden() ? QString() : text_->text(); }

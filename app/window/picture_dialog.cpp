@@ -15,7 +15,7 @@ namespace gazewright {
 namespace {
 
 QDoubleSpinBox* spin_box(double value, double least, double most, const QString& unit) {
-  auto* box = new QDoubleSpinBox;
+  auto* box = calmed(new QDoubleSpinBox);
   box->setRange(least, most);
   box->setDecimals(0);
   box->setSuffix(unit);
@@ -28,7 +28,7 @@ QDoubleSpinBox* spin_box(double value, double least, double most, const QString&
 PictureDialog::PictureDialog(const QString& plot_title, const Choice& choice, QWidget* parent)
     : QDialog(parent) {
   setWindowTitle(tr("Picture of “%1”").arg(plot_title));
-  ending_ = new QComboBox;
+  ending_ = calmed(new QComboBox);
   ending_->addItem(tr("PNG (pixels)"), QStringLiteral("png"));
   ending_->addItem(tr("SVG (vectors)"), QStringLiteral("svg"));
   ending_->addItem(tr("PDF (vectors)"), QStringLiteral("pdf"));
@@ -36,7 +36,7 @@ PictureDialog::PictureDialog(const QString& plot_title, const Choice& choice, QW
   width_ = spin_box(choice.width_mm, 60, 1000, tr(" mm"));
   height_ = spin_box(choice.height_mm, 40, 1000, tr(" mm"));
   dpi_ = spin_box(choice.dpi, 72, 1200, tr(" dpi"));
-  ground_ = new QComboBox;
+  ground_ = calmed(new QComboBox);
   ground_->addItems({tr("White"), tr("Transparent")});
   ground_->setCurrentIndex(choice.transparent ? 1 : 0);
   variant_ = new QLineEdit(choice.variant);

@@ -32,7 +32,7 @@ QuantityField::QuantityField(Document& document, std::string path, const FieldIn
   edit_ = new QLineEdit;
   edit_->setObjectName(QString::fromStdString(path_));
   edit_->setAlignment(Qt::AlignRight);
-  edit_->setFixedWidth(fontMetrics().horizontalAdvance(QStringLiteral("0000.0 N·m·s/rad")));
+  fitWidth();
   edit_->setAccessibleName(part + QStringLiteral(", ") + label);
   edit_->setAccessibleDescription(help());
   label_->setBuddy(edit_);
@@ -71,6 +71,15 @@ QuantityField::QuantityField(Document& document, std::string path, const FieldIn
     widget->installEventFilter(this);
   }
   refresh();
+}
+
+void QuantityField::fitWidth() {
+  edit_->setFixedWidth(fontMetrics().horizontalAdvance(QStringLiteral("0000.0 N·m·s/rad")));
+}
+
+void QuantityField::changeEvent(QEvent* event) {
+  CardRow::changeEvent(event);
+  if (event->type() == QEvent::FontChange && edit_) fitWidth();
 }
 
 const Quantity& QuantityField::quantity() const {

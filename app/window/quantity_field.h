@@ -30,9 +30,11 @@ class QuantityField : public CardRow {
   void showCost(const Analysis& analysis) override;
 
  protected:
+  void changeEvent(QEvent* event) override;
   bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
+  void fitWidth();
   void commitValue();
   void commitSpread();
   void commitSource(int index);
@@ -46,7 +48,7 @@ class QuantityField : public CardRow {
   const FieldInfo& info_;
   QString part_;
   QLabel *label_, *note_;
-  QLineEdit *edit_, *spread_;
+  QLineEdit *edit_ = nullptr, *spread_ = nullptr;
   QComboBox* source_;
   QString cost_;
   bool has_problem_ = false;

@@ -29,6 +29,7 @@ double tidy_ratio(double ratio) {
 RatioScale::RatioScale(Axis axis, QWidget* parent)
     : QWidget(parent), axis_(axis), theme_(theme_for(ThemeKind::light)) {
   setObjectName(QString::fromUtf8(name_of(axis)) + QStringLiteral(" ratio scale"));
+  setLayoutDirection(Qt::LeftToRight);  // low ratios are at the left in every language
   setFocusPolicy(Qt::StrongFocus);
   setCursor(Qt::SizeHorCursor);
   setAccessibleName(tr("%1 gearbox ratio").arg(axis_word(axis)));
@@ -176,6 +177,7 @@ void RatioScale::wheelEvent(QWheelEvent* event) {
 
 void RatioScale::paintEvent(QPaintEvent*) {
   QPainter painter(this);
+  painter.setLayoutDirection(Qt::LeftToRight);
   painter.setRenderHint(QPainter::Antialiasing);
   paintScale(painter);
   if (ratio_) paintHandle(painter);

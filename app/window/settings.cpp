@@ -3,6 +3,8 @@
 #include <QDir>
 #include <QFileInfo>
 #include <QStandardPaths>
+#include <algorithm>
+#include <cstdlib>
 
 #include "app/window/places.h"
 
@@ -11,6 +13,20 @@ namespace {
 
 constexpr int kRecentFiles = 10;
 
+/// A setting that is a word: its key, where it is kept, and the words allowed.
+struct WordSetting {
+  const char* key;
+  QString Preferences::*at;
+  QStringList allowed;
+};
+const std::array<WordSetting, 3>& word_settings() {
+  static const std::array<WordSetting, 3> table{
+      {{"theme", &Preferences::theme, {"desktop", "light", "dark", "contrast"}},
+       {"paper", &Preferences::paper, {"region", "a4", "letter"}},
+       {"start", &Preferences::start, {"sample", "last", "new"}}}};
+  return table;
+}
+
 QString usual_file() {
   return QStandardPaths::writableLocation(QStandardPaths::GenericConfigLocation) +
          QStringLiteral("/gazewright/gazewright.ini");
@@ -18,11 +34,33 @@ QString usual_file() {
 
 }  // namespace
 
+int nearest_text_size(int percent) {
+  const auto off = [percent](int size) { return std::abs(size - percent); };
+  return *std::ranges::min_element(kTextSizes, {}, off);
+}
+
 Settings::Settings(const QString& file)
     : state_folder_(file.isEmpty() ? state_folder()
                                    : QFileInfo(file).absolutePath() + QStringLiteral("/state")),
       store_(file.isEmpty() ? usual_file() : file, QSettings::IniFormat),
-      state_(state_folder_ + QStringLiteral("/window.ini"), QSettings::IniFormat) {}
+      state_(state_folder_ + QStringLiteral("/window.ini"), QSettings::IniFormat) {
+  carryOver();
+}
+
+/// Recent files and layout were kept among the settings once. They move, unless the state folder
+/// has newer ones; the settings let go of them when they are safely there.
+void Settings::carryOver() {
+  QStringList moved;
+  for (const QString& key : store_.allKeys()) {
+    if (key != QStringLiteral("recent") && !key.startsWith(QStringLiteral("layout/"))) continue;
+    if (!state_.contains(key)) state_.setValue(key, store_.value(key));
+    moved << key;
+  }
+  if (moved.isEmpty()) return;
+  state_.sync();
+  if (state_.status() != QSettings::NoError) return;
+  for (const QString& key : moved) store_.remove(key);
+}
 
 QStringList Settings::recentFiles() const {
   return state_.value(QStringLiteral("recent")).toStringList();
@@ -33,15 +71,40 @@ void Settings::addRecentFile(const QString& file) {
   const QString whole = QFileInfo(file).absoluteFilePath();
   files.removeAll(whole);
   files.prepend(whole);
+  setRecentFiles(files);
+}
+
+void Settings::setRecentFiles(const QStringList& files) {
+  if (files.isEmpty()) return state_.remove(QStringLiteral("recent"));
   state_.setValue(QStringLiteral("recent"), QStringList(files.mid(0, kRecentFiles)));
 }
 
-void Settings::clearRecentFiles() { state_.remove(QStringLiteral("recent")); }
-
-QString Settings::theme() const {
-  return store_.value(QStringLiteral("theme"), QStringLiteral("desktop")).toString();
+Preferences Settings::preferences() const {
+  Preferences read;
+  for (const WordSetting& setting : word_settings()) {
+    const QString word = store_.value(QLatin1String(setting.key)).toString();
+    if (setting.allowed.contains(word)) read.*setting.at = word;
+  }
+  const int percent = store_.value(QStringLiteral("text_percent"), read.text_percent).toInt();
+  if (percent > 0) read.text_percent = nearest_text_size(percent);
+  read.calm = store_.value(QStringLiteral("reduced_motion"), read.calm).toBool();
+  return read;
 }
-void Settings::setTheme(const QString& theme) { store_.setValue(QStringLiteral("theme"), theme); }
+
+void Settings::setPreferences(const Preferences& preferences) {
+  const Preferences usual;
+  const auto keep = [this](const QString& key, const QVariant& value, const QVariant& by_default) {
+    if (value == by_default) {
+      store_.remove(key);
+    } else {
+      store_.setValue(key, value);
+    }
+  };
+  for (const WordSetting& setting : word_settings())
+    keep(QLatin1String(setting.key), preferences.*setting.at, usual.*setting.at);
+  keep(QStringLiteral("text_percent"), preferences.text_percent, usual.text_percent);
+  keep(QStringLiteral("reduced_motion"), preferences.calm, usual.calm);
+}
 
 QByteArray Settings::bytes(const QString& key) const {
   return state_.value(QStringLiteral("layout/") + key).toByteArray();

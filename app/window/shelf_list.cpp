@@ -70,7 +70,7 @@ void ShelfList::setShelf(const Shelf& shelf) {
     const auto entries = shelf.of(kind);
     if (entries.empty()) continue;
     auto* group = new QTreeWidgetItem(this, {kind_title(kind), labels_of(kind)});
-    QFont bold = font();
+    QFont bold;  // only that, the rest is the list's
     bold.setBold(true);
     group->setFont(0, bold);
     group->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable);

@@ -34,7 +34,7 @@ constexpr WidgetKey kKeys[]{
     {TEXT("Fields"), TEXT("Enter"), TEXT("take the entry")},
     {TEXT("Fields"), TEXT("Escape"), TEXT("bring the last valid entry back")},
     {TEXT("Plots"), TEXT("← →"), TEXT("step the cursor")},
-    {TEXT("Plots"), TEXT("+ −, Ctrl++, Ctrl+−"), TEXT("zoom; only across")},
+    {TEXT("Plots"), TEXT("+ −, Alt++, Alt+−"), TEXT("zoom; only across")},
     {TEXT("Plots"), TEXT("↑ ↓"), TEXT("zoom up and down")},
     {TEXT("Plots"), TEXT("Home"), TEXT("whole view")},
     {TEXT("Plots"), TEXT("Alt+← →"), TEXT("view before and after")},

@@ -29,6 +29,7 @@ QSize HeadlineTile::sizeHint() const {
 }
 
 void HeadlineTile::paintTile(QPainter& painter) {
+  painter.setLayoutDirection(Qt::LeftToRight);
   if (hasFocus() || isChecked()) paintFrame(painter);
   QFont big = font();
   big.setPointSizeF(font().pointSizeF() * 1.4);

@@ -90,6 +90,7 @@ void Tile::paintEvent(QPaintEvent*) {
 }
 
 void Tile::paintTile(QPainter& painter) {
+  painter.setLayoutDirection(Qt::LeftToRight);  // a number stands before its unit
   paintFrame(painter);
   const QRect inside = rect().adjusted(kPadding, kPadding - 3, -kPadding, -kPadding + 3);
   const auto line = [&](int y, const QFont& font, const QColor& colour, const QString& text) {

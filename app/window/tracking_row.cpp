@@ -35,10 +35,10 @@ TrackingRow::TrackingRow(Document& document)
 
 void TrackingRow::refresh() {
   const std::vector<PathPoint>& points = document_.rig().tracking.path;
-  path_->setText(points.empty() ? tr("No path is entered.")
-                                : tr("Path of %1 points, %2 long.")
-                                      .arg(points.size())
-                                      .arg(format_value(points.back().time_s.si, "s", "s")));
+  path_->setText(points.empty()
+                     ? tr("No path is entered.")
+                     : tr("Path of %n points, %1 long.", nullptr, static_cast<int>(points.size()))
+                           .arg(format_value(points.back().time_s.si, "s", "s")));
 }
 
 void TrackingRow::choosePath() {

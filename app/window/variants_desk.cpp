@@ -19,13 +19,23 @@ QString quoted_name(const Rig& rig, std::size_t variant) {
 }  // namespace
 
 VariantsDesk::VariantsDesk(Document& document, QWidget* window)
-    : QObject(window), document_(document), dialog_(new VariantsDialog(window)) {
+    : QObject(window), document_(document), window_(window) {
   refresh_.setSingleShot(true);
   refresh_.setInterval(kRefreshAfter_ms);
   connect(&refresh_, &QTimer::timeout, this, &VariantsDesk::refresh);
   connect(&analyses_, &VariantAnalyses::changed, this, &VariantsDesk::analysisCame);
-  connectDialog();
 }
+
+VariantsDialog& VariantsDesk::dialog() {
+  if (!dialog_) {
+    dialog_ = new VariantsDialog(window_);
+    connectDialog();
+    emit dialogMade(dialog_);
+  }
+  return *dialog_;
+}
+
+bool VariantsDesk::isShown() const { return dialog_ && dialog_->isVisible(); }
 
 void VariantsDesk::connectDialog() {
   connect(dialog_, &VariantsDialog::shownOrHidden, this, [this] {
@@ -51,14 +61,14 @@ void VariantsDesk::connectDialog() {
 }
 
 void VariantsDesk::openDialog() {
-  dialog_->show();
+  dialog().show();
   dialog_->raise();
   dialog_->activateWindow();
 }
 
 void VariantsDesk::say(const QString& problem) {
-  dialog_->setProblem(problem);
-  if (!problem.isEmpty() && !dialog_->isVisible()) emit told(problem);
+  if (dialog_) dialog_->setProblem(problem);
+  if (!problem.isEmpty() && !isShown()) emit told(problem);
 }
 
 /// Says why not.
@@ -87,7 +97,7 @@ void VariantsDesk::pin() {
   const std::size_t variant = after.variants.size() - 1;
   if (countInPlots() < kMostInPlots) in_plots_.push_back(after.variants.back().rig);
   document_.edit(tr("pin %1").arg(quoted_name(after, variant)), after);
-  if (dialog_->isVisible()) {
+  if (isShown()) {
     dialog_->setCurrent(static_cast<int>(variant));
   } else {
     emit told(tr("Pinned as %1: it stays in the plots while you go on. Ctrl+Shift+D compares.")
@@ -176,7 +186,7 @@ void VariantsDesk::want() {
   std::vector<std::shared_ptr<const Rig>> rigs;
   const std::vector<Variant>& variants = document_.rig().variants;
   for (std::size_t i = 0; i < variants.size(); ++i)
-    if (for_sheet_ || dialog_->isVisible() || isInPlots(i)) rigs.push_back(variants[i].rig);
+    if (for_sheet_ || isShown() || isInPlots(i)) rigs.push_back(variants[i].rig);
   analyses_.want(std::move(rigs));
 }
 
@@ -223,11 +233,11 @@ Comparison VariantsDesk::comparison() const {
 }
 
 void VariantsDesk::refreshSoon() {
-  if (dialog_->isVisible() && !refresh_.isActive()) refresh_.start();
+  if (isShown() && !refresh_.isActive()) refresh_.start();
 }
 
 void VariantsDesk::refresh() {
-  if (!dialog_->isVisible()) return;
+  if (!isShown()) return;
   if (dialog_->isEditing()) return refresh_.start();
   const Rig& rig = document_.rig();
   std::vector<VariantHead> heads;

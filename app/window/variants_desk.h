@@ -27,7 +27,7 @@ class VariantsDesk : public QObject {
 
   void pin();
   void openDialog();
-  VariantsDialog& dialog() { return *dialog_; }
+  VariantsDialog& dialog();  ///< made when first asked for
 
   void rename(std::size_t variant, const QString& name);
   void setNote(std::size_t variant, const QString& note);
@@ -48,10 +48,12 @@ class VariantsDesk : public QObject {
  signals:
   void curvesChanged();
   void analysed();
+  void dialogMade(gazewright::VariantsDialog* dialog);
   void told(const QString& notice);  ///< something worth a line in the window
 
  private:
   void connectDialog();
+  bool isShown() const;  ///< the dialog is
   bool mayPin();
   void say(const QString& problem);
   void want();
@@ -63,7 +65,8 @@ class VariantsDesk : public QObject {
 
   Document& document_;
   VariantAnalyses analyses_;
-  VariantsDialog* dialog_;
+  QWidget* window_;
+  VariantsDialog* dialog_ = nullptr;
   QTimer refresh_;
   std::shared_ptr<const Analysis> present_ = std::make_shared<const Analysis>();
   std::vector<Variant> seen_;

@@ -82,7 +82,7 @@ void VariantsDialog::buildTable() {
   table_->horizontalHeader()->setHighlightSections(false);
   table_->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
   table_->verticalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-  table_->verticalHeader()->setDefaultSectionSize(table_->fontMetrics().height() + 8);
+  keepRowsALine(table_);
 }
 
 void VariantsDialog::connectParts() {

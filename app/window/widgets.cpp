@@ -2,29 +2,88 @@
 
 #include <QComboBox>
 #include <QHeaderView>
+#include <QHelpEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPainter>
 #include <QStyle>
+#include <QStyleOptionToolButton>
+#include <QStylePainter>
 #include <QTableView>
 #include <QToolButton>
+#include <QToolTip>
 #include <QWheelEvent>
 
 namespace gazewright {
 namespace {
 
-class CalmCombo : public QComboBox {
+/// Leaves the wheel to what lies around a control that has no focus.
+class WheelGuard : public QObject {
  public:
-  CalmCombo() { setFocusPolicy(Qt::StrongFocus); }
+  using QObject::QObject;
 
  protected:
-  void wheelEvent(QWheelEvent* event) override {
-    if (hasFocus()) {
-      QComboBox::wheelEvent(event);
-    } else {
-      event->ignore();
-    }
+  bool eventFilter(QObject* watched, QEvent* event) override {
+    if (event->type() != QEvent::Wheel || static_cast<QWidget*>(watched)->hasFocus()) return false;
+    event->ignore();
+    return true;
   }
+};
+
+class ElidedButton : public QToolButton {
+ public:
+  ElidedButton() { setProperty("elides", true); }
+
+ protected:
+  void paintEvent(QPaintEvent*) override {
+    QStylePainter painter(this);
+    QStyleOptionToolButton option;
+    initStyleOption(&option);
+    const int letters = fontMetrics().horizontalAdvance(text());
+    const int room = width() - (sizeHint().width() - letters);
+    if (letters > room) option.text = fontMetrics().elidedText(text(), Qt::ElideRight, room);
+    painter.drawComplexControl(QStyle::CC_ToolButton, option);
+  }
+  bool event(QEvent* event) override {
+    if (event->type() != QEvent::ToolTip || sizeHint().width() <= width())
+      return QToolButton::event(event);
+    QToolTip::showText(
+        static_cast<QHelpEvent*>(event)->globalPos(),
+        QStringLiteral("<p><b>%1</b><br>%2</p>").arg(text().toHtmlEscaped(), toolTip()), this);
+    return true;
+  }
+};
+
+void setUp(QToolButton* button, const QString& text, const QString& help, const QString& name) {
+  button->setObjectName(name);
+  button->setText(text);
+  button->setToolTip(help);
+  button->setAccessibleDescription(help);
+  button->setFocusPolicy(Qt::StrongFocus);
+  setKind(button, "pill");
+}
+
+/// Sets the height of a table's rows whenever its font is another.
+class RowsALine : public QObject {
+ public:
+  RowsALine(QTableView* table, int pad_px) : QObject(table), table_(table), pad_px_(pad_px) {
+    table->installEventFilter(this);
+    fit();
+  }
+
+ protected:
+  bool eventFilter(QObject* watched, QEvent* event) override {
+    if (event->type() == QEvent::FontChange) fit();
+    return QObject::eventFilter(watched, event);
+  }
+
+ private:
+  void fit() {
+    table_->verticalHeader()->setDefaultSectionSize(table_->fontMetrics().height() + pad_px_);
+  }
+
+  QTableView* table_;
+  int pad_px_;
 };
 
 }  // namespace
@@ -48,8 +107,13 @@ void setKind(QWidget* widget, const char* kind) {
   widget->style()->polish(widget);
 }
 
+void keepWheelAway(QWidget* control) {
+  control->setFocusPolicy(Qt::StrongFocus);
+  control->installEventFilter(new WheelGuard(control));
+}
+
 QComboBox* calmCombo(const QStringList& words) {
-  auto* combo = new CalmCombo;
+  auto* combo = calmed(new QComboBox);
   combo->addItems(words);
   combo->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   combo->setMinimumContentsLength(6);
@@ -100,13 +164,28 @@ QLabel* sentencesLabel(const QString& name) {
 
 QToolButton* textButton(const QString& text, const QString& help, const QString& name) {
   auto* button = new QToolButton;
-  button->setObjectName(name);
-  button->setText(text);
-  button->setToolTip(help);
-  button->setAccessibleDescription(help);
-  button->setFocusPolicy(Qt::StrongFocus);
-  setKind(button, "pill");
+  setUp(button, text, help, name);
   return button;
+}
+
+QToolButton* elidedButton(const QString& text, const QString& help, const QString& name) {
+  auto* button = new ElidedButton;
+  setUp(button, text, help, name);
+  return button;
+}
+
+QString wrapped(const QString& text, const QFontMetrics& metrics, int width) {
+  QString whole, line;
+  for (const QString& word : text.split(' ')) {
+    const QString longer = line.isEmpty() ? word : line + ' ' + word;
+    if (!line.isEmpty() && metrics.horizontalAdvance(longer) > width) {
+      whole += line + '\n';
+      line = word;
+    } else {
+      line = longer;
+    }
+  }
+  return whole + line;
 }
 
 QFrame* cardFrame() {
@@ -115,6 +194,8 @@ QFrame* cardFrame() {
   return frame;
 }
 
+void keepRowsALine(QTableView* table, int pad_px) { new RowsALine(table, pad_px); }
+
 void showAsList(QTableView* table, int pad_px) {
   table->setSelectionBehavior(QAbstractItemView::SelectRows);
   table->setSelectionMode(QAbstractItemView::SingleSelection);
@@ -122,7 +203,7 @@ void showAsList(QTableView* table, int pad_px) {
   table->setTabKeyNavigation(false);
   table->setWordWrap(false);
   table->verticalHeader()->hide();
-  table->verticalHeader()->setDefaultSectionSize(table->fontMetrics().height() + pad_px);
+  keepRowsALine(table, pad_px);
   table->horizontalHeader()->setHighlightSections(false);
 }
 

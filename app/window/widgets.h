@@ -6,6 +6,7 @@
 #include <QStringList>
 
 class QComboBox;
+class QFontMetrics;
 class QLineEdit;
 class QTableView;
 class QToolButton;
@@ -27,6 +28,13 @@ class ElidedLabel : public QLabel {
   void paintEvent(QPaintEvent* event) override;
 };
 
+/// The wheel changes nothing in it unless it has the focus.
+void keepWheelAway(QWidget* control);
+template <class Control>
+Control* calmed(Control* control) {
+  keepWheelAway(control);
+  return control;
+}
 /// A combo box that the wheel leaves alone unless it has the focus (scrolling a card must not
 /// change the rig).
 QComboBox* calmCombo(const QStringList& words);
@@ -40,7 +48,14 @@ QLabel* quietLabel(const QString& text = {});
 QLabel* sentencesLabel(const QString& name);
 /// `name` is the object's, where there is one.
 QToolButton* textButton(const QString& text, const QString& help, const QString& name = {});
+/// The same, of a text that may be longer than its place: it ends in an ellipsis then, and the tool
+/// tip has it whole.
+QToolButton* elidedButton(const QString& text, const QString& help, const QString& name = {});
+/// The text with line ends put where a line would be wider than `width`, at spaces.
+QString wrapped(const QString& text, const QFontMetrics& metrics, int width);
 QFrame* cardFrame();
+/// Rows as high as a line of the table's font and `pad_px`, also when the font changes.
+void keepRowsALine(QTableView* table, int pad_px = 8);
 /// Rows to choose one of: no grid, no row numbers, a line high and `pad_px`, left by Tab.
 void showAsList(QTableView* table, int pad_px = 8);
 

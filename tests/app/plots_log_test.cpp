@@ -1,6 +1,8 @@
 #include <gtest/gtest.h>
 
+#include <QFile>
 #include <QTemporaryDir>
+#include <QTest>
 #include <cmath>
 
 #include "app/plots/charts.h"
@@ -99,8 +101,52 @@ TEST(LogDialog, ShowsALogOverTheStepAndWhatDiffers) {
   EXPECT_EQ(canvases[0]->chart().series.size(), 2);
   EXPECT_EQ(canvases[1]->chart().series.size(), 1);
   dialog->openLog("/no/such/log.csv");
+  ASSERT_TRUE(QTest::qWaitFor([dialog] { return !dialog->isReading(); }, 60'000));
+  QCoreApplication::processEvents();
   EXPECT_TRUE(dialog->words().contains("cannot be read"));
   delete dialog;
+}
+
+TEST(MeasuredLog, IsReadOnlyAsLongAsIsWanted) {
+  QString text;
+  for (int i = 0; i < 20'000; ++i) text += QString("%1,1\n").arg(i);
+  double last = 0;
+  const ReadLog whole = read_log(text, [&](double part) {
+    EXPECT_GE(part, last);
+    last = part;
+    return true;
+  });
+  ASSERT_TRUE(whole.log);
+  EXPECT_EQ(whole.log->time_s.size(), 20'000);
+  EXPECT_GT(last, 0.5);
+  EXPECT_LE(last, 1);
+  const ReadLog half = read_log(text, [](double part) { return part < 0.5; });
+  EXPECT_FALSE(half.log);
+  EXPECT_EQ(half.problem, "cancelled");
+}
+
+TEST(LogDialog, ReadsALargeLogBesideTheWindowAndLeavesTheOldOneWhereItIsCancelled) {
+  const Rig rig = tests::owl();
+  const Analysis analysis = analyse(rig, {.remedies = false});
+  LogDialog dialog(step_chart({&rig, &analysis}), theme_for(ThemeKind::light), nullptr);
+  dialog.setLog("0,0\n0.1,20\n0.2,40\n");
+  const QString before = dialog.words();
+  const QTemporaryDir folder;
+  QFile file(folder.filePath("log.csv"));
+  ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+  QByteArray lines;
+  for (int i = 0; i < 500'000; ++i) lines += QByteArray::number(i) + "e-6,20\n";
+  file.write(lines);
+  file.close();
+  dialog.openLog(file.fileName());
+  EXPECT_TRUE(dialog.isReading());
+  dialog.cancelReading();
+  ASSERT_TRUE(QTest::qWaitFor([&] { return !dialog.isReading(); }, 60'000));
+  QCoreApplication::processEvents();
+  EXPECT_EQ(dialog.words(), before);
+  dialog.openLog(file.fileName());
+  ASSERT_TRUE(QTest::qWaitFor([&] { return dialog.words() != before; }, 60'000));
+  EXPECT_TRUE(dialog.words().contains("points compared")) << dialog.words().toStdString();
 }
 
 }  // namespace

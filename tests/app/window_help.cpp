@@ -75,7 +75,7 @@ TEST(Help, EveryFindingIsInTheHandbook) {
 TEST(Help, TheNamesOnScreenAreHeadings) {
   const auto pages = read_handbook(handbook_folder());
   for (const char* name : {"Findings", "Drawing", "Drive lines", "Ratio scale", "Card", "Figures",
-                           "Messages", "Plots", "First steps"}) {
+                           "Messages", "Plots", "First steps", "Settings"}) {
     EXPECT_TRUE(has_heading(pages, help_for_window(name))) << name;
   }
 }
@@ -169,19 +169,25 @@ TEST(Shortcuts, TheirWindowListsEveryAction) {
   }
 }
 
+/// The names of what a menu and the menus in it hold; each menu's access keys are its own.
+QStringList entries_of(const QMenu& menu) {
+  QStringList names;
+  std::map<QChar, QString> access;
+  for (const QAction* entry : menu.actions()) {
+    names << entry->objectName();
+    if (entry->menu()) names << entries_of(*entry->menu());
+    const qsizetype at = entry->text().indexOf('&');
+    if (at < 0) continue;
+    const auto [twin, fresh] = access.emplace(entry->text()[at + 1].toLower(), entry->text());
+    EXPECT_TRUE(fresh) << entry->text().toStdString() << " and " << twin->second.toStdString();
+  }
+  return names;
+}
+
 TEST(Shortcuts, MenusHaveEveryCommandWithAKeyOfItsOwn) {
   OwlWindow owl;
   QStringList in_menus;
-  for (const QAction* top : owl.window.menuBar()->actions()) {
-    std::map<QChar, QString> access;
-    for (const QAction* entry : top->menu()->actions()) {
-      in_menus << entry->objectName();
-      const qsizetype at = entry->text().indexOf('&');
-      if (at < 0) continue;
-      const auto [twin, fresh] = access.emplace(entry->text()[at + 1].toLower(), entry->text());
-      EXPECT_TRUE(fresh) << entry->text().toStdString() << " and " << twin->second.toStdString();
-    }
-  }
+  for (const QAction* top : owl.window.menuBar()->actions()) in_menus << entries_of(*top->menu());
   for (const ActionInfo& info : action_table()) {
     EXPECT_TRUE(in_menus.contains(QString::fromUtf8(info.id))) << info.id << " is in no menu";
   }
