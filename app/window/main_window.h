@@ -172,6 +172,8 @@ class MainWindow : public QMainWindow {
   void showFits();
   void rankShelf();
   void tryFit(const FitRow& row, const Shelf& ranked);
+  void readStock();
+  void setStock(std::vector<double> ratios);
 
   Document document_;
   Recompute recompute_;
@@ -190,7 +192,8 @@ class MainWindow : public QMainWindow {
 
   ShelfPanel* shelf_ = nullptr;
   FitDialog* fits_ = nullptr;
-  bool rank_waits_ = false;  ///< for the shelf to be read
+  std::optional<std::vector<double>> stock_;  ///< ratios of the shelf; empty: not read yet
+  bool rank_waits_ = false;                   ///< for the shelf to be read
   int fit_drag_id_ = -1;
 
   QLabel* badge_;
