@@ -74,14 +74,15 @@ constexpr Margin kMargins[]{
     {"loop.position_crossover", "loop.position_phase_margin", "loop.position_gain_margin",
      "loop.position_delay_margin", QT_TRANSLATE_NOOP("Plots", "position")}};
 
-void add_upright(Chart& chart, Axis axis, const std::optional<double>& w_radps,
-                 const QString& text) {
+void add_upright(Chart& chart, Axis axis, const std::optional<double>& w_radps, const QString& text,
+                 const QString& text_in_radps = {}) {
   if (!w_radps) return;
   chart.marks.append({.kind = Mark::Kind::upright,
                       .axis = axis,
                       .x = *w_radps * kHzPerRadps,
                       .y = std::nan(""),
-                      .text = text});
+                      .text = text,
+                      .text_in_radps = text_in_radps});
 }
 
 void mark_crossovers(Chart& chart, const Analysis& analysis, Axis axis, bool phases) {
@@ -93,9 +94,11 @@ void mark_crossovers(Chart& chart, const Analysis& analysis, Axis axis, bool pha
     if (!at) continue;
     const QString word = Plots::tr(margin.word), hertz = format_value(*at, "rad/s", "Hz");
     const QString degrees = format_value(phase, "rad", "deg");
-    add_upright(chart, axis, at,
-                phases ? Plots::tr("%1 %2, %3").arg(word, degrees, format_value(delay, "s", "ms"))
-                       : Plots::tr("%1 %2").arg(word, hertz));
+    add_upright(
+        chart, axis, at,
+        phases ? Plots::tr("%1 %2, %3").arg(word, degrees, format_value(delay, "s", "ms"))
+               : Plots::tr("%1 %2").arg(word, hertz),
+        phases ? QString() : Plots::tr("%1 %2").arg(word, format_value(*at, "rad/s", "rad/s")));
     chart.readings << Plots::tr("%1 %2 loop crosses at %3 with %4 and %5 of delay left")
                           .arg(axis_word(axis), word, hertz, degrees,
                                format_value(delay, "s", "ms"));
@@ -140,7 +143,7 @@ Chart empty_half(bool phases) {
   Chart chart = empty_chart(PlotKind::bode, {Plots::tr("Frequency"), QStringLiteral("Hz")},
                             phases ? AxisWords{Plots::tr("Phase"), QStringLiteral("°")}
                                    : AxisWords{Plots::tr("Gain"), QStringLiteral("dB")});
-  chart.x_log = true;
+  chart.x_log = chart.x_may_be_radps = true;
   chart.x = {1, 1000};
   chart.y_step = phases ? kPhaseStep_deg : 20;
   return chart;

@@ -37,6 +37,7 @@ struct Series {
   Line line = Line::strong;
   QVector<double> x{}, y{};  ///< NaN leaves a gap
   QVector<double> time_s{};  ///< of each point of a path; empty where x is sorted
+  bool filled = false;       ///< tinted down to zero
   bool is_path() const { return !time_s.isEmpty(); }
 };
 
@@ -58,14 +59,16 @@ struct Stretch {
   QString text;
 };
 
-/// A labelled place. `limit_*` are lines with hatching on the forbidden side; `label` is only text.
+/// A labelled place; a `ring` is one of a variant. `limit_*` are lines with hatching on the
+/// forbidden side; `label` is only text.
 struct Mark {
-  enum class Kind { point, label, upright, bracket, limit_above, limit_below, level };
+  enum class Kind { point, ring, label, upright, bracket, limit_above, limit_below, level };
   Kind kind = Kind::point;
   std::optional<Axis> axis;  ///< empty: of both
   double x = 0, y = 0;
   double x_end = 0;  ///< of a bracket
   QString text;
+  QString text_in_radps{};  ///< instead of text over rad/s
 };
 
 struct LegendEntry {
@@ -81,9 +84,10 @@ struct Chart {
   QString x_name, x_unit, y_unit;  ///< "Time", "ms", "°"
   double x_per_s = 0;              ///< of the linked time cursor; 0: x is not time
   bool x_log = false;
-  bool x_may_be_log = false;  ///< on demand: a time that reads well either way
-  double y_step = 0;          ///< between ticks of y; 0: as it fits
-  Range x, y;                 ///< the whole view
+  bool x_may_be_log = false;    ///< on demand: a time that reads well either way
+  bool x_may_be_radps = false;  ///< on demand: Hz
+  double y_step = 0;            ///< between ticks of y; 0: as it fits
+  Range x, y;                   ///< the whole view
   QVector<Series> series;
   QVector<Band> bands;
   QVector<Mark> marks;
@@ -113,9 +117,14 @@ qsizetype gap_count(const Chart& chart);
 /// Without the lines, marks and bands of the legend's entries of these names. The whole view and
 /// the legend stay, the entries marked as hidden.
 Chart without_hidden(Chart chart, const QStringList& names);
+/// Whether a legend's entry is about this line: one with an axis stands for all lines of it, one
+/// without for all lines drawn alike.
+bool stands_for(const LegendEntry& entry, const Series& series);
 /// Only the points between two x.
 Chart part_of(Chart chart, Range x);
 /// With a logarithmic x axis from the first point above zero on.
 Chart with_log_x(Chart chart);
+/// Over rad/s instead of Hz.
+Chart with_radps(Chart chart);
 
 }  // namespace gazewright

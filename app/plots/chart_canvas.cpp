@@ -79,11 +79,13 @@ ChartCanvas::ChartCanvas(QWidget* parent) : QCustomPlot(parent) {
   setPlottingHint(QCP::phImmediateRefresh, false);  // with the rest of the window, once
   (new BandsItem(this, chart_, style_))->setLayer(QStringLiteral("background"));
   (new StretchesItem(this, chart_, style_))->setLayer(QStringLiteral("legend"));
-  (new MarksItem(this, chart_, style_))->setLayer(QStringLiteral("legend"));
+  marks_ = new MarksItem(this, chart_, style_);
+  marks_->setLayer(QStringLiteral("legend"));
   cursor_ = new CursorItem(this, chart_, style_);
   cursor_->setLayer(QStringLiteral("overlay"));
   axisRect()->setAutoMargins(QCP::msNone);
   for (QCPAxis* axis : {xAxis, yAxis}) axis->setTicker(QSharedPointer<Ticker>::create(false));
+  connect(this, &QCustomPlot::afterReplot, this, [this] { is_stale_ = false; });
   applyStyle();
 }
 
@@ -95,6 +97,7 @@ void ChartCanvas::setChart(const Chart& chart) {
       std::equal(chart.series.begin(), chart.series.end(), chart_.series.begin(),
                  [](const Series& a, const Series& b) { return a.is_path() == b.is_path(); });
   chart_ = chart;
+  is_stale_ = true;
   if (log_changed) {
     xAxis->setScaleType(chart.x_log ? QCPAxis::stLogarithmic : QCPAxis::stLinear);
     xAxis->setTicker(QSharedPointer<Ticker>::create(chart.x_log));
@@ -129,6 +132,7 @@ void ChartCanvas::fillPlottables() {
       curve->setData(series.time_s, series.x, with_gaps(series.y), true);
     } else if (auto* graph = qobject_cast<QCPGraph*>(line)) {
       graph->setData(series.x, with_gaps(series.y), true);
+      graph->setBrush(series.filled ? QBrush(tint(style_, series.axis)) : QBrush(Qt::NoBrush));
     }
   }
 }
@@ -190,14 +194,9 @@ void ChartCanvas::setGrid(bool shown) {
   applyStyle();
 }
 
-int ChartCanvas::legendAt(QPointF at) const {
-  if (!chart_.message.isEmpty()) return -1;
-  const QVector<QRectF> boxes =
-      legend_boxes(chart_, style_.font, QRectF(axisRect()->rect()), QRectF(viewport()).right() - 4);
-  for (int i = 0; i < boxes.size(); ++i) {
-    if (boxes[i].contains(at)) return i;
-  }
-  return -1;
+int ChartCanvas::legendAt(QPointF at) {
+  if (is_stale_) replot(rpImmediateRefresh);
+  return marks_->entryAt(at);
 }
 
 void ChartCanvas::wheelEvent(QWheelEvent* event) {

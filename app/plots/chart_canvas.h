@@ -29,7 +29,8 @@ class ChartCanvas : public QCustomPlot {
   const CursorPlace& secondCursor() const { return cursor_->b; }
 
   void setGrid(bool shown);
-  int legendAt(QPointF at) const;  ///< the entry at a place on the screen; −1: none
+  int legendAt(QPointF at);  ///< the entry at a place on the screen; −1: none
+  const MarksItem& marks() const { return *marks_; }
 
  signals:
   /// The wheel, or a drag that ended, may have changed the view.
@@ -48,6 +49,8 @@ class ChartCanvas : public QCustomPlot {
   Chart chart_;
   ChartStyle style_;
   CursorItem* cursor_;
+  MarksItem* marks_;
+  bool is_stale_ = true;  ///< not drawn since the chart came
   bool grid_ = true;
 };
 

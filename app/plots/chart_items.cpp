@@ -55,6 +55,12 @@ QPen line_pen(const ChartStyle& style, std::optional<Axis> axis, Line line) {
   return pen;
 }
 
+QColor tint(const ChartStyle& style, std::optional<Axis> axis) {
+  QColor colour = axis ? axis_colour(style.theme, *axis) : style.theme.control;
+  colour.setAlphaF(0.15F);
+  return colour;
+}
+
 ChartItem::ChartItem(QCustomPlot* plot, const Chart& chart, const ChartStyle& style)
     : QCPAbstractItem(plot), chart_(chart), style_(style) {
   setSelectable(false);

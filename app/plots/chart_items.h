@@ -6,7 +6,7 @@
 
 #include "app/plots/chart.h"
 #include "app/plots/chart_readout.h"
-#include "app/plots/label_places.h"
+#include "app/plots/line_labels.h"
 
 /// What ChartCanvas draws besides lines: tinted bands under the data, labelled marks, legend and
 /// notes over it, and the cursor in a layer of its own.
@@ -18,6 +18,7 @@ struct ChartStyle {
 };
 
 QPen line_pen(const ChartStyle& style, std::optional<Axis> axis, Line line);
+QColor tint(const ChartStyle& style, std::optional<Axis> axis);  ///< lets what is under it through
 
 class ChartItem : public QCPAbstractItem {
  public:
@@ -61,19 +62,22 @@ class StretchesItem : public ChartItem {
   void drawKey(QCPPainter* painter, const QStringList& written) const;
 };
 
-/// Where the entries of the legend lie above the axis rectangle, those that find room.
-QVector<QRectF> legend_boxes(const Chart& chart, const QFont& font, const QRectF& inside,
-                             double right);
-
+/// Marks, names of lines, notes, and the header with what of the legend the names do not say.
 class MarksItem : public ChartItem {
  public:
   using ChartItem::ChartItem;
+
+  /// The legend's entry at a place as last drawn: in the header, or the name of one of its lines;
+  /// −1: none.
+  int entryAt(QPointF at) const;
+  const QVector<LineLabel>& lineLabels() const { return line_labels_; }  ///< as last drawn
 
  protected:
   void draw(QCPPainter* painter) override;
 
  private:
-  void drawHeader(QCPPainter* painter) const;
+  void drawHeader(QCPPainter* painter);
+  void drawLineLabels(QCPPainter* painter);
   void drawEntry(QCPPainter* painter, const LegendEntry& entry, const QRectF& box) const;
   void drawMark(QCPPainter* painter, const Mark& mark);
   void drawUpright(QCPPainter* painter, const Mark& mark);
@@ -90,7 +94,17 @@ class MarksItem : public ChartItem {
   bool isSeen(const Mark& mark) const;
   QPointF bracketEnd(const Mark& mark) const;
 
+  struct EntryBox {
+    int entry;
+    QRectF box;
+  };
+  QVector<EntryBox> legendBoxes(double right) const;
+  void drawText(QCPPainter* painter, const QRectF& box, const QString& text,
+                const QColor& text_colour) const;
+
   std::optional<LabelPlaces> places_;  ///< of this drawing
+  QVector<LineLabel> line_labels_;
+  QVector<EntryBox> entry_boxes_;
 };
 
 class CursorItem : public ChartItem {

@@ -18,29 +18,45 @@ void draw_hatching(QCPPainter* painter, const QRectF& strip, bool above, const Q
 
 }  // namespace
 
-QVector<QRectF> legend_boxes(const Chart& chart, const QFont& font, const QRectF& inside,
-                             double right) {
-  const QFontMetricsF metrics(font);
-  const double room = right - 6 - metrics.horizontalAdvance(chart.y_title) - 10;
-  const QRectF line(0, inside.top() - metrics.height() - 6, 0, metrics.height() + 2);
-  QVector<QRectF> boxes;
+/// Where the entries of the legend lie above the axis rectangle, those that find room.
+QVector<MarksItem::EntryBox> MarksItem::legendBoxes(double right) const {
+  const QFontMetricsF metrics(style_.font);
+  const double room = right - 6 - metrics.horizontalAdvance(chart_.y_title) - 10;
+  const QRectF line(0, area().top() - metrics.height() - 6, 0, metrics.height() + 2);
+  QVector<EntryBox> boxes;
   double width = 0;
-  for (const LegendEntry& entry : chart.legend) {  // the axes come first
-    const double own = metrics.horizontalAdvance(entry.text) + kSampleLength + 15;
+  for (int i = 0; i < int(chart_.legend.size()); ++i) {  // the axes come first
+    if (is_said(chart_.legend[i], chart_, line_labels_)) continue;
+    const double own = metrics.horizontalAdvance(chart_.legend[i].text) + kSampleLength + 15;
     if (width + own > room) break;
-    boxes.append(line.adjusted(width, 0, width + own, 0));
+    boxes.append({i, line.adjusted(width, 0, width + own, 0)});
     width += own;
   }
-  for (QRectF& box : boxes) box.translate(right - width, 0);
+  for (EntryBox& each : boxes) each.box.translate(right - width, 0);
   return boxes;
+}
+
+int MarksItem::entryAt(QPointF at) const {
+  for (const EntryBox& each : entry_boxes_) {
+    if (each.box.contains(at)) return each.entry;
+  }
+  for (const LineLabel& label : line_labels_) {
+    if (!label.box.contains(at)) continue;
+    const auto entry = std::ranges::find_if(chart_.legend, [&](const LegendEntry& each) {
+      return stands_for(each, chart_.series[label.series]);
+    });
+    if (entry != chart_.legend.end()) return int(entry - chart_.legend.begin());
+  }
+  return -1;
 }
 
 /// All lines first, so that none strikes a label out.
 void MarksItem::draw(QCPPainter* painter) {
   places_.emplace(area());
   painter->setFont(style_.font);
+  line_labels_.clear();
+  entry_boxes_.clear();
   if (!chart_.message.isEmpty()) return drawMessage(painter);
-  drawHeader(painter);
   drawTicks(painter);
   for (const Mark& mark : chart_.marks) {
     if (isSeen(mark)) drawMark(painter, mark);
@@ -50,11 +66,24 @@ void MarksItem::draw(QCPPainter* painter) {
   }
   drawBandLabels(painter);
   drawNotes(painter);
+  drawLineLabels(painter);
+  drawHeader(painter);
+}
+
+/// The last ones to look for a place: they have many to choose from.
+void MarksItem::drawLineLabels(QCPPainter* painter) {
+  line_labels_ = line_labels(
+      chart_, QFontMetricsF(style_.font), [this](double x, double y) { return pixel(x, y); },
+      area(), *places_);
+  for (const LineLabel& label : line_labels_) {
+    const Series& series = chart_.series[label.series];
+    drawText(painter, label.box, series.name, textColour(series.axis));
+  }
 }
 
 /// The y title at the left and the legend at the right of the line above the axes; the x title at
 /// the right under them.
-void MarksItem::drawHeader(QCPPainter* painter) const {
+void MarksItem::drawHeader(QCPPainter* painter) {
   const QFontMetricsF metrics(style_.font);
   const QRectF inside = area();
   const double right = parentPlot()->viewport().right() - 4;
@@ -64,8 +93,8 @@ void MarksItem::drawHeader(QCPPainter* painter) const {
   const QRectF bottom(6, parentPlot()->viewport().bottom() - metrics.height() - 2,
                       inside.right() - 6, metrics.height() + 2);
   painter->drawText(bottom, Qt::AlignRight | Qt::AlignAbsolute | Qt::AlignVCenter, chart_.x_title);
-  const QVector<QRectF> boxes = legend_boxes(chart_, style_.font, inside, right);
-  for (qsizetype i = 0; i < boxes.size(); ++i) drawEntry(painter, chart_.legend[i], boxes[i]);
+  entry_boxes_ = legendBoxes(right);
+  for (const EntryBox& each : entry_boxes_) drawEntry(painter, chart_.legend[each.entry], each.box);
 }
 
 /// A sample of the line and its name, struck through where it is switched off.
@@ -108,6 +137,7 @@ bool MarksItem::isSeen(const Mark& mark) const {
     case Mark::Kind::level:
       return at.y() >= inside.top() && at.y() <= inside.bottom();
     case Mark::Kind::point:
+    case Mark::Kind::ring:
     case Mark::Kind::label:
       break;
   }
@@ -127,11 +157,13 @@ void MarksItem::drawMark(QCPPainter* painter, const Mark& mark) {
     case Mark::Kind::label:
       return;
     case Mark::Kind::point:
+    case Mark::Kind::ring:
       break;
   }
+  const bool ring = mark.kind == Mark::Kind::ring;
   painter->setAntialiasing(true);
-  painter->setPen(QPen(style_.theme.card, 1.5));
-  painter->setBrush(colour(mark.axis));
+  painter->setPen(QPen(ring ? colour(mark.axis) : style_.theme.card, 1.5));
+  painter->setBrush(ring ? style_.theme.card : colour(mark.axis));
   painter->drawEllipse(pixel(mark.x, mark.y), 4, 4);
 }
 
@@ -152,6 +184,7 @@ void MarksItem::labelMark(QCPPainter* painter, const Mark& mark) {
     case Mark::Kind::label:
       return label(at + QPointF(5, 0), Qt::AlignLeft | Qt::AlignVCenter);
     case Mark::Kind::point:
+    case Mark::Kind::ring:
       return label(at + QPointF(0, -6), Qt::AlignHCenter | Qt::AlignBottom);
   }
 }
@@ -240,7 +273,11 @@ void MarksItem::drawLabel(QCPPainter* painter, QPointF at, Qt::Alignment side, c
   const QFontMetricsF metrics(style_.font);
   const QSizeF size(metrics.horizontalAdvance(text) + 4, metrics.height());
   const QRectF box = side ? places_->place(at, size, side) : places_->placeBeside(at.x(), size);
-  if (box.isEmpty()) return;
+  if (!box.isEmpty()) drawText(painter, box, text, text_colour);
+}
+
+void MarksItem::drawText(QCPPainter* painter, const QRectF& box, const QString& text,
+                         const QColor& text_colour) const {
   QColor ground = style_.theme.card;
   ground.setAlphaF(0.8F);
   painter->fillRect(box, ground);

@@ -68,6 +68,7 @@ void ChartPlot::showChart(bool keeps_scale) {
   const bool was_empty = is_empty(canvas_->chart()) && canvas_->chart().legend.isEmpty();
   Chart chart = without_hidden(full_, options().hidden);
   if (options().log_time && chart.x_may_be_log) chart = with_log_x(chart);
+  if (options().radps && chart.x_may_be_radps) chart = with_radps(chart);
   canvas_->setChart(chart);
   const bool chosen = zoomed_ || options().fixed_scale;
   if (!has_view_ || !(chosen || (keeps_scale && !was_empty))) canvas_->setView(chart.x, chart.y);
@@ -77,11 +78,13 @@ void ChartPlot::showChart(bool keeps_scale) {
 
 void ChartPlot::applyOptions() {
   const Chart& shown = canvas_->chart();
-  const bool log_changed = shown.x_may_be_log && shown.x_log != options().log_time;
-  if (log_changed) zoomed_ = false;
+  const bool has_radps = shown.x_unit != full_.x_unit;
+  const bool x_changed = (shown.x_may_be_log && shown.x_log != options().log_time) ||
+                         (shown.x_may_be_radps && has_radps != options().radps);
+  if (x_changed) zoomed_ = false;
   canvas_->setGrid(options().grid);
-  showChart(!log_changed);
-  if (log_changed) canvas_->setView(canvas_->chart().x, canvas_->chart().y);
+  showChart(!x_changed);
+  if (x_changed) canvas_->setView(canvas_->chart().x, canvas_->chart().y);
 }
 
 QString ChartPlot::visibleCsv() const {

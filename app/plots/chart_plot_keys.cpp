@@ -255,6 +255,10 @@ bool ChartPlot::pressOptionKey(QKeyEvent* event) {
       if (!full_.x_may_be_log) return false;
       options.log_time = !options.log_time;
       break;
+    case Qt::Key_R:
+      if (!full_.x_may_be_radps) return false;
+      options.radps = !options.radps;
+      break;
     default:
       return false;
   }

@@ -1,18 +1,15 @@
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 #include "app/plots/chart.h"
 
 /// Which part of a chart is shown.
 namespace gazewright {
-namespace {
 
-/// An entry with an axis stands for all lines of it, one without for all lines drawn alike.
-bool is_of(const LegendEntry& entry, const Series& series) {
+bool stands_for(const LegendEntry& entry, const Series& series) {
   return entry.axis ? series.axis == entry.axis : series.line == entry.line;
 }
-
-}  // namespace
 
 qsizetype gap_count(const Chart& chart) {
   qsizetype count = 0;
@@ -27,7 +24,7 @@ Chart without_hidden(Chart chart, const QStringList& names) {
   for (LegendEntry& entry : chart.legend) entry.hidden = names.contains(entry.text);
   const auto hides = [&](const Series& series) {
     return std::ranges::any_of(chart.legend, [&](const LegendEntry& entry) {
-      return entry.hidden && is_of(entry, series);
+      return entry.hidden && stands_for(entry, series);
     });
   };
   const auto hides_axis = [&](const auto& part) {
@@ -56,6 +53,27 @@ Chart part_of(Chart chart, Range x) {
     }
     series = kept;
   }
+  return chart;
+}
+
+Chart with_radps(Chart chart) {
+  constexpr double kRadpsPerHz = 2 * std::numbers::pi;
+  const auto scale = [](double& x) { x *= kRadpsPerHz; };
+  for (Series& series : chart.series) std::ranges::for_each(series.x, scale);
+  for (Mark& mark : chart.marks) {
+    scale(mark.x);
+    scale(mark.x_end);
+    if (!mark.text_in_radps.isEmpty()) mark.text = mark.text_in_radps;
+  }
+  scale(chart.x.lo);
+  scale(chart.x.hi);
+  for (Band& band : chart.bands) {
+    if (!band.upright) continue;
+    scale(band.range.lo);
+    scale(band.range.hi);
+  }
+  chart.x_unit = QStringLiteral("rad/s");
+  chart.x_title = axis_title(chart.x_name, chart.x_unit);
   return chart;
 }
 

@@ -49,6 +49,12 @@ QRectF LabelPlaces::placeAbove(double lowest, QPointF at, QSizeF size, Qt::Align
   return box;
 }
 
+bool LabelPlaces::take(const QRectF& box) {
+  if (!area_.contains(box) || isTaken(box) || crossings(box) > 0) return false;
+  taken_.append(box);
+  return true;
+}
+
 QRectF LabelPlaces::placeBeside(double x, QSizeF size) {
   const QPointF right(x + kGap, area_.top() + 1), left(x - kGap, area_.top() + 1);
   const auto worth = [&](QPointF at, Qt::Alignment side, bool fits) {

@@ -23,6 +23,10 @@ class LabelPlaces {
   /// leave the curves of a low plot to be seen.
   QRectF placeBeside(double x, QSizeF size);
 
+  /// Takes this box as it is; false where it is not free, an upright line passes through it or it
+  /// is not whole in the area.
+  bool take(const QRectF& box);
+
  private:
   /// Empty where it would reach below `lowest`.
   QRectF placeAbove(double lowest, QPointF at, QSizeF size, Qt::Alignment side);

@@ -52,6 +52,12 @@ Sheet sheet_of(const PlotView& plot, const PictureOptions& options) {
   return sheet;
 }
 
+/// What, and where it is known of which axes and variant.
+QString title_of(const PlotView& plot, const PictureOptions& options) {
+  return options.subject.isEmpty() ? plot.title()
+                                   : Plots::tr("%1: %2").arg(plot.title(), options.subject);
+}
+
 void paint_sheet(QPainter& painter, const PlotView& plot, const Sheet& sheet,
                  const PictureOptions& options) {
   Theme theme = theme_for(ThemeKind::print);
@@ -64,7 +70,7 @@ void paint_sheet(QPainter& painter, const PlotView& plot, const Sheet& sheet,
   painter.setFont(bold);
   painter.setPen(theme.text);
   painter.drawText(QRectF(kEdge, 4, page.width() - 2 * kEdge, kTitleHeight - 4),
-                   Qt::AlignLeft | Qt::AlignVCenter, plot.title());
+                   Qt::AlignLeft | Qt::AlignVCenter, title_of(plot, options));
   painter.setFont(sheet.small);
   painter.setPen(theme.quiet);
   painter.drawText(QRectF(kEdge, page.bottom() - sheet.caption_height, page.width() - 2 * kEdge,
@@ -87,7 +93,7 @@ QByteArray pdf_of(const PlotView& plot, const PictureOptions& options) {
   buffer.open(QIODevice::WriteOnly);
   QPdfWriter writer(&buffer);
   const Sheet sheet = sheet_of(plot, options);
-  writer.setTitle(plot.title());
+  writer.setTitle(title_of(plot, options));
   writer.setPageSize(
       QPageSize(sheet.size * kPointsPerPixel, QPageSize::Point, {}, QPageSize::ExactMatch));
   writer.setPageMargins({0, 0, 0, 0});
@@ -111,9 +117,20 @@ QString picture_caption(const Rig& rig, const QString& variant, const QDate& day
     if (std::isfinite(ratio))
       conditions << Plots::tr("%1 ratio %2").arg(axis_word(axis).toLower(), number_text(ratio, 4));
   }
+  for (const Axis axis : kAxes) {
+    const double limit_A = rig.axis(axis).drive.current_limit_A.value();
+    if (std::isfinite(limit_A))
+      conditions << Plots::tr("%1 drive limit %2")
+                        .arg(axis_word(axis).toLower(), format_value(limit_A, "A", "A"));
+  }
   parts << conditions.join(QStringLiteral(", ")) << day.toString(Qt::ISODate);
   parts.removeAll(QString());
   return parts.join(QStringLiteral(" · "));
+}
+
+QString picture_subject(const QString& variant) {
+  const QString axes = Plots::tr("pan and tilt");
+  return variant.isEmpty() ? axes : QStringLiteral("%1, %2").arg(axes, variant);
 }
 
 QImage PlotView::image(double scale) const { return image(PictureOptions{.dpi = 96 * scale}); }
@@ -139,7 +156,7 @@ QByteArray PlotView::svg(const PictureOptions& options) const {
   QBuffer buffer;
   QSvgGenerator generator;
   generator.setOutputDevice(&buffer);
-  generator.setTitle(title());
+  generator.setTitle(title_of(*this, options));
   generator.setDescription(options.caption);
   generator.setResolution(96);
   const Sheet sheet = sheet_of(*this, options);

@@ -10,6 +10,7 @@ struct PlotOptions {
   bool fixed_scale = false;  ///< an edit moves the curve instead of the scale
   bool grid = true;
   bool log_time = false;  ///< where the chart may have it
+  bool radps = false;     ///< frequencies in rad/s instead of Hz
   bool held = false;      ///< the cursor stays where it is when the pointer moves
   QStringList hidden{};   ///< entries of the legend whose lines are switched off
   bool operator==(const PlotOptions&) const = default;
@@ -20,7 +21,8 @@ struct PictureOptions {
   double width_mm = 0, height_mm = 0;  ///< 0: as large as on the screen
   double dpi = 192;                    ///< of pixels
   bool transparent = false;            ///< no ground; else white
-  QString caption{};                   ///< in small type under the plot
+  QString subject{};                   ///< axis and variant, after the title
+  QString caption{};                   ///< conditions, in small type under the plot
 };
 
 }  // namespace gazewright

@@ -26,7 +26,8 @@ PlotView::~PlotView() = default;
 
 void PlotView::setOptions(const PlotOptions& options) {
   if (options_ == options) return;
-  if (options_.log_time != options.log_time) *history_ = {};  // its views are of the other axis
+  if (options_.log_time != options.log_time || options_.radps != options.radps)
+    *history_ = {};  // its views are of the other axis
   options_ = options;
   applyOptions();
   emit optionsChanged();

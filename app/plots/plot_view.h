@@ -56,6 +56,7 @@ std::optional<PlotKind> plot_kind(const QString& key);
 struct VariantCurves {
   QString name;
   const Analysis* analysis;  ///< never null
+  const Rig* rig = nullptr;  ///< for its place among ratios
 };
 
 /// What a plot shows. Null pointers are allowed: the plot then says in words what it waits for.
@@ -70,7 +71,8 @@ struct PlotInput {
   bool reach_waits = false;                   ///< the map is that of before the drag
   std::optional<Axis> only{};                 ///< show one axis; empty: both
   std::span<const VariantCurves> variants{};  ///< four at most are drawn
-  bool fixed_scale = false;  ///< keep the scale, so that an edit moves the curve (dragging)
+  std::span<const double> stock{};  ///< ratios of the gearboxes at hand; empty: the usual ones
+  bool fixed_scale = false;         ///< keep the scale, so that an edit moves the curve (dragging)
 };
 
 /// A card that belongs to a plot, for a button beside its title.

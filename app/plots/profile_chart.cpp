@@ -4,6 +4,7 @@
 #include "app/plots/charts.h"
 #include "app/plots/format.h"
 #include "app/plots/text.h"
+#include "app/plots/variant_lines.h"
 
 /// The task's move along every profile side by side, with the settle band.
 namespace gazewright {
@@ -41,6 +42,18 @@ void add_series(Chart& chart, const AxisProfiles& profiles, Axis axis, bool befo
          .x = scaled(run.time_s, kMsPerS),
          .y = scaled(run.angle_rad, kDegPerRad)});
   }
+}
+
+/// Of a variant the profile that is best for it.
+void add_variant(Chart& chart, const AxisProfiles& profiles, Axis axis, Line line,
+                 const QString& name) {
+  const ProfileRun* best = profiles.best ? profiles.run(*profiles.best) : nullptr;
+  if (best == nullptr || best->time_s.empty()) return;
+  chart.series.append({.name = QStringLiteral("%1, %2").arg(name, profile_word(best->kind)),
+                       .axis = axis,
+                       .line = line,
+                       .x = scaled(best->time_s, kMsPerS),
+                       .y = scaled(best->angle_rad, kDegPerRad)});
 }
 
 /// Up to a little after the last one has settled. [ms]
@@ -126,11 +139,15 @@ Chart profile_chart(const PlotInput& input) {
   Chart chart = time_chart(PlotKind::profiles, Plots::tr("Angle"), QStringLiteral("°"));
   chart.x = {0, 0};
   if (input.now == nullptr) return chart.message = nothing_yet(), chart;
+  add_variants(input, [&](const Analysis& variant, Axis axis, Line line, const QString& words) {
+    add_variant(chart, profiles_of(variant, axis), axis, line, words);
+  });
+  const auto variants = chart.series.size();
   for (const Axis axis : kAxes) {
     if (shows(input, axis)) add_axis(chart, input, axis);
   }
-  if (chart.series.isEmpty()) add_ghosts(chart, input);
-  if (chart.series.isEmpty()) {
+  if (chart.series.size() == variants) add_ghosts(chart, input);
+  if (chart.series.size() == variants) {
     chart.message = chart.notes.join('\n');
     return chart;
   }
@@ -139,6 +156,7 @@ Chart profile_chart(const PlotInput& input) {
   add_axis_legend(chart, input);
   for (const ProfileKind kind : kProfiles)
     chart.legend.append({profile_word(kind), {}, line_of(kind)});
+  label_variants(chart, input);
   return chart;
 }
 

@@ -5,6 +5,7 @@
 #include "app/plots/charts.h"
 #include "app/plots/format.h"
 #include "app/plots/text.h"
+#include "app/plots/variant_lines.h"
 
 /// Time of the move against gear ratio, of both axes.
 namespace gazewright {
@@ -114,19 +115,45 @@ void add_legend(Chart& chart, const PlotInput& input) {
   if (has(Line::ghost)) chart.legend.append({Plots::tr("before"), {}, Line::ghost});
 }
 
-Chart empty_ratio_chart() {
+/// Where each variant stands. Its ratio is one of several things that may differ, so it is a place
+/// and not a curve.
+void add_variant_places(Chart& chart, const PlotInput& input) {
+  QStringList names;
+  for_variants(input, [&](const VariantCurves& variant, Line) {
+    bool is_drawn = false;
+    for (const Axis axis : kAxes) {
+      const auto time = variant.analysis->value(figure_id(axis, "move.shortest_time"));
+      if (!shows(input, axis) || variant.rig == nullptr || !time) continue;
+      const double ratio = variant.rig->axis(axis).gearbox.ratio.value();
+      if (!std::isfinite(ratio)) continue;
+      chart.marks.append({.kind = Mark::Kind::ring,
+                          .axis = axis,
+                          .x = ratio,
+                          .y = *time * kMsPerS,
+                          .text = short_name(variant.name)});
+      is_drawn = true;
+    }
+    if (is_drawn) names << variant.name;
+  });
+  if (!names.isEmpty())
+    chart.readings
+        << Plots::tr("rings: the shortest move of %1").arg(names.join(QStringLiteral(", ")));
+}
+
+Chart empty_ratio_chart(const PlotInput& input) {
   Chart chart = empty_chart(PlotKind::time_ratio, {Plots::tr("Ratio"), {}},
                             {Plots::tr("Time"), QStringLiteral("ms")});
   chart.x_log = true;
   chart.x = {1, 200};
   chart.ticks = stock_ratios();
+  if (!input.stock.empty()) chart.ticks = {input.stock.begin(), input.stock.end()};
   return chart;
 }
 
 }  // namespace
 
 Chart ratio_chart(const PlotInput& input) {
-  Chart chart = empty_ratio_chart();
+  Chart chart = empty_ratio_chart(input);
   if (input.sweeps == nullptr) {
     chart.message = Plots::tr("The ratios are being tried out, or no rig is open.");
     return chart;
@@ -158,6 +185,10 @@ Chart ratio_chart(const PlotInput& input) {
     add_best(chart, (*input.sweeps)[std::size_t(axis)], axis);
     add_present(chart, input, axis);
   }
+  add_variant_places(chart, input);
+  chart.readings << (input.stock.empty()
+                         ? Plots::tr("ticks: ratios that gearboxes are usually sold in")
+                         : Plots::tr("ticks: ratios of the gearboxes on the shelf"));
   chart.y = shown_times(chart);
   add_wanted(chart, input);
   add_legend(chart, input);

@@ -15,10 +15,6 @@ constexpr std::array kLines{Line::variant_1, Line::variant_2, Line::variant_3, L
 constexpr int kPlacesTried = 160;
 constexpr qsizetype kLongestLabel = 22;
 
-QString short_name(const QString& name) {
-  return name.size() <= kLongestLabel ? name : name.left(kLongestLabel - 1) + QStringLiteral("…");
-}
-
 /// The line of the present design that a variant's is the counterpart of: the first strong one of
 /// the axis.
 const Series* counterpart(const Chart& chart, const Series& of) {
@@ -55,6 +51,10 @@ std::optional<QPointF> label_place(const Chart& chart, const Series& series, std
 }
 
 }  // namespace
+
+QString short_name(const QString& name) {
+  return name.size() <= kLongestLabel ? name : name.left(kLongestLabel - 1) + QStringLiteral("…");
+}
 
 bool is_variant(Line line) { return std::ranges::find(kLines, line) != kLines.end(); }
 

@@ -8,6 +8,7 @@
 namespace gazewright::chart_parts {
 
 bool is_variant(Line line);
+QString short_name(const QString& name);  ///< of a variant, for a label
 
 /// Calls `add` with each variant that is shown and the line it is drawn with.
 void for_variants(const PlotInput& input,

@@ -191,6 +191,8 @@ class MainWindow : public QMainWindow {
   void showFits();
   void rankShelf();
   void tryFit(const FitRow& row, const Shelf& ranked);
+  void readStock();
+  void setStock(std::vector<double> ratios);
 
   struct Layout {
     QByteArray window, middle, whole;
@@ -215,7 +217,8 @@ class MainWindow : public QMainWindow {
   ShelfPanel* shelf_ = nullptr;
   FitDialog* fits_ = nullptr;
   SettingsWindow* settings_window_ = nullptr;
-  bool rank_waits_ = false;  ///< for the shelf to be read
+  std::optional<std::vector<double>> stock_;  ///< ratios of the shelf; empty: not read yet
+  bool rank_waits_ = false;                   ///< for the shelf to be read
   int fit_drag_id_ = -1;
 
   QLabel* badge_;

@@ -57,6 +57,7 @@ void MainWindow::showAnalysis() {
   card_->setAnalysis(*shown_);
   feedPlots();
   explainer_->resultsShown();
+  readStock();
   updateGuide();
   updateEmptyViews();
 }
@@ -81,9 +82,10 @@ void MainWindow::feedPlots() {
   input.reach = &recompute_.reach();
   input.reach_waits = recompute_.reachWaits();
   input.variants = variants_->curves();
+  if (stock_) input.stock = *stock_;
   input.fixed_scale = dragging_;
   plots_->setInput(input);
-  showMarks();
+  if (recompute_.isBehind()) showMarks();  // the plots' dials are of a rig before
 }
 
 void MainWindow::setPlotCursor(double time_s) {

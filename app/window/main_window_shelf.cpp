@@ -1,7 +1,9 @@
 #include <QDropEvent>
+#include <QFutureWatcher>
 #include <QMenu>
 #include <QMimeData>
 #include <QToolButton>
+#include <QtConcurrent>
 #include <functional>
 
 #include "app/window/card.h"
@@ -10,6 +12,7 @@
 #include "app/window/main_window.h"
 #include "app/window/message_bar.h"
 #include "app/window/parts.h"
+#include "app/window/ratio_scale.h"
 #include "app/window/shelf_list.h"
 #include "app/window/shelf_panel.h"
 
@@ -81,9 +84,33 @@ ShelfPanel& MainWindow::shelf() {
               putOn(axis ? *axis : axis_of_part(card_->part()).value_or(Axis::pan), part);
             });
     connect(shelf_, &ShelfPanel::fitWanted, this, &MainWindow::showFits);
+    connect(shelf_, &ShelfPanel::shelfChanged, this,
+            [this] { setStock(gearbox_ratios(*shelf_->shelf())); });
     shelf_->load();
   }
   return *shelf_;
+}
+
+/// The ticks of the ratios, once the first figures are there: nobody waits for the disk. The shelf
+/// is only read; its folder is made when somebody opens it.
+void MainWindow::readStock() {
+  if (stock_) return;
+  stock_.emplace();
+  using Ratios = std::vector<double>;
+  auto* watcher = new QFutureWatcher<Ratios>(this);
+  connect(watcher, &QFutureWatcherBase::finished, this, [this, watcher] {
+    if (!shelf_ || !shelf_->shelf()) setStock(watcher->result());
+    watcher->deleteLater();
+  });
+  watcher->setFuture(QtConcurrent::run(
+      [folder = usual_shelf_folder()] { return gearbox_ratios(load_shelf(folder)); }));
+}
+
+void MainWindow::setStock(std::vector<double> ratios) {
+  if (stock_ == ratios) return;
+  for (DriveLine* line : lines_) line->ratioScale()->setStock(ratios);
+  stock_ = std::move(ratios);
+  feedPlots();
 }
 
 void MainWindow::showShelf() {

@@ -102,6 +102,8 @@ void PlotMenu::addView() {
   addCheck("grid", tr("&Grid"), "G", &PlotOptions::grid);
   if (plot_->charts().front()->fullChart().x_may_be_log)
     addCheck("log_time", tr("L&ogarithmic time"), "L", &PlotOptions::log_time);
+  if (plot_->charts().front()->fullChart().x_may_be_radps)
+    addCheck("radps", tr("F&requency in rad/s"), "R", &PlotOptions::radps);
 }
 
 void PlotMenu::addLines() {
@@ -153,6 +155,7 @@ QString PlotMenu::caption() const {
 void PlotMenu::copyPicture() const {
   PictureOptions options;
   options.caption = caption();
+  options.subject = picture_subject(picture_.variant);
   auto* copied = new QMimeData;
   copied->setImageData(plot_->image(options));
   copied->setData(QStringLiteral("image/svg+xml"), plot_->svg(options));
@@ -174,6 +177,7 @@ void PlotMenu::savePicture(const PictureDialog::Choice& choice) {
   if (file.isEmpty() || !plot_) return;
   PictureOptions options = picture_options(choice);
   options.caption = caption();
+  options.subject = picture_subject(picture_.variant);
   const QString named = with_ending(file, choice.ending);
   tell(named, plot_->exportTo(named.toStdString(), options));
 }

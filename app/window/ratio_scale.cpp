@@ -34,8 +34,7 @@ RatioScale::RatioScale(Axis axis, QWidget* parent)
   setCursor(Qt::SizeHorCursor);
   setAccessibleName(tr("%1 gearbox ratio").arg(axis_word(axis)));
   setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-  stock_.assign(stock_ratios().begin(), stock_ratios().end());
-  describe();
+  setStock({});
 }
 
 void RatioScale::setRatio(std::optional<double> ratio) {
@@ -53,7 +52,10 @@ void RatioScale::setEnds(const QString& below, const QString& above) {
 }
 
 void RatioScale::setStock(std::vector<double> ratios) {
+  has_shelf_ = !ratios.empty();
   stock_ = std::move(ratios);
+  if (!has_shelf_) stock_.assign(stock_ratios().begin(), stock_ratios().end());
+  describe();
   update();
 }
 
@@ -66,13 +68,15 @@ void RatioScale::describe() {
   if (!below_.isEmpty()) words << tr("lower ratios run out of %1").arg(below_);
   if (!above_.isEmpty()) words << tr("higher ratios run out of %1").arg(above_);
   const QString text = words.join(QStringLiteral("; "));
-  if (text == accessibleDescription()) return;
+  const QString ticks = has_shelf_ ? tr("Ticks: gearboxes on the shelf.")
+                                   : tr("Ticks: ratios that are usually sold.");
   setAccessibleDescription(text);
-  setToolTip(QStringLiteral("<p>%1.</p><p>%2</p>")
+  setToolTip(QStringLiteral("<p>%1.</p><p>%2 %3</p>")
                  .arg(text.toHtmlEscaped(),
                       tr("Drag, or use the arrow and Page keys; Home takes the quickest, a digit "
-                         "types. Ticks: ratios that are sold.")
-                          .toHtmlEscaped()));
+                         "types.")
+                          .toHtmlEscaped(),
+                      ticks.toHtmlEscaped()));
 }
 
 void RatioScale::setBand(double least, double most, std::optional<double> best) {

@@ -26,7 +26,9 @@ class RatioScale : public QWidget {
   void setEnds(const QString& below, const QString& above);
   QString below() const { return below_; }
   QString above() const { return above_; }
-  void setStock(std::vector<double> ratios);  ///< the ticks; at first those that are usual
+  /// The ticks: ratios of the gearboxes on the shelf; none: those that are usual, as at first.
+  void setStock(std::vector<double> ratios);
+  const std::vector<double>& stock() const { return stock_; }
   void setTheme(const Theme& theme);
 
   QPointF handlePoint() const;  ///< where the handle is, for dragging it
@@ -64,6 +66,7 @@ class RatioScale : public QWidget {
   double band_least_ = 0, band_most_ = 0;
   QString below_, above_;
   std::vector<double> stock_;
+  bool has_shelf_ = false;
   int drag_id_ = -1, key_id_ = -1;
 };
 

@@ -206,7 +206,8 @@ void VariantsDesk::fillCurves() {
   for (std::size_t i = 0; i < variants.size() && curves_.size() < kMostInPlots; ++i) {
     auto analysis = isInPlots(i) ? analyses_.of(variants[i].rig) : nullptr;
     if (analysis == nullptr) continue;
-    curves_.push_back({QString::fromStdString(shown_name(document_.rig(), i)), analysis.get()});
+    curves_.push_back({QString::fromStdString(shown_name(document_.rig(), i)), analysis.get(),
+                       variants[i].rig.get()});
     drawn.push_back(std::move(analysis));
   }
   drawn_ = std::move(drawn);

@@ -88,8 +88,13 @@ struct AxisCurves {
   Trace step;                                 ///< empty where the axis model lacks inputs
   std::vector<double> step_output_torque_Nm;  ///< what the motor gives at the output in the step,
                                               ///< signed, per sample: N·Kt·i
-  EnvelopeCurve envelope;
-  MovePath fastest;  ///< empty where there is none
+  EnvelopeCurve envelope;                     ///< the winding at 20 °C, as all figures have it
+  EnvelopeCurve hot_envelope;  ///< the winding at its limit; empty where that is not known, and if
+                               ///< quick
+  double winding_limit_K = 0;  ///< of hot_envelope
+  double lasting_torque_Nm = 0;  ///< at the output, turning, that the winding bears without end; 0:
+                                 ///< none, or not known
+  MovePath fastest;              ///< empty where there is none
   double move_rad = 0, band_rad = 0;
   Travel travel;
   SpeedOverTravel speed_over_travel;  ///< empty where inputs, stops or soft limits are missing

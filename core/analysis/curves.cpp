@@ -3,7 +3,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/analysis/heat_values.h"
 #include "core/analysis/inputs.h"
+#include "core/heat/copper.h"
 
 namespace gazewright {
 namespace {
@@ -27,6 +29,23 @@ EnvelopeCurve envelope_of(const AxisModel& model) {
   return curve;
 }
 
+void add_heat(AxisCurves& curves, Context& context, Axis axis) {
+  const auto knows = [&](const auto& inputs) { return context.missing(inputs, axis).empty(); };
+  if (!knows(kWindingLimit)) return;
+  const AxisModel& model = context.model(axis);
+  const double limit_K = context.rig().axis(axis).motor.winding_limit_K.value();
+  if (!context.is_quick()) {
+    curves.winding_limit_K = limit_K;
+    curves.hot_envelope = envelope_of(with_winding_at(model, limit_K));
+  }
+  if (!knows(kLasting) || !why_no_thermal(context, axis).empty()) return;
+  const double loss_W = lasting_copper20_W(motor_thermal(context, axis), limit_K);
+  const double lasting_A =
+      std::sqrt(std::max(loss_W, 0.0) / (1.5 * model.drive.phase_resistance_ohm));
+  curves.lasting_torque_Nm =
+      output_torque_Nm(model, model.drive.torque_constant_NmpA * lasting_A, 0);
+}
+
 std::vector<double> output_torque_of(const AxisModel& model, const Trace& trace) {
   std::vector<double> torque(trace.time_s.size());
   for (std::size_t i = 0; i < torque.size(); ++i) {
@@ -37,6 +56,11 @@ std::vector<double> output_torque_of(const AxisModel& model, const Trace& trace)
 }
 
 }  // namespace
+
+AxisModel with_winding_at(AxisModel model, double winding_K) {
+  model.drive.phase_resistance_ohm *= resistance_ratio(kTwentyCelsius_K, winding_K);
+  return model;
+}
 
 double output_torque_Nm(const AxisModel& model, double motor_torque_Nm, double motor_speed_radps) {
   const GearTrain& gear = model.gear;
@@ -58,6 +82,7 @@ AxisCurves curves_of(Context& context, Axis axis) {
   if (context.missing(kPixels, axis).empty()) curves.band_rad = context.band_rad();
   if (context.missing(kRigidMove, axis).empty()) {
     curves.envelope = envelope_of(context.model(axis));
+    add_heat(curves, context, axis);
     if (auto path = fastest_move_path(context.model(axis), context.move_rad(axis))) {
       curves.fastest = std::move(*path);
     }

@@ -85,6 +85,18 @@ std::vector<std::size_t> Shelf::of(PartKind kind) const {
   return indices;
 }
 
+std::vector<double> gearbox_ratios(const Shelf& shelf) {
+  std::vector<double> ratios;
+  for (const std::size_t i : shelf.of(PartKind::gearbox)) {
+    if (const auto ratio = std::get<Gearbox>(shelf.entries[i].part.fields).ratio.si)
+      ratios.push_back(*ratio);
+  }
+  std::ranges::sort(ratios);
+  const auto again = std::ranges::unique(ratios);
+  ratios.erase(again.begin(), again.end());
+  return ratios;
+}
+
 fs::path usual_shelf_folder() { return user_folder("shelf"); }
 
 Shelf built_in_shelf() {

@@ -37,6 +37,9 @@ Shelf load_shelf(const std::filesystem::path& folder);
 /// Generic parts to start with, all of them estimates.
 Shelf built_in_shelf();
 
+/// Ratios of its gearboxes, rising, each once.
+std::vector<double> gearbox_ratios(const Shelf& shelf);
+
 /// Makes the folder with the built-in parts in it. Nothing is done where it is there: what the user
 /// changed or took away stays so. Empty: done.
 std::optional<Diagnostic> seed_shelf(const std::filesystem::path& folder);

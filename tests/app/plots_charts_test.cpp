@@ -178,6 +178,22 @@ TEST(RatioChart, LeavesAGapWhereARatioNeverSettlesAndMarksThePresentOne) {
   }));
 }
 
+TEST(RatioChart, HasTicksWhereTheShelfHasGearboxesElseAtTheUsualRatios) {
+  std::array<RatioSweep, 2> sweeps;
+  for (RatioSweep& sweep : sweeps) {
+    sweep.ratio = {5, 10, 20};
+    sweep.shortest_time_s = {0.05, 0.04, 0.06};
+    sweep.settle_time_s = {0.15, 0.14, 0.2};
+  }
+  PlotInput input = shown().input;
+  input.sweeps = &sweeps;
+  EXPECT_EQ(ratio_chart(input).ticks, stock_ratios());
+  const std::vector<double> stock{4.5, 12};
+  input.stock = stock;
+  EXPECT_EQ(ratio_chart(input).ticks, (QVector<double>{4.5, 12}));
+  EXPECT_TRUE(summary_of(ratio_chart(input)).contains("on the shelf"));
+}
+
 TEST(TorqueChart, DrawsBrakingBelowZeroAndTheStepAsAPathOverTime) {
   const Chart chart = torque_speed_chart(shown().input);
   const EnvelopeCurve& envelope = shown().analysis.of(Axis::pan).envelope;
@@ -186,6 +202,26 @@ TEST(TorqueChart, DrawsBrakingBelowZeroAndTheStepAsAPathOverTime) {
   const Series path = series_named(chart, "Pan step");
   ASSERT_TRUE(path.is_path());
   EXPECT_DOUBLE_EQ(path.y[100], shown().analysis.of(Axis::pan).step_output_torque_Nm[100]);
+}
+
+TEST(TorqueChart, ShowsTheHotLimitAndFillsWhatTheWindingBearsForLong) {
+  const Chart chart = torque_speed_chart(shown().input);
+  const AxisCurves& pan = shown().analysis.of(Axis::pan);
+  const Series hot = series_named(chart, "Pan driving limit, hot");
+  ASSERT_EQ(hot.y.size(), qsizetype(pan.hot_envelope.driving_Nm.size()));
+  EXPECT_DOUBLE_EQ(hot.y[60], pan.hot_envelope.driving_Nm[60]);
+  const Series lasting = series_named(chart, "Pan lasting");
+  EXPECT_TRUE(lasting.filled);
+  EXPECT_DOUBLE_EQ(lasting.y[0], pan.lasting_torque_Nm);
+  EXPECT_EQ(lasting.y.last(), 0) << "no more than the motor gives";
+  for (const Series& series : chart.series)
+    EXPECT_FALSE(series.axis == Axis::tilt && series.filled) << "tilt's limit is not known";
+  EXPECT_TRUE(summary_of(chart).contains("Pan hot is with its winding at 120")) << "and 20 °C";
+  const auto label = std::ranges::find_if(chart.marks, [](const Mark& mark) {
+    return mark.kind == Mark::Kind::label && mark.text.startsWith("hot, 120");
+  });
+  ASSERT_NE(label, chart.marks.end());
+  EXPECT_TRUE(hot.x.contains(label->x) && hot.y.contains(label->y)) << "on its line";
 }
 
 TEST(TravelSpeedChart, MarksBothEndsWithBrakingCurvesThatMeetTheLimits) {
@@ -291,6 +327,18 @@ TEST(BodeChart, MarksCrossoversMarginsResonancesAndTheEndOfTheControlRate) {
   const auto resonance = shown().analysis.value("pan.loop.resonance");
   EXPECT_TRUE(readings.contains("Pan resonance at " + format_value(resonance, "rad/s", "Hz")))
       << readings.toStdString();
+}
+
+TEST(BodeChart, IsInRadiansASecondOnDemand) {
+  const Chart hertz = gain_chart(shown().input), radps = with_radps(hertz);
+  EXPECT_EQ(radps.x_title, "Frequency / rad/s");
+  EXPECT_DOUBLE_EQ(radps.series[0].x[10], shown().analysis.response[0].w_radps[10]);
+  EXPECT_NEAR(radps.x.hi, hertz.x.hi * 2 * M_PI, 1e-9 * radps.x.hi);
+  const double crossover = shown().analysis.value("pan.loop.crossover").value();
+  const QString text = "speed " + format_value(crossover, "rad/s", "rad/s");
+  EXPECT_TRUE(std::ranges::any_of(radps.marks, [&](const Mark& mark) {
+    return mark.text == text && std::abs(mark.x / crossover - 1) < 1e-9;
+  })) << text.toStdString();
 }
 
 TEST(BodeChart, SaysThatAnUnstableLoopHasNoClosedResponse) {

@@ -5,9 +5,11 @@
 #include <QRegularExpression>
 #include <QSvgRenderer>
 #include <QTemporaryDir>
+#include <algorithm>
 #include <cmath>
 
 #include "app/plots/chart_plot.h"
+#include "app/plots/charts.h"
 #include "app/plots/csv.h"
 #include "app/plots/plot_export.h"
 #include "tests/app/plots_support.h"
@@ -35,13 +37,21 @@ PictureOptions wide() {
   return {.width_mm = 120,
           .height_mm = 80,
           .dpi = 254,
+          .subject = picture_subject("variant C"),
           .caption = picture_caption(shown().rig, "variant C", QDate(2026, 11, 26))};
 }
 
 TEST(PictureCaption, SaysProjectVariantConditionsAndDay) {
   EXPECT_EQ(wide().caption,
-            "Tide-pool owl · variant C · 24\u202FV, pan ratio 18, tilt ratio 9 · 2026-11-26");
+            "Tide-pool owl · variant C · 24\u202FV, pan ratio 18, tilt ratio 9, "
+            "pan drive limit 30\u202FA, tilt drive limit 25\u202FA · 2026-11-26");
   EXPECT_EQ(picture_caption({}, {}, QDate(2026, 11, 26)), "2026-11-26") << "nothing is made up";
+}
+
+TEST(PictureTitle, SaysWhatOfWhichAxesAndWhichVariant) {
+  const QString drawn = QString::fromUtf8(shown_plot(PlotKind::step)->svg(wide()));
+  EXPECT_TRUE(drawn.contains("Step response: pan and tilt, variant C"));
+  EXPECT_EQ(picture_subject({}), "pan and tilt");
 }
 
 TEST(Pictures, InPixelsAreAsManyAsMillimetresTimesDots) {
@@ -112,25 +122,50 @@ TEST(Pictures, InVectorsHoldTitleAndCaptionAsText) {
   }
 }
 
+/// The numbers after `name` in an SVG, in points: its pixels are of 1/96 inch.
+QVector<double> points_of(const QString& svg, const QString& name) {
+  QVector<double> points;
+  auto found = QRegularExpression(name + "=\"([0-9.]+)\"").globalMatch(svg);
+  while (found.hasNext()) points << found.next().captured(1).toDouble() * 0.75;
+  return points;
+}
+
 TEST(Pictures, HaveLettersOfSevenPointsAndLinesOfHalfAPointAtLeast) {
-  const QTemporaryDir folder;
-  const QString path = folder.filePath("a.svg");
-  ASSERT_FALSE(shown_plot(PlotKind::step)->exportTo(path.toStdString(), wide()));
-  const QString drawn = QString::fromUtf8(bytes_of(path));
-  auto sizes = QRegularExpression("font-size=\"([0-9.]+)\"").globalMatch(drawn);
-  int letters = 0;
-  while (sizes.hasNext()) {
-    EXPECT_GE(sizes.next().captured(1).toDouble() * 0.75, 7) << "pixels of 1/96 inch";
-    ++letters;
+  for (const PlotKind kind : plot_kinds()) {
+    const QString drawn = QString::fromUtf8(shown_plot(kind)->svg(wide()));
+    const QVector<double> letters = points_of(drawn, "font-size"),
+                          lines = points_of(drawn, "stroke-width");
+    ASSERT_GT(letters.size(), 2) << plot_key(kind).toStdString();
+    EXPECT_GE(*std::ranges::min_element(letters), 7) << plot_key(kind).toStdString();
+    if (lines.isEmpty()) continue;  // it waits for something
+    EXPECT_GE(*std::ranges::min_element(lines), 0.5) << plot_key(kind).toStdString();
   }
-  EXPECT_GT(letters, 5);
-  auto widths = QRegularExpression("stroke-width=\"([0-9.]+)\"").globalMatch(drawn);
-  int lines = 0;
-  while (widths.hasNext()) {
-    EXPECT_GE(widths.next().captured(1).toDouble() * 0.75, 0.5);
-    ++lines;
+}
+
+/// In grey every line keeps 3:1 on paper. The greys of both axes are too much alike to tell them
+/// apart: where there is one line an axis it has its name beside it.
+TEST(Pictures, AreLegibleInGrey) {
+  const Theme theme = theme_for(ThemeKind::print);
+  const ChartStyle style{theme, {}};
+  for (const PlotKind kind : plot_kinds()) {
+    if (!is_chart(kind)) continue;
+    for (const Series& series : chart_of(kind, shown().input).series) {
+      const int grey = qGray(line_pen(style, series.axis, series.line).color().rgb());
+      EXPECT_GE(contrast_ratio(QColor(grey, grey, grey), theme.card), 3)
+          << series.name.toStdString();
+    }
   }
-  EXPECT_GT(lines, 5);
+  for (const PlotKind kind : {PlotKind::step, PlotKind::speed}) {
+    const QString drawn = QString::fromUtf8(shown_plot(kind)->svg(wide()));
+    EXPECT_TRUE(drawn.contains(">Pan</text>")) << plot_key(kind).toStdString();
+    EXPECT_TRUE(drawn.contains(">Tilt</text>")) << plot_key(kind).toStdString();
+    const auto plot = shown_plot(kind);
+    plot->resize(700, 500);
+    plot->show();
+    ChartCanvas& canvas = *plot->charts().front()->canvas();
+    canvas.replot();
+    EXPECT_EQ(canvas.marks().lineLabels().size(), 2) << plot_key(kind).toStdString();
+  }
 }
 
 TEST(Tables, ReadBackToTheData) {

@@ -58,6 +58,15 @@ TEST(LabelPlaces, InALowPlotOnlyTheWordsThatFindRoomInItsUpperHalfStandBesideThe
   EXPECT_FALSE(lowest.placeBeside(100, kWord).isEmpty()) << "one of them always finds room";
 }
 
+TEST(LabelPlaces, AWordTakesItsBoxOnlyWhereItIsFreeWholeAndCrossedByNoUpright) {
+  LabelPlaces places(kArea);
+  places.addUpright(100);
+  EXPECT_FALSE(places.take(QRectF({90, 100}, kWord)));
+  EXPECT_FALSE(places.take(QRectF({420, 100}, kWord))) << "it would hang out";
+  EXPECT_TRUE(places.take(QRectF({200, 100}, kWord)));
+  EXPECT_FALSE(places.take(QRectF({210, 110}, kWord)));
+}
+
 TEST(LabelPlaces, AWordThatHangsOverATakenPlaceMovesUp) {
   LabelPlaces places(kArea);
   const QRectF low = places.place({200, 150}, kWord, Qt::AlignHCenter | Qt::AlignBottom);

@@ -41,8 +41,9 @@ const Two& two() {
   return both;
 }
 
-constexpr PlotKind kKinds[]{PlotKind::step, PlotKind::speed,   PlotKind::current, PlotKind::both,
-                            PlotKind::heat, PlotKind::gravity, PlotKind::bus};
+constexpr PlotKind kKinds[]{PlotKind::step, PlotKind::speed,        PlotKind::current,
+                            PlotKind::both, PlotKind::heat,         PlotKind::gravity,
+                            PlotKind::bus,  PlotKind::torque_speed, PlotKind::profiles};
 
 void expect_variants(const Chart& chart, const char* what) {
   ASSERT_TRUE(chart.message.isEmpty()) << what << ": " << chart.message.toStdString();
@@ -77,6 +78,26 @@ TEST(VariantLines, ShowWhatTheVariantsAnalysisSays) {
   const Trace& step = two().low.of(Axis::pan).step;
   ASSERT_EQ(first.y.size(), qsizetype(step.angle_rad.size()));
   EXPECT_DOUBLE_EQ(first.y[300], step.angle_rad[300] * chart_parts::kDegPerRad);
+}
+
+TEST(VariantLines, AreRingsAtTheirOwnRatiosInTheSweep) {
+  const Rig low = with_ratio(9);
+  const std::vector<VariantCurves> variants{{QStringLiteral("low ratio"), &two().low, &low}};
+  std::array<RatioSweep, 2> sweeps;
+  for (const Axis axis : kAxes)
+    sweeps[std::size_t(axis)] = sweep_ratio(two().rig, axis, {5, 9, 18}, {.settle = false});
+  PlotInput input = two().input();
+  input.sweeps = &sweeps;
+  input.variants = variants;
+  const Chart chart = ratio_chart(input);
+  const auto ring = std::ranges::find_if(chart.marks, [](const Mark& mark) {
+    return mark.kind == Mark::Kind::ring && mark.axis == Axis::pan;
+  });
+  ASSERT_NE(ring, chart.marks.end());
+  EXPECT_EQ(ring->x, 9);
+  EXPECT_EQ(ring->text, "low ratio");
+  // this variant differs by its ratio alone, so it lies on the curve
+  EXPECT_NEAR(ring->y, *sweeps[0].shortest_time_s[1] * 1000, 1e-9 * ring->y);
 }
 
 TEST(VariantLines, WithoutThemAChartIsAsBefore) {

@@ -9,10 +9,14 @@
 #include <QMimeData>
 #include <QTableWidget>
 #include <QToolButton>
+#include <algorithm>
 
+#include "app/plots/chart_plot.h"
 #include "app/window/drive_line.h"
 #include "app/window/fit_dialog.h"
 #include "app/window/message_bar.h"
+#include "app/window/plots_panel.h"
+#include "app/window/ratio_scale.h"
 #include "app/window/shelf_list.h"
 #include "app/window/shelf_panel.h"
 #include "tests/app/window_support.h"
@@ -64,6 +68,27 @@ TEST(WindowShelf, IsFilledOnFirstUseAndNotBefore) {
   EXPECT_EQ(owl.files().size(), static_cast<qsizetype>(shelf_texts().size()));
   EXPECT_FALSE(owl.panel().isModal());
   EXPECT_EQ(owl.panel().list().topLevelItemCount(), 7);
+}
+
+TEST(WindowShelf, ItsRatiosAreTheTicksOfTheScalesAndOfThePlot) {
+  ShelfWindow owl;
+  const auto ticks = [&] { return owl.window.driveLine(Axis::pan).ratioScale()->stock(); };
+  const std::vector<double> built_in = gearbox_ratios(built_in_shelf());
+  ASSERT_FALSE(built_in.empty());
+  ASSERT_TRUE(owl.settle());
+  ASSERT_TRUE(QTest::qWaitFor([&] { return ticks() == built_in; }, kPatience_ms));
+  EXPECT_TRUE(owl.files().isEmpty()) << "it is only read";
+  Gearbox gearbox;
+  gearbox.ratio = si_quantity(13.7);
+  ShelfPart odd;
+  odd.fields = gearbox;
+  odd.rename("odd one");
+  owl.panel().add(odd);
+  const auto has_it = [&] { return std::ranges::count(ticks(), 13.7) == 1; };
+  ASSERT_TRUE(QTest::qWaitFor(has_it, kPatience_ms));
+  const auto* plot = owl.window.plots().plot(PlotKind::time_ratio);
+  ASSERT_NE(plot, nullptr);
+  EXPECT_TRUE(plot->charts().front()->fullChart().ticks.contains(13.7));
 }
 
 TEST(WindowShelf, AButtonPutsAPartOnAnAxisAndUndoTakesItBack) {

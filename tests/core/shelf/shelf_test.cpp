@@ -27,6 +27,24 @@ ShelfPart part_named(const Shelf& shelf, std::string_view begin) {
   throw std::runtime_error("no such part");
 }
 
+TEST(Shelf, GivesTheRatiosOfItsGearboxesRisingAndEachOnce) {
+  Shelf shelf;
+  const auto add = [&shelf](const ShelfPart::Fields& fields) {
+    ShelfPart part;
+    part.fields = fields;
+    shelf.entries.push_back({part, {}});
+  };
+  for (const double ratio : {18.0, 4.0, 18.0}) {
+    Gearbox gearbox;
+    gearbox.ratio = si_quantity(ratio);
+    add(gearbox);
+  }
+  add(Gearbox{});
+  add(Motor{});
+  EXPECT_EQ(gearbox_ratios(shelf), (std::vector<double>{4, 18}));
+  EXPECT_TRUE(gearbox_ratios({}).empty());
+}
+
 TEST(Shelf, EveryBuiltInPartIsValidGenericAndAnEstimate) {
   const Shelf shelf = built_in_shelf();
   EXPECT_TRUE(shelf.problems.empty()) << to_text(shelf.problems.front());
