@@ -20,6 +20,7 @@ int run_sheet(const Rig& rig, const Command& command) {
     options.file_name = std::filesystem::path(command.rig).filename().string();
   const Analysis analysis = analyse(rig);
   if (!rig.variants.empty()) options.comparison = compare_variants(rig, analysis);
+  options.doubts = doubts_of(rig, analysis);
   const auto problem = write_sheet(rig, analysis, &sweeps, command.out, options);
   if (!problem) return kDone;
   return complain(to_text(*problem), {}, kNotWritten);
