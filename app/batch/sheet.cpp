@@ -31,7 +31,7 @@ int run_sheet(const Rig& rig, const Command& command) {
 int run_sheet(const Rig&, const Command&) {
   return complain(
       "this build has no design sheet: Qt was not found when it was built",
-      "build with the Qt 6 packages, or use figures, trace, sweep, travel, track and compare",
+      "build with the Qt 6 packages, or use figures, trace, sweep, travel, track, compare and doubts",
       kUsage);
 }
 
