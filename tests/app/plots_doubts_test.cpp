@@ -146,19 +146,29 @@ TEST(DoubtBand, IsPaintedUnderTheCurveAndItsGapsAreNot) {
   EXPECT_LT(half, 0.6 * whole);
 }
 
+Unknown guess(double value, double spread, const char* si_unit, const char* unit) {
+  Unknown made;
+  made.value_si = value;
+  made.spread_si = spread;
+  made.si_unit = si_unit;
+  made.unit = unit;
+  return made;
+}
+
 TEST(DoubtWords, TellASpreadInPercentsOrInTheUnitWherePercentsMeanNothing) {
-  const auto words = [](double value, double spread, const char* si, const char* unit) {
-    return doubted_value({.value_si = value, .spread_si = spread, .si_unit = si, .unit = unit})
-        .replace(QChar(0x202F), ' ');
+  const auto words = [](const Unknown& unknown) {
+    return doubted_value(unknown).replace(QChar(0x202F), ' ');
   };
-  EXPECT_EQ(words(118e-7, 11.8e-7, "kg.m2", "g.cm2"), "118 g·cm² ±10 %");
-  EXPECT_EQ(words(303.15, 2, "K", "degC"), "30 °C ±2 K");
-  EXPECT_EQ(words(0, 0.002, "m", "mm"), "0 mm ±2 mm");
+  EXPECT_EQ(words(guess(118e-7, 11.8e-7, "kg.m2", "g.cm2")), "118 g·cm² ±10 %");
+  EXPECT_EQ(words(guess(303.15, 2, "K", "degC")), "30 °C ±2 K");
+  EXPECT_EQ(words(guess(0, 0.002, "m", "mm")), "0 mm ±2 mm");
 }
 
 TEST(DoubtWords, SayThatASpreadIsTheUsualOne) {
-  EXPECT_EQ(doubted_source("estimate", {.is_stated = true}), "estimate");
-  EXPECT_EQ(doubted_source("estimate", {.is_stated = false}), "estimate; usual spread");
+  Unknown unknown = guess(1, 0.1, "kg", "kg");
+  EXPECT_EQ(doubted_source("estimate", unknown), "estimate");
+  unknown.is_stated = false;
+  EXPECT_EQ(doubted_source("estimate", unknown), "estimate; usual spread");
   EXPECT_EQ(share_text(0.342), "34 %");
   EXPECT_EQ(share_text(0.001), "< 1 %");
 }
@@ -167,12 +177,13 @@ TEST(DoubtWords, GiveFiguresTheirUncertaintyInTheirUnit) {
   const FigureInfo& settle = *shown().analysis.figure("pan.step.settle_time")->info;
   const FigureInfo& overshoot = *shown().analysis.figure("pan.step.overshoot")->info;
   const auto plain = [](QString text) { return text.replace(QChar(0x202F), ' '); };
-  EXPECT_EQ(plain(plus_minus({.id = "pan.step.settle_time", .uncertainty_si = 0.0061}, settle)),
-            "±6.1 ms");
-  EXPECT_EQ(plus_minus({.id = "pan.step.overshoot", .uncertainty_si = 0.02}, overshoot),
+  EXPECT_EQ(
+      plain(plus_minus(DoubtedFigure{"pan.step.settle_time", 0.15, 0.0061, true, {}}, settle)),
+      "±6.1 ms");
+  EXPECT_EQ(plus_minus(DoubtedFigure{"pan.step.overshoot", 0.1, 0.02, true, {}}, overshoot),
             "±2 points");
-  EXPECT_EQ(plain(shift_text({.low = 0.041, .high = 0.049}, settle)), "41 ms to 49 ms");
-  EXPECT_EQ(plain(shift_text({.low = 0.041, .because = "the step never settles"}, settle)),
+  EXPECT_EQ(plain(shift_text(Shift{0, 0.041, 0.049, {}}, settle)), "41 ms to 49 ms");
+  EXPECT_EQ(plain(shift_text(Shift{0, 0.041, {}, "the step never settles"}, settle)),
             "41 ms to none (the step never settles)");
 }
 

@@ -74,7 +74,8 @@ TEST(Sheet, TellsHowFarToTrustTheNumbersAndTheFiveWorthMeasuring) {
   const Analysis analysis = analyse(rig, {.remedies = false});
   Doubts doubts;
   for (int i = 0; i < 6; ++i) {
-    doubts.unknowns.push_back({.label = "Pan motor: guess " + std::to_string(i),
+    doubts.unknowns.push_back({.path = "pan.motor.rotor_inertia",
+                               .label = "Pan motor: guess " + std::to_string(i),
                                .value_si = 118e-7,
                                .spread_si = 11.8e-7,
                                .is_stated = i > 0,
@@ -86,10 +87,11 @@ TEST(Sheet, TellsHowFarToTrustTheNumbersAndTheFiveWorthMeasuring) {
                             .most_of = "pan.step.settle_time",
                             .text = "sentence number " + std::to_string(i)});
   }
-  doubts.figures.push_back({.id = "pan.step.settle_time",
-                            .value = 0.15,
-                            .uncertainty_si = 0.0123,
-                            .shifts = {{.unknown = 2, .low = 0.141, .high = 0.159}}});
+  doubts.figures.push_back(
+      {.id = "pan.step.settle_time",
+       .value = 0.15,
+       .uncertainty_si = 0.0123,
+       .shifts = {{.unknown = 2, .low = 0.141, .high = 0.159, .because = {}}}});
   const Written sheet(rig, analysis, Paper::a4, doubts);
   EXPECT_TRUE(sheet.text.contains("How far to trust these numbers"));
   EXPECT_TRUE(has_words(sheet.text, "±12 ms")) << sheet.text.toStdString();
