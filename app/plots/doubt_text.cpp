@@ -37,6 +37,10 @@ QString share_text(double share) {
   return share < 0.005 ? Plots::tr("< 1 %") : Plots::tr("%1 %").arg(std::round(100 * share));
 }
 
+bool matters(const DoubtedFigure& figure) {
+  return !figure.is_known_whole || figure.uncertainty_si >= 1e-3 * std::abs(figure.value);
+}
+
 QString plus_minus(const DoubtedFigure& figure, const FigureInfo& info) {
   if (info.unit == "%")
     return Plots::tr("±%1 points").arg(number_text(100 * figure.uncertainty_si, 2));

@@ -13,6 +13,8 @@ QString doubted_value(const Unknown& unknown);
 QString doubted_source(const QString& source_word, const Unknown& unknown);
 QString share_text(double share);  ///< "34 %"
 
+/// Whether it is off by a thousandth of its value or more, or by nobody knows how much.
+bool matters(const DoubtedFigure& figure);
 /// "±6 ms", "±2 points" of percents. @pre the figure is of that info
 QString plus_minus(const DoubtedFigure& figure, const FigureInfo& info);
 /// The same by id; empty where it is not in doubt.

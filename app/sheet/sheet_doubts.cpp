@@ -22,7 +22,7 @@ void draw_uncertainties(SheetPage& page, const SheetContent& content) {
   std::vector<TableRow> rows;
   for (const DoubtedFigure& doubted : content.options.doubts->figures) {
     const Figure* figure = content.analysis.figure(doubted.id);
-    if (figure == nullptr || figure->info == nullptr) continue;
+    if (figure == nullptr || figure->info == nullptr || !matters(doubted)) continue;
     const FigureInfo& info = *figure->info;
     const Shift& largest = doubted.shifts.front();
     const Unknown& unknown = content.options.doubts->unknowns[largest.unknown];

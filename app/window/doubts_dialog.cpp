@@ -47,7 +47,7 @@ QString trust_text(const Doubts& doubts, const Analysis& analysis) {
   QStringList parts;
   for (const DoubtedFigure& doubted : doubts.figures) {
     const Figure* figure = analysis.figure(doubted.id);
-    if (figure == nullptr || figure->info == nullptr) continue;
+    if (figure == nullptr || figure->info == nullptr || !matters(doubted)) continue;
     QString part =
         DoubtsDialog::tr("%1 %2 %3")
             .arg(figure_name(*figure), figure_value(*figure), plus_minus(doubted, *figure->info));

@@ -173,6 +173,15 @@ TEST(DoubtWords, SayThatASpreadIsTheUsualOne) {
   EXPECT_EQ(share_text(0.001), "< 1 %");
 }
 
+TEST(DoubtWords, LeaveAFigureAsideThatIsOffByNextToNothing) {
+  DoubtedFigure figure{"mass.total", 2, 0.0019, true, {}};
+  EXPECT_FALSE(matters(figure));
+  figure.uncertainty_si = 0.002;
+  EXPECT_TRUE(matters(figure));
+  figure = {"mass.total", 2, 0, false, {}};
+  EXPECT_TRUE(matters(figure));
+}
+
 TEST(DoubtWords, GiveFiguresTheirUncertaintyInTheirUnit) {
   const FigureInfo& settle = *shown().analysis.figure("pan.step.settle_time")->info;
   const FigureInfo& overshoot = *shown().analysis.figure("pan.step.overshoot")->info;
