@@ -104,6 +104,7 @@ TEST(WorthMeasuring, AClickOnABodysValueShowsItsCard) {
   ASSERT_TRUE(owl.known());
   const int row = owl.rowOf("on_tilt[camera].mass");
   ASSERT_GE(row, 0);
+  table.scrollTo(owl.dialog().model().index(row, 0));
   const QRect cell = table.visualRect(owl.dialog().model().index(row, 0));
   QTest::mouseClick(table.viewport(), Qt::LeftButton, Qt::NoModifier, cell.center());
   EXPECT_EQ(owl.window.selected(), "on_tilt[1]");
@@ -128,7 +129,6 @@ TEST(WorthMeasuring, NeverShowsTheListOfAnotherRigAsCurrent) {
 }
 
 TEST(WorthMeasuring, SaysWhatToDoWhereNothingIsInDoubt) {
-  OwlWindow owl;
   DoubtsDialog dialog;
   dialog.setDoubts(std::make_shared<const Doubts>(), Analysis());
   const auto* empty = dialog.findChild<QLabel*>("doubts.empty");
