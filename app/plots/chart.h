@@ -17,7 +17,7 @@ struct Range {
 
 /// How a line is drawn: `strong` is the thing itself, `dashed` its companion, `ghost` what was
 /// before a drag, `fine` a path over time; `dotted` and `dash_dotted` are further companions; a
-/// variant's lines are thinner, each in dashes of its own.
+/// variant's lines are thinner, each in dashes of its own. `shaded` is a ribbon's.
 enum class Line {
   strong,
   dashed,
@@ -28,7 +28,8 @@ enum class Line {
   variant_1,
   variant_2,
   variant_3,
-  variant_4
+  variant_4,
+  shaded
 };
 
 struct Series {
@@ -38,6 +39,14 @@ struct Series {
   QVector<double> x{}, y{};  ///< NaN leaves a gap
   QVector<double> time_s{};  ///< of each point of a path; empty where x is sorted
   bool is_path() const { return !time_s.isEmpty(); }
+};
+
+/// What lies between two lines, shaded. NaN leaves a gap.
+struct Ribbon {
+  QString name;  ///< "Pan", for the CSV header
+  Axis axis = Axis::pan;
+  Line line = Line::shaded;
+  QVector<double> x{}, low{}, high{};
 };
 
 /// A tinted stretch of one axis.
@@ -73,6 +82,7 @@ struct LegendEntry {
   std::optional<Axis> axis;  ///< empty: in the colour of text
   Line line = Line::strong;
   bool hidden = false;  ///< its lines are switched off
+  QString brief{};      ///< the text where there is no room; empty: the entry is left out then
 };
 
 struct Chart {
@@ -85,6 +95,7 @@ struct Chart {
   double y_step = 0;          ///< between ticks of y; 0: as it fits
   Range x, y;                 ///< the whole view
   QVector<Series> series;
+  QVector<Ribbon> ribbons;
   QVector<Band> bands;
   QVector<Mark> marks;
   QVector<Stretch> stretches;
@@ -103,7 +114,7 @@ double round_up(double value);
 Range y_range(const Chart& chart, Range x);
 
 /// Header "Time / ms,Pan angle / °" and a row per x; series that do not share the first one's x
-/// bring a column of their own. Full precision, decimal point; a gap is an empty cell.
+/// bring a column of their own, ribbons two. Full precision, decimal point; a gap is an empty cell.
 QString csv_of(const Chart& chart);
 /// Its message, else its readings, its notes, and how many points are not numbers.
 QString summary_of(const Chart& chart);

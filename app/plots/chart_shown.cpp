@@ -8,8 +8,9 @@ namespace gazewright {
 namespace {
 
 /// An entry with an axis stands for all lines of it, one without for all lines drawn alike.
-bool is_of(const LegendEntry& entry, const Series& series) {
-  return entry.axis ? series.axis == entry.axis : series.line == entry.line;
+template <class Part>
+bool is_of(const LegendEntry& entry, const Part& part) {
+  return entry.axis ? entry.axis == std::optional<Axis>(part.axis) : part.line == entry.line;
 }
 
 }  // namespace
@@ -25,10 +26,9 @@ qsizetype gap_count(const Chart& chart) {
 Chart without_hidden(Chart chart, const QStringList& names) {
   if (names.isEmpty()) return chart;
   for (LegendEntry& entry : chart.legend) entry.hidden = names.contains(entry.text);
-  const auto hides = [&](const Series& series) {
-    return std::ranges::any_of(chart.legend, [&](const LegendEntry& entry) {
-      return entry.hidden && is_of(entry, series);
-    });
+  const auto hides = [&](const auto& line) {
+    return std::ranges::any_of(
+        chart.legend, [&](const LegendEntry& entry) { return entry.hidden && is_of(entry, line); });
   };
   const auto hides_axis = [&](const auto& part) {
     return std::ranges::any_of(chart.legend, [&](const LegendEntry& entry) {
@@ -36,6 +36,7 @@ Chart without_hidden(Chart chart, const QStringList& names) {
     });
   };
   chart.series.removeIf(hides);
+  chart.ribbons.removeIf(hides);
   chart.marks.removeIf(hides_axis);
   chart.bands.removeIf(hides_axis);
   chart.stretches.removeIf(hides_axis);
@@ -55,6 +56,16 @@ Chart part_of(Chart chart, Range x) {
       if (series.is_path()) kept.time_s.append(series.time_s[i]);
     }
     series = kept;
+  }
+  for (Ribbon& ribbon : chart.ribbons) {
+    Ribbon kept{ribbon.name, ribbon.axis};
+    for (qsizetype i = 0; i < ribbon.x.size(); ++i) {
+      if (!(ribbon.x[i] >= x.lo && ribbon.x[i] <= x.hi)) continue;
+      kept.x.append(ribbon.x[i]);
+      kept.low.append(ribbon.low[i]);
+      kept.high.append(ribbon.high[i]);
+    }
+    ribbon = kept;
   }
   return chart;
 }

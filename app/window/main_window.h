@@ -9,6 +9,7 @@
 #include "app/plots/theme.h"
 #include "app/window/actions.h"
 #include "app/window/document.h"
+#include "app/window/doubt_work.h"
 #include "app/window/guide.h"
 #include "app/window/recompute.h"
 #include "app/window/settings.h"
@@ -20,6 +21,7 @@ namespace gazewright {
 
 class Card;
 class DesktopTheme;
+class DoubtsDialog;
 class DrawingPanel;
 class DriveLine;
 class Explainer;
@@ -81,6 +83,10 @@ class MainWindow : public QMainWindow {
   ShelfPanel& shelf();                       ///< made when first asked for
   FitDialog* fits() const { return fits_; }  ///< null until it was shown
   VariantsDesk& variants() { return *variants_; }
+  DoubtsDialog* doubtsDialog() const { return doubts_dialog_; }  ///< null until it was shown
+  /// Of the analysis that is shown; null: not there, or something is dragged.
+  std::shared_ptr<const Doubts> doubts() const;
+  bool areDoubtsAwaited() const { return doubt_work_.isAwaited(); }
   QuestionBar& questions() { return *questions_; }
   SafeWork& safeWork() { return *safe_; }
   Explainer& explainer() { return *explainer_; }
@@ -129,6 +135,11 @@ class MainWindow : public QMainWindow {
   void takeDialDragBack();
   void typeField(const QString& path);
   void connectVariants();  // main_window_variants.cpp
+  // main_window_doubts.cpp: how far to trust the figures
+  void connectDoubts();
+  void showDoubtsDialog();
+  void wantDoubts();
+  void doubtsChanged();
   // main_window_drawing.cpp: the drawing's handles, and the move played
   void connectDrawing();
   void moveHandle(const HandleMove& move);
@@ -175,6 +186,7 @@ class MainWindow : public QMainWindow {
 
   Document document_;
   Recompute recompute_;
+  DoubtWork doubt_work_;
   Settings settings_;
   Actions actions_;
   WindowSetup setup_;
@@ -184,12 +196,14 @@ class MainWindow : public QMainWindow {
   QString selected_;
   QString waiting_sheet_;
   std::shared_ptr<const Analysis> shown_, ghost_;
+  std::shared_ptr<const Doubts> drawn_doubts_;  ///< keeps what the plots' input points to
   Rig before_drag_;
   int dial_drag_id_ = -1;
   bool dragging_ = false, narrow_ = false, card_in_place_ = true;
 
   ShelfPanel* shelf_ = nullptr;
   FitDialog* fits_ = nullptr;
+  DoubtsDialog* doubts_dialog_ = nullptr;
   bool rank_waits_ = false;  ///< for the shelf to be read
   int fit_drag_id_ = -1;
 

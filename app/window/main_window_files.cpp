@@ -142,9 +142,12 @@ void MainWindow::writeSheet(const QString& file) {
 void MainWindow::writeWaitingSheet() {
   if (waiting_sheet_.isEmpty()) return;
   if (!variants_->isAnalysed()) return variants_->analyseAll();
+  if (!doubt_work_.doubts()) return wantDoubts();
   const QString file = std::exchange(waiting_sheet_, QString());
+  wantDoubts();
   SheetOptions options;
   if (!document_.rig().variants.empty()) options.comparison = variants_->comparison();
+  options.doubts = *doubt_work_.doubts();
   options.paper =
       QLocale().measurementSystem() == QLocale::ImperialUSSystem ? Paper::letter : Paper::a4;
   options.file_name = document_.shownName().toStdString();

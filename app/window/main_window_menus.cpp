@@ -35,9 +35,9 @@ void MainWindow::buildMenus() {
                   "axis.previous"});
   connectPlots();
   actions_.addTo(menuBar()->addMenu(tr("&Show")),
-                 {"show.why", "show.figures", "show.shelf", "", "show.more", "show.fewer",
-                  "show.place", "show.full", "", "show.play", "show.play_slow", "", "show.desktop",
-                  "show.light", "show.dark", "show.contrast", "", "show.reset"});
+                 {"show.why", "show.figures", "show.doubts", "show.shelf", "", "show.more",
+                  "show.fewer", "show.place", "show.full", "", "show.play", "show.play_slow", "",
+                  "show.desktop", "show.light", "show.dark", "show.contrast", "", "show.reset"});
   actions_.addTo(menuBar()->addMenu(tr("&Help")),
                  {"help.handbook", "help.guide", "help.shortcuts", "help.data", "", "help.about"});
   connect(samples, &QMenu::aboutToShow, this, [this, samples] { fillSamples(samples); });

@@ -24,6 +24,7 @@ void MainWindow::rigChanged() {
   drawing_->setSelected(card_->part());
   for (DriveLine* line : lines_) line->setRatio(rig);
   showMarks();
+  doubt_work_.forget();
   recompute_.request(rig);
   updateTitle();
   updateUndoTexts();
@@ -56,6 +57,8 @@ void MainWindow::showAnalysis() {
   findings_->setFindings(shown_->findings, recompute_.isFull());
   card_->setAnalysis(*shown_);
   feedPlots();
+  if (recompute_.isFull() && !recompute_.isBehind())
+    doubt_work_.setPresent(recompute_.analysedRig(), shown_);
   explainer_->resultsShown();
   updateGuide();
   updateEmptyViews();
@@ -82,6 +85,9 @@ void MainWindow::feedPlots() {
   input.reach_waits = recompute_.reachWaits();
   input.variants = variants_->curves();
   input.fixed_scale = dragging_;
+  drawn_doubts_ = doubts();
+  input.doubts = drawn_doubts_.get();
+  input.doubts_come = true;
   plots_->setInput(input);
   showMarks();
 }
@@ -102,6 +108,7 @@ void MainWindow::startDrag() {
   dragging_ = true;
   ghost_ = shown_;
   recompute_.setDragging(true);
+  doubt_work_.setDragging(true);
   safe_->setDragging(true);
 }
 
@@ -109,6 +116,7 @@ void MainWindow::endDrag() {
   dragging_ = false;
   ghost_.reset();
   recompute_.setDragging(false);
+  doubt_work_.setDragging(false);
   safe_->setDragging(false);
   feedPlots();
 }
