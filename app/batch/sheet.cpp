@@ -29,10 +29,10 @@ int run_sheet(const Rig& rig, const Command& command) {
 #else
 
 int run_sheet(const Rig&, const Command&) {
-  return complain(
-      "this build has no design sheet: Qt was not found when it was built",
-      "build with the Qt 6 packages, or use figures, trace, sweep, travel, track, compare and doubts",
-      kUsage);
+  return complain("this build has no design sheet: Qt was not found when it was built",
+                  "build with the Qt 6 packages, or use figures, trace, sweep, travel, track, "
+                  "compare and doubts",
+                  kUsage);
 }
 
 #endif

@@ -59,10 +59,10 @@ TEST(BatchSheet, WithoutQtSaysSo) {
   const Folder folder;
   const Ran ran = run_batch({"sheet", sample("quick-newt"), "--out", folder.path("newt.pdf")});
   EXPECT_EQ(ran.status, 2);
-  EXPECT_EQ(
-      ran.err,
-      "gazewright-batch: this build has no design sheet: Qt was not found when it was built\n"
-      "  fix: build with the Qt 6 packages, or use figures, trace, sweep, travel, track, compare and doubts\n");
+  EXPECT_EQ(ran.err,
+            "gazewright-batch: this build has no design sheet: Qt was not found when it was built\n"
+            "  fix: build with the Qt 6 packages, or use figures, trace, sweep, travel, track, "
+            "compare and doubts\n");
   EXPECT_FALSE(std::filesystem::exists(folder.path("newt.pdf")));
 }
 
