@@ -28,6 +28,8 @@ Verbs
       How each detector keeps the target in the picture over time, as CSV.
   compare RIG [--json | --csv] [--all]
       The present design and the variants of the rig side by side.
+  doubts RIG [--json | --csv]
+      How far the main figures can be trusted, and which value is worth measuring first.
   sheet RIG --out FILE.pdf [--paper a4|letter]
       The design sheet to build from, as PDF.
   shelf [--list] [--shelf DIR]
@@ -226,6 +228,34 @@ Examples
   gazewright-batch compare owl.rig.yaml --all --csv > variants.csv
 )";
 
+constexpr const char* kDoubts =
+    R"(gazewright-batch doubts RIG [--json | --csv]
+
+Prints how far the main figures can be trusted, and which input is worth measuring first. Each input
+that is not known exactly is put to both ends of its range, the others as entered; what that does to
+a figure is added up by root-sum-square and said as its expanded uncertainty, k = 2.
+
+  (no option)  a table to read: inputs worth measuring, the best first; each figure with its
+               uncertainty and the input that moves it most; the inputs in doubt
+  --json       {"rig": title, "coverage": 2, "unknowns": [{"path", "label", "unit", "value",
+               "spread", "stated", "source"}], "figures": [{"id", "unit", "value", "uncertainty",
+               "whole", "shifts": [{"unknown", "low", "high", "because", "share"}]}], "worth":
+               [{"unknown", "share", "most_of", "text"}]} in SI units with every digit; an unknown
+               is named by its path
+  --csv        columns figure, unit, value, uncertainty, unknown, low, high, share, because: a row
+               for each figure and input that moves it, in SI units with every digit
+
+In doubt are inputs that state a spread, and those whose source is an estimate, a data sheet or the
+default, by the usual spread of their kind (data file spreads). Measured values and values without a
+source are taken as exact where they state none. A figure with "at least" has none at an end of some
+range: the reason is in the column because. Where no input is in doubt, nothing is printed, a
+sentence says so and the exit status is 3.
+
+Examples
+  gazewright-batch doubts owl.rig.yaml
+  gazewright-batch doubts owl.rig.yaml --csv > doubts.csv
+)";
+
 constexpr const char* kSheet =
     R"(gazewright-batch sheet RIG --out FILE.pdf [--paper a4|letter]
 
@@ -298,6 +328,8 @@ std::string help_text(std::optional<Verb> verb) {
       return kTrack;
     case Verb::compare:
       return kCompare;
+    case Verb::doubts:
+      return kDoubts;
     case Verb::sheet:
       return kSheet;
     case Verb::shelf:

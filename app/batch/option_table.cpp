@@ -91,10 +91,11 @@ Problem set_paper(Command& command, std::string_view text) {
   return {};
 }
 
-constexpr Verb kForms[] = {Verb::figures, Verb::fit, Verb::compare}, kFigures[] = {Verb::figures},
-               kSheet[] = {Verb::sheet}, kTrace[] = {Verb::trace}, kSweep[] = {Verb::sweep},
-               kTravel[] = {Verb::travel}, kOneAxis[] = {Verb::trace, Verb::sweep},
-               kTrack[] = {Verb::track}, kToFile[] = {Verb::travel, Verb::track, Verb::sheet},
+constexpr Verb kForms[] = {Verb::figures, Verb::fit, Verb::compare, Verb::doubts},
+               kFigures[] = {Verb::figures}, kSheet[] = {Verb::sheet}, kTrace[] = {Verb::trace},
+               kSweep[] = {Verb::sweep}, kTravel[] = {Verb::travel},
+               kOneAxis[] = {Verb::trace, Verb::sweep}, kTrack[] = {Verb::track},
+               kToFile[] = {Verb::travel, Verb::track, Verb::sheet},
                kSaves[] = {Verb::track, Verb::fit}, kShelf[] = {Verb::shelf}, kFit[] = {Verb::fit},
                kOfShelf[] = {Verb::shelf, Verb::fit}, kCompare[] = {Verb::compare};
 

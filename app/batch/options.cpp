@@ -109,6 +109,8 @@ const char* name_of(Verb verb) {
       return "track";
     case Verb::compare:
       return "compare";
+    case Verb::doubts:
+      return "doubts";
     case Verb::sheet:
       return "sheet";
     case Verb::shelf:
@@ -133,10 +135,10 @@ Request read_command_line(std::span<const std::string_view> arguments) {
   const auto* verb = std::ranges::find(kVerbs, sorted.words[0],
                                        [](Verb v) { return std::string_view(name_of(v)); });
   if (verb == std::end(kVerbs))
-    return UsageProblem{
-        "there is no verb " + quoted(sorted.words[0]),
-        "the verbs are figures, trace, sweep, travel, track, compare, sheet, shelf and fit; "
-        "gazewright-batch --help explains them"};
+    return UsageProblem{"there is no verb " + quoted(sorted.words[0]),
+                        "the verbs are figures, trace, sweep, travel, track, compare, doubts, "
+                        "sheet, shelf and fit; "
+                        "gazewright-batch --help explains them"};
   if (sorted.help) return HelpWanted{*verb};
 
   Command command;

@@ -39,6 +39,8 @@ int run_verb(const Rig& rig, const Command& command) {
       return run_track(rig, command);
     case Verb::compare:
       return run_compare(rig, command);
+    case Verb::doubts:
+      return run_doubts(rig, command);
     case Verb::sheet:
       return run_sheet(rig, command);
     case Verb::fit:

@@ -20,6 +20,7 @@ int run_sheet(const Rig& rig, const Command& command) {
     options.file_name = std::filesystem::path(command.rig).filename().string();
   const Analysis analysis = analyse(rig);
   if (!rig.variants.empty()) options.comparison = compare_variants(rig, analysis);
+  options.doubts = doubts_of(rig, analysis);
   const auto problem = write_sheet(rig, analysis, &sweeps, command.out, options);
   if (!problem) return kDone;
   return complain(to_text(*problem), {}, kNotWritten);
@@ -28,10 +29,10 @@ int run_sheet(const Rig& rig, const Command& command) {
 #else
 
 int run_sheet(const Rig&, const Command&) {
-  return complain(
-      "this build has no design sheet: Qt was not found when it was built",
-      "build with the Qt 6 packages, or use figures, trace, sweep, travel, track and compare",
-      kUsage);
+  return complain("this build has no design sheet: Qt was not found when it was built",
+                  "build with the Qt 6 packages, or use figures, trace, sweep, travel, track, "
+                  "compare and doubts",
+                  kUsage);
 }
 
 #endif

@@ -14,6 +14,7 @@ int run_sweep(const Rig& rig, const Command& command);
 int run_travel(const Rig& rig, const Command& command);
 int run_track(const Rig& rig, const Command& command);
 int run_compare(const Rig& rig, const Command& command);
+int run_doubts(const Rig& rig, const Command& command);
 int run_sheet(const Rig& rig, const Command& command);
 int run_shelf(const Command& command);  ///< needs no rig
 int run_fit(const Rig& rig, const Command& command);

@@ -57,6 +57,17 @@ QString csv_of(const Chart& chart) {
     header << quoted(axis_title(series.name, chart.y_unit));
     columns.push_back(&series.y);
   }
+  for (const Ribbon& ribbon : chart.ribbons) {
+    if (shared_x == nullptr || *shared_x != ribbon.x) {
+      header << quoted(axis_title(chart.x_name, chart.x_unit));
+      columns.push_back(&ribbon.x);
+      shared_x = &ribbon.x;
+    }
+    header << quoted(axis_title(Plots::tr("%1 at least").arg(ribbon.name), chart.y_unit))
+           << quoted(axis_title(Plots::tr("%1 at most").arg(ribbon.name), chart.y_unit));
+    columns.push_back(&ribbon.low);
+    columns.push_back(&ribbon.high);
+  }
   QString text = header.join(',') + '\n';
   qsizetype rows = 0;
   for (const auto* column : columns) rows = std::max(rows, column->size());

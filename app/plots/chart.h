@@ -17,7 +17,7 @@ struct Range {
 
 /// How a line is drawn: `strong` is the thing itself, `dashed` its companion, `ghost` what was
 /// before a drag, `fine` a path over time; `dotted` and `dash_dotted` are further companions; a
-/// variant's lines are thinner, each in dashes of its own.
+/// variant's lines are thinner, each in dashes of its own. `shaded` is a ribbon's.
 enum class Line {
   strong,
   dashed,
@@ -28,7 +28,8 @@ enum class Line {
   variant_1,
   variant_2,
   variant_3,
-  variant_4
+  variant_4,
+  shaded
 };
 
 struct Series {
@@ -39,6 +40,14 @@ struct Series {
   QVector<double> time_s{};  ///< of each point of a path; empty where x is sorted
   bool filled = false;       ///< tinted down to zero
   bool is_path() const { return !time_s.isEmpty(); }
+};
+
+/// What lies between two lines, shaded. NaN leaves a gap.
+struct Ribbon {
+  QString name;  ///< "Pan", for the CSV header
+  Axis axis = Axis::pan;
+  Line line = Line::shaded;
+  QVector<double> x{}, low{}, high{};
 };
 
 /// A tinted stretch of one axis.
@@ -76,6 +85,7 @@ struct LegendEntry {
   std::optional<Axis> axis;  ///< empty: in the colour of text
   Line line = Line::strong;
   bool hidden = false;  ///< its lines are switched off
+  QString brief{};      ///< the text where there is no room; empty: the entry is left out then
 };
 
 struct Chart {
@@ -89,6 +99,7 @@ struct Chart {
   double y_step = 0;            ///< between ticks of y; 0: as it fits
   Range x, y;                   ///< the whole view
   QVector<Series> series;
+  QVector<Ribbon> ribbons;
   QVector<Band> bands;
   QVector<Mark> marks;
   QVector<Stretch> stretches;
@@ -107,7 +118,7 @@ double round_up(double value);
 Range y_range(const Chart& chart, Range x);
 
 /// Header "Time / ms,Pan angle / °" and a row per x; series that do not share the first one's x
-/// bring a column of their own. Full precision, decimal point; a gap is an empty cell.
+/// bring a column of their own, ribbons two. Full precision, decimal point; a gap is an empty cell.
 QString csv_of(const Chart& chart);
 /// Its message, else its readings, its notes, and how many points are not numbers.
 QString summary_of(const Chart& chart);
@@ -117,9 +128,12 @@ qsizetype gap_count(const Chart& chart);
 /// Without the lines, marks and bands of the legend's entries of these names. The whole view and
 /// the legend stay, the entries marked as hidden.
 Chart without_hidden(Chart chart, const QStringList& names);
-/// Whether a legend's entry is about this line: one with an axis stands for all lines of it, one
-/// without for all lines drawn alike.
-bool stands_for(const LegendEntry& entry, const Series& series);
+/// Whether a legend's entry is about this line or ribbon: one with an axis stands for all of it,
+/// one without for all drawn alike.
+template <class Part>
+bool stands_for(const LegendEntry& entry, const Part& part) {
+  return entry.axis ? entry.axis == std::optional<Axis>(part.axis) : part.line == entry.line;
+}
 /// Only the points between two x.
 Chart part_of(Chart chart, Range x);
 /// With a logarithmic x axis from the first point above zero on.

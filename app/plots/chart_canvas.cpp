@@ -78,6 +78,7 @@ ChartCanvas::ChartCanvas(QWidget* parent) : QCustomPlot(parent) {
   setPlottingHint(QCP::phCacheLabels, true);
   setPlottingHint(QCP::phImmediateRefresh, false);  // with the rest of the window, once
   (new BandsItem(this, chart_, style_))->setLayer(QStringLiteral("background"));
+  (new RibbonsItem(this, chart_, style_))->setLayer(QStringLiteral("background"));
   (new StretchesItem(this, chart_, style_))->setLayer(QStringLiteral("legend"));
   marks_ = new MarksItem(this, chart_, style_);
   marks_->setLayer(QStringLiteral("legend"));

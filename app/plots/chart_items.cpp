@@ -46,6 +46,7 @@ QPen line_pen(const ChartStyle& style, std::optional<Axis> axis, Line line) {
     case Line::variant_2:
     case Line::variant_3:
     case Line::variant_4:
+    case Line::shaded:
       break;
   }
   const bool is_thin = line == Line::ghost || chart_parts::is_variant(line);
@@ -58,6 +59,12 @@ QPen line_pen(const ChartStyle& style, std::optional<Axis> axis, Line line) {
 QColor tint(const ChartStyle& style, std::optional<Axis> axis) {
   QColor colour = axis ? axis_colour(style.theme, *axis) : style.theme.control;
   colour.setAlphaF(0.15F);
+  return colour;
+}
+
+QColor ribbon_colour(const ChartStyle& style, std::optional<Axis> axis) {
+  QColor colour = axis ? axis_colour(style.theme, *axis) : style.theme.control;
+  colour.setAlphaF(axis ? 0.26F : 0.4F);
   return colour;
 }
 
@@ -97,6 +104,41 @@ void BandsItem::draw(QCPPainter* painter) {
     if (strip.width() <= 0 || strip.height() <= 0) continue;
     painter->fillRect(strip, blended(colour(band.axis), style_.theme.card, 0.13));
   }
+}
+
+/// A polygon for each stretch without gaps, forth along the upper line and back along the lower.
+void RibbonsItem::draw(QCPPainter* painter) {
+  painter->save();
+  painter->setClipRect(area(), Qt::IntersectClip);
+  painter->setAntialiasing(true);
+  painter->setPen(Qt::NoPen);
+  for (const Ribbon& ribbon : chart_.ribbons) {
+    painter->setBrush(ribbon_colour(style_, ribbon.axis));
+    QPolygonF upper, lower;
+    const auto fill = [&] {
+      std::reverse(lower.begin(), lower.end());
+      if (upper.size() > 1) painter->drawPolygon(upper + lower);
+      upper.clear();
+      lower.clear();
+    };
+    for (qsizetype i = 0; i < ribbon.x.size(); ++i) {
+      const bool is_gap = !std::isfinite(ribbon.low[i]) || !std::isfinite(ribbon.high[i]);
+      if (is_gap) fill();
+      if (is_gap || !inView(ribbon, i)) continue;
+      upper.append(pixel(ribbon.x[i], ribbon.high[i]));
+      lower.append(pixel(ribbon.x[i], ribbon.low[i]));
+    }
+    fill();
+  }
+  painter->restore();
+}
+
+/// Or the neighbour of a sample that is.
+bool RibbonsItem::inView(const Ribbon& ribbon, qsizetype at) const {
+  const QCPRange view = parentPlot()->xAxis->range();
+  const double before = ribbon.x[std::max<qsizetype>(0, at - 1)];
+  const double after = ribbon.x[std::min(ribbon.x.size() - 1, at + 1)];
+  return after >= view.lower && before <= view.upper;
 }
 
 }  // namespace gazewright

@@ -19,6 +19,8 @@ struct ChartStyle {
 
 QPen line_pen(const ChartStyle& style, std::optional<Axis> axis, Line line);
 QColor tint(const ChartStyle& style, std::optional<Axis> axis);  ///< lets what is under it through
+/// Of a ribbon; without an axis for its entry in the legend.
+QColor ribbon_colour(const ChartStyle& style, std::optional<Axis> axis);
 
 class ChartItem : public QCPAbstractItem {
  public:
@@ -41,6 +43,18 @@ class BandsItem : public ChartItem {
 
  protected:
   void draw(QCPPainter* painter) override;
+};
+
+/// Ribbons, under the data too.
+class RibbonsItem : public ChartItem {
+ public:
+  using ChartItem::ChartItem;
+
+ protected:
+  void draw(QCPPainter* painter) override;
+
+ private:
+  bool inView(const Ribbon& ribbon, qsizetype at) const;
 };
 
 /// Which hatching means what: one stretch for each text, in the order of the strips.

@@ -16,6 +16,14 @@ void draw_hatching(QCPPainter* painter, const QRectF& strip, bool above, const Q
   }
 }
 
+/// The text of an entry that fits, empty where none does.
+QString legend_text(const LegendEntry& entry, const QFontMetricsF& metrics, double room) {
+  for (const QString& text : {entry.text, entry.brief}) {
+    if (metrics.horizontalAdvance(text) + kSampleLength + 15 <= room) return text;
+  }
+  return {};
+}
+
 }  // namespace
 
 /// Where the entries of the legend lie above the axis rectangle, those that find room.
@@ -27,8 +35,9 @@ QVector<MarksItem::EntryBox> MarksItem::legendBoxes(double right) const {
   double width = 0;
   for (int i = 0; i < int(chart_.legend.size()); ++i) {  // the axes come first
     if (is_said(chart_.legend[i], chart_, line_labels_)) continue;
-    const double own = metrics.horizontalAdvance(chart_.legend[i].text) + kSampleLength + 15;
-    if (width + own > room) break;
+    const QString text = legend_text(chart_.legend[i], metrics, room - width);
+    if (text.isEmpty()) break;
+    const double own = metrics.horizontalAdvance(text) + kSampleLength + 15;
     boxes.append({i, line.adjusted(width, 0, width + own, 0)});
     width += own;
   }
@@ -103,14 +112,20 @@ void MarksItem::drawEntry(QCPPainter* painter, const LegendEntry& entry, const Q
   QPen pen = line_pen(style_, entry.axis, entry.line);
   if (entry.hidden) pen.setColor(style_.theme.grid);
   painter->setPen(pen);
-  painter->drawLine(
-      QLineF(box.left(), box.center().y(), box.left() + kSampleLength, box.center().y()));
+  if (entry.line == Line::shaded) {
+    painter->fillRect(QRectF(box.left(), box.center().y() - 4, kSampleLength, 8),
+                      entry.hidden ? style_.theme.grid : ribbon_colour(style_, entry.axis));
+  } else {
+    painter->drawLine(
+        QLineF(box.left(), box.center().y(), box.left() + kSampleLength, box.center().y()));
+  }
   painter->setPen(entry.hidden ? style_.theme.quiet : textColour(entry.axis));
   QFont font = style_.font;
   font.setStrikeOut(entry.hidden);
   painter->setFont(font);
   painter->drawText(box.adjusted(kSampleLength + 4, 0, 0, 0),
-                    Qt::AlignLeft | Qt::AlignAbsolute | Qt::AlignVCenter, entry.text);
+                    Qt::AlignLeft | Qt::AlignAbsolute | Qt::AlignVCenter,
+                    legend_text(entry, QFontMetricsF(style_.font), box.width() + 0.5));
   painter->setFont(style_.font);
 }
 

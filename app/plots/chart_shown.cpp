@@ -7,10 +7,6 @@
 /// Which part of a chart is shown.
 namespace gazewright {
 
-bool stands_for(const LegendEntry& entry, const Series& series) {
-  return entry.axis ? series.axis == entry.axis : series.line == entry.line;
-}
-
 qsizetype gap_count(const Chart& chart) {
   qsizetype count = 0;
   for (const Series& series : chart.series) {
@@ -22,9 +18,9 @@ qsizetype gap_count(const Chart& chart) {
 Chart without_hidden(Chart chart, const QStringList& names) {
   if (names.isEmpty()) return chart;
   for (LegendEntry& entry : chart.legend) entry.hidden = names.contains(entry.text);
-  const auto hides = [&](const Series& series) {
+  const auto hides = [&](const auto& part) {
     return std::ranges::any_of(chart.legend, [&](const LegendEntry& entry) {
-      return entry.hidden && stands_for(entry, series);
+      return entry.hidden && stands_for(entry, part);
     });
   };
   const auto hides_axis = [&](const auto& part) {
@@ -33,6 +29,7 @@ Chart without_hidden(Chart chart, const QStringList& names) {
     });
   };
   chart.series.removeIf(hides);
+  chart.ribbons.removeIf(hides);
   chart.marks.removeIf(hides_axis);
   chart.bands.removeIf(hides_axis);
   chart.stretches.removeIf(hides_axis);
@@ -53,6 +50,16 @@ Chart part_of(Chart chart, Range x) {
     }
     series = kept;
   }
+  for (Ribbon& ribbon : chart.ribbons) {
+    Ribbon kept{ribbon.name, ribbon.axis};
+    for (qsizetype i = 0; i < ribbon.x.size(); ++i) {
+      if (!(ribbon.x[i] >= x.lo && ribbon.x[i] <= x.hi)) continue;
+      kept.x.append(ribbon.x[i]);
+      kept.low.append(ribbon.low[i]);
+      kept.high.append(ribbon.high[i]);
+    }
+    ribbon = kept;
+  }
   return chart;
 }
 
@@ -60,6 +67,7 @@ Chart with_radps(Chart chart) {
   constexpr double kRadpsPerHz = 2 * std::numbers::pi;
   const auto scale = [](double& x) { x *= kRadpsPerHz; };
   for (Series& series : chart.series) std::ranges::for_each(series.x, scale);
+  for (Ribbon& ribbon : chart.ribbons) std::ranges::for_each(ribbon.x, scale);
   for (Mark& mark : chart.marks) {
     scale(mark.x);
     scale(mark.x_end);

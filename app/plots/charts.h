@@ -70,10 +70,15 @@ struct LimitWords {
 };
 void add_limits(Chart& chart, const PlotInput& input, const std::array<double, 2>& values,
                 const LimitWords& words);
+/// The step's angle with its uncertainty around it, and the entry of the legend that switches it.
+void add_doubt_bands(Chart& chart, const PlotInput& input);
 /// Strips of what limits the step, up to its settling, with room below the data; the sentences of
 /// the analysis as readings.
 void add_limit_stretches(Chart& chart, const PlotInput& input);
 }  // namespace chart_parts
+
+/// The entry of the legend for the shading around the step.
+QString doubt_band_text();
 
 /// "supply", as a strip names what limits the move.
 QString limit_word(MoveLimit limit);

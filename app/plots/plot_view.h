@@ -12,6 +12,7 @@
 #include "app/plots/plot_options.h"
 #include "app/plots/theme.h"
 #include "core/analysis/analysis.h"
+#include "core/analysis/doubts.h"
 #include "core/analysis/reach.h"
 #include "core/analysis/sweep.h"
 #include "core/files/rig_file.h"
@@ -73,6 +74,8 @@ struct PlotInput {
   std::span<const VariantCurves> variants{};  ///< four at most are drawn
   std::span<const double> stock{};  ///< ratios of the gearboxes at hand; empty: the usual ones
   bool fixed_scale = false;         ///< keep the scale, so that an edit moves the curve (dragging)
+  const Doubts* doubts = nullptr;   ///< of `now`, never of another analysis
+  bool doubts_come = false;         ///< they may follow: what switches their band stays in sight
 };
 
 /// A card that belongs to a plot, for a button beside its title.

@@ -175,6 +175,7 @@ Chart step_chart(const PlotInput& input) {
     mark_overshoot(chart, *input.now, axis);
     mark_settling(chart, input, axis);
   }
+  add_doubt_bands(chart, input);
   add_limit_stretches(chart, input);
   label_variants(chart, input);
   return chart;

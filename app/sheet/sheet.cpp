@@ -30,6 +30,7 @@ int paint_pages(QPagedPaintDevice& device, const SheetContent& content, int page
   draw_findings(page, content);
   draw_plots(page, content);
   draw_limits(page, content);
+  draw_doubts(page, content);
   draw_variants(page, content);
   draw_figures(page, content);
   draw_profiles(page, content);

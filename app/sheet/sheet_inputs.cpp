@@ -15,22 +15,6 @@
 namespace gazewright {
 namespace {
 
-QString source_word(Source source) {
-  switch (source) {
-    case Source::measured:
-      return Plots::tr("measured");
-    case Source::datasheet:
-      return Plots::tr("datasheet");
-    case Source::estimate:
-      return Plots::tr("estimate");
-    case Source::by_default:
-      return Plots::tr("default");
-    case Source::unstated:
-      break;
-  }
-  return Plots::tr("source not stated");
-}
-
 QString default_text(const FieldInfo& info) {
   if (info.fallback) return format_value(*info.fallback, info.si_unit, info.unit);
   return qstring(info.fallback_text);
@@ -51,7 +35,7 @@ TableCell quantity_cell(const Quantity& quantity, const FieldInfo& info, const T
   if (!quantity.spread_written.empty()) {
     below << QStringLiteral("±") + QString::fromStdString(quantity.spread_written);
   }
-  if (quantity.source != Source::unstated) below << source_word(quantity.source);
+  if (quantity.source != Source::unstated) below << source_text(quantity.source);
   cell.below = below.join(QStringLiteral(", "));
   return cell;
 }
@@ -292,6 +276,22 @@ void draw_own_data(SheetPage& page, const Rig& rig) {
 }
 
 }  // namespace
+
+QString source_text(Source source) {
+  switch (source) {
+    case Source::measured:
+      return Plots::tr("measured");
+    case Source::datasheet:
+      return Plots::tr("datasheet");
+    case Source::estimate:
+      return Plots::tr("estimate");
+    case Source::by_default:
+      return Plots::tr("default");
+    case Source::unstated:
+      break;
+  }
+  return Plots::tr("source not stated");
+}
 
 void draw_inputs(SheetPage& page, const SheetContent& content) {
   page.heading(Plots::tr("Assumptions"));

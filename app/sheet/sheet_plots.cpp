@@ -95,8 +95,11 @@ void draw_plots(SheetPage& page, const SheetContent& content) {
   page.heading(Plots::tr("Plots and drawing"));
   page.paragraph(conditions(content.rig), {7.5, false, page.theme().quiet});
   const ReachMap reach = reach_of(content.rig);
-  const PlotInput input{
-      .rig = &content.rig, .now = &content.analysis, .sweeps = content.sweeps, .reach = &reach};
+  const PlotInput input{.rig = &content.rig,
+                        .now = &content.analysis,
+                        .sweeps = content.sweeps,
+                        .reach = &reach,
+                        .doubts = content.options.doubts ? &*content.options.doubts : nullptr};
   Cells cells = cells_of(page, kPlotHeight);
   draw_plot(page, cells.left, PlotKind::step, input, plot_title(PlotKind::step));
   if (content.sweeps != nullptr) {

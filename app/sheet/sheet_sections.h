@@ -11,6 +11,7 @@ void draw_drive_lines(SheetPage& page, const SheetContent& content);
 void draw_findings(SheetPage& page, const SheetContent& content);
 void draw_plots(SheetPage& page, const SheetContent& content);
 void draw_figures(SheetPage& page, const SheetContent& content);
+void draw_doubts(SheetPage& page, const SheetContent& content);
 void draw_variants(SheetPage& page, const SheetContent& content);
 void draw_limits(SheetPage& page, const SheetContent& content);
 void draw_advice(SheetPage& page, const SheetContent& content);
@@ -29,6 +30,7 @@ void draw_signatures(SheetPage& page, const SheetContent& content);
 void draw_marked(SheetPage& page, std::optional<Axis> axis, const QString& mark,
                  const QString& text);
 
+QString source_text(Source source);  ///< "measured"; "source not stated"
 /// "2 fail, 3 tight, 21 hold"; what does not occur is left out.
 QString verdict_count(const std::vector<Finding>& findings);
 

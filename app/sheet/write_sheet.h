@@ -7,6 +7,7 @@
 
 #include "core/analysis/analysis.h"
 #include "core/analysis/compare.h"
+#include "core/analysis/doubts.h"
 #include "core/analysis/sweep.h"
 #include "core/files/rig_file.h"
 
@@ -22,6 +23,7 @@ struct SheetOptions {
   std::string file_name;                 ///< of the rig file, for the title block
   std::string revision;                  ///< empty: a blank line to write on
   std::optional<Comparison> comparison;  ///< with the rig's variants; empty: left out
+  std::optional<Doubts> doubts{};        ///< of the analysis; empty: left out
 };
 
 /// Writes the sheet. Needs no display: where the program has no QApplication, one is made on the

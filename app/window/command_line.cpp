@@ -162,7 +162,8 @@ int take_picture(const Request& request, const std::vector<Diagnostic>& faults) 
   window.show();
   QElapsedTimer patience;
   patience.start();
-  while (!window.recompute().isSettled() && patience.elapsed() < 60000) {
+  while ((!window.recompute().isSettled() || window.areDoubtsAwaited()) &&
+         patience.elapsed() < 60000) {
     QCoreApplication::processEvents(QEventLoop::AllEvents | QEventLoop::WaitForMoreEvents, 100);
   }
   QCoreApplication::processEvents();

@@ -8,6 +8,7 @@
 #include <utility>
 
 #include "app/plots/charts.h"
+#include "app/plots/doubt_text.h"
 #include "app/window/drive_line_text.h"
 #include "app/window/ratio_scale.h"
 #include "app/window/special_tiles.h"
@@ -77,6 +78,12 @@ void DriveLine::setResults(const Rig& rig, const Analysis& analysis) {
   if (torque_Nm == torque_Nm_) return;
   torque_Nm_ = torque_Nm;
   update();
+}
+
+void DriveLine::setDoubts(const Doubts& doubts, const Analysis& analysis) {
+  Headline words = headline(analysis, axis_);
+  words.doubt = plus_minus(doubts, analysis, std::string(name_of(axis_)) + ".step.settle_time");
+  headline_->setHeadline(words);
 }
 
 void DriveLine::setRatio(const Rig& rig) {

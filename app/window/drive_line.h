@@ -6,7 +6,7 @@
 
 #include "app/plots/kept_picture.h"
 #include "app/plots/theme.h"
-#include "core/analysis/analysis.h"
+#include "core/analysis/doubts.h"
 #include "core/analysis/ratio_ends.h"
 #include "core/analysis/sweep.h"
 
@@ -25,6 +25,8 @@ class DriveLine : public QWidget {
   explicit DriveLine(Axis axis, QWidget* parent = nullptr);
 
   void setResults(const Rig& rig, const Analysis& analysis);
+  /// How far the headline can be trusted, until the next results.
+  void setDoubts(const Doubts& doubts, const Analysis& analysis);
   void setSweep(const RatioSweep& sweep);
   /// What limits the move below the flat band and above it.
   void setRatioEnds(const RatioEnds& ends);

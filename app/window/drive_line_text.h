@@ -9,9 +9,10 @@
 namespace gazewright {
 
 struct Headline {
-  QString time;   ///< "148 ms"
-  QString about;  ///< "move and settle"
-  QString gap;    ///< "16 px gap"
+  QString time;     ///< "148 ms"
+  QString about;    ///< "move and settle"
+  QString gap;      ///< "16 px gap"
+  QString doubt{};  ///< of the time, "±9 ms"; empty: not known
   bool operator==(const Headline&) const = default;
 };
 Headline headline(const Analysis& analysis, Axis axis);

@@ -4,6 +4,7 @@
 #include <QLocale>
 #include <algorithm>
 
+#include "app/plots/doubt_text.h"
 #include "app/plots/format.h"
 #include "app/plots/text.h"
 #include "app/plots/theme.h"
@@ -103,6 +104,34 @@ QString figure_links(const std::vector<const Figure*>& figures, std::size_t most
   return rows.join(QStringLiteral("<br>"));
 }
 
+/// What the figure's uncertainty is and what moves it most; empty where it is not in doubt.
+QString doubt_section(const Doubts& doubts, const Explanation& figure, const Rig& rig) {
+  constexpr std::size_t kMostShifts = 5;
+  const DoubtedFigure* doubted = doubts.figure(figure.id);
+  if (!doubted) return {};
+  QString rows;
+  for (std::size_t i = 0; i < std::min(doubted->shifts.size(), kMostShifts); ++i) {
+    const Shift& shift = doubted->shifts[i];
+    const Unknown& unknown = doubts.unknowns[shift.unknown];
+    rows += QStringLiteral(
+                "<tr><td>%1&nbsp;&nbsp;</td><td>%2&nbsp;&nbsp;</td><td>%3&nbsp;&nbsp;</td>"
+                "<td>%4</td></tr>")
+                .arg(link(QStringLiteral("field:") +
+                              QString::fromStdString(field_path(rig, unknown.path)),
+                          qstring(unknown.label)),
+                     doubted_value(unknown).toHtmlEscaped(),
+                     shift_text(shift, *figure.info).toHtmlEscaped(),
+                     share_text(shift.share).toHtmlEscaped());
+  }
+  QString how = tr("%1, two standard uncertainties (about 95 %). What moves it most, how far from "
+                   "end to end of its range, and its share:")
+                    .arg(plus_minus(*doubted, *figure.info));
+  if (!doubted->is_known_whole)
+    how = tr("At an end of a range it has no value, so this is the least: ") + how;
+  return paragraph(tr("How far to trust it"),
+                   how.toHtmlEscaped() + QStringLiteral("<table>%1</table>").arg(rows));
+}
+
 /// "pan.move" of "pan.move.time".
 std::string_view subject_of(std::string_view id) {
   const std::size_t last = id.rfind('.');
@@ -142,7 +171,7 @@ QString figure_value(const Figure& figure) {
   return format_value(figure.value, figure.info->si_unit, figure.info->unit);
 }
 
-QString explanation_of(const Explanation& figure, const Rig& rig) {
+QString explanation_of(const Explanation& figure, const Rig& rig, const Doubts* doubts) {
   const FigureInfo& info = *figure.info;
   QString html = QStringLiteral("<h3>%1</h3>")
                      .arg(with_axis(qstring(info.label), figure.axis).toHtmlEscaped());
@@ -156,6 +185,7 @@ QString explanation_of(const Explanation& figure, const Rig& rig) {
     html += QStringLiteral("<p><big><b>%1</b></big><br>%2</p>")
                 .arg(tr("no value"), qstring(figure.because).toHtmlEscaped());
   }
+  if (doubts) html += doubt_section(*doubts, figure, rig);
   html += paragraph(tr("Formula"), qstring(info.formula).toHtmlEscaped());
   html += paragraph(tr("Source of the formula"), qstring(info.source).toHtmlEscaped());
   const QString trust = trust_of(figure.inputs);

@@ -137,9 +137,9 @@ FiguresWindow& Explainer::figuresWindow() {
       window_.activateWindow();
     });
     connect(figures_, &FiguresWindow::helpWanted, this, &Explainer::openHandbook);
+    connect(figures_, &FiguresWindow::shownOrHidden, this, &Explainer::figuresShownOrHidden);
   }
-  if (!figures_->isVisible())
-    figures_->setResults(window_.recompute().analysedRig(), window_.recompute().analysis());
+  if (!figures_->isVisible()) fillFigures();
   figures_->show();
   figures_->raise();
   figures_->activateWindow();
@@ -147,8 +147,12 @@ FiguresWindow& Explainer::figuresWindow() {
 }
 
 void Explainer::resultsShown() {
-  if (figures_ && figures_->isVisible() && !window_.isDragging())
-    figures_->setResults(window_.recompute().analysedRig(), window_.recompute().analysis());
+  if (figures_ && figures_->isVisible() && !window_.isDragging()) fillFigures();
+}
+
+void Explainer::fillFigures() {
+  figures_->setResults(window_.recompute().analysedRig(), window_.recompute().analysis(),
+                       window_.doubts());
 }
 
 void Explainer::showFigures() {

@@ -30,8 +30,12 @@ class Explainer : public QObject {
   FiguresWindow* figures() const { return figures_; }  ///< null until it was asked for
   Handbook* handbook() const { return handbook_; }
 
+ signals:
+  void figuresShownOrHidden();
+
  private:
   FiguresWindow& figuresWindow();
+  void fillFigures();
   void offerMenu(QWidget* at, const QPoint& where);
   void whyPart(const std::string& part);
 

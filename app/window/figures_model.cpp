@@ -4,6 +4,7 @@
 #include <span>
 #include <utility>
 
+#include "app/plots/doubt_text.h"
 #include "app/plots/text.h"
 #include "app/plots/theme.h"
 #include "app/window/explain_text.h"
@@ -19,7 +20,9 @@ QString searched_text(const Figure& figure) {
 
 }  // namespace
 
-void FiguresModel::setAnalysis(const std::shared_ptr<const Analysis>& analysis) {
+void FiguresModel::setAnalysis(const std::shared_ptr<const Analysis>& analysis,
+                               std::shared_ptr<const Doubts> doubts) {
+  doubts_ = std::move(doubts);
   const bool same = analysis_ && analysis && analysis_->figures.size() == analysis->figures.size();
   const std::shared_ptr<const Analysis> before = std::exchange(analysis_, analysis);
   if (!same) return fill();
@@ -78,14 +81,19 @@ QVariant FiguresModel::data(const QModelIndex& index, int role) const {
   if (role == Qt::ToolTipRole) return QString::fromStdString(at->id);
   if (role != Qt::DisplayRole) return {};
   if (index.column() == value) return figure_value(*at);
+  if (index.column() == doubt)
+    return doubts_ ? plus_minus(*doubts_, *analysis_, at->id) : QString();
   const auto whose = axis_of_id(at->id);
   if (index.column() == axis) return whose ? axis_word(*whose) : QString();
   return qstring(at->info->label);
 }
 
 QVariant FiguresModel::headerData(int section, Qt::Orientation orientation, int role) const {
+  if (orientation == Qt::Horizontal && role == Qt::ToolTipRole && section == doubt)
+    return QStringLiteral("<p>%1</p>").arg(plus_minus_meaning().toHtmlEscaped());
   if (orientation != Qt::Horizontal || role != Qt::DisplayRole) return {};
-  return section == name ? tr("Figure") : section == axis ? tr("Axis") : tr("Value");
+  const QString words[] = {tr("Figure"), tr("Axis"), tr("Value"), QStringLiteral("±")};
+  return words[section];
 }
 
 }  // namespace gazewright

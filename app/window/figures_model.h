@@ -5,7 +5,7 @@
 #include <set>
 #include <vector>
 
-#include "core/analysis/analysis.h"
+#include "core/analysis/doubts.h"
 
 namespace gazewright {
 
@@ -13,10 +13,12 @@ namespace gazewright {
 class FiguresModel : public QAbstractTableModel {
   Q_OBJECT
  public:
-  enum Column { name, axis, value, kColumns };
+  enum Column { name, axis, value, doubt, kColumns };
 
   using QAbstractTableModel::QAbstractTableModel;
-  void setAnalysis(const std::shared_ptr<const Analysis>& analysis);
+  /// @param doubts  of the same analysis; null: not there
+  void setAnalysis(const std::shared_ptr<const Analysis>& analysis,
+                   std::shared_ptr<const Doubts> doubts = {});
   /// Words that label, formula or id must all have; any order, any case.
   void setSearch(const QString& words);
   /// Only these ids; empty: all.
@@ -33,6 +35,7 @@ class FiguresModel : public QAbstractTableModel {
   void fill();
 
   std::shared_ptr<const Analysis> analysis_;
+  std::shared_ptr<const Doubts> doubts_;
   QStringList words_;
   std::set<std::string> only_;
   std::vector<const Figure*> rows_;

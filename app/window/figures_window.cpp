@@ -32,11 +32,11 @@ FiguresWindow::FiguresWindow(QWidget* parent) : QDialog(parent) {
   split->addWidget(makeList());
   split->addWidget(makeText());
   split->setStretchFactor(1, 1);
-  split->setSizes({430, 530});
+  split->setSizes({500, 530});
   split->setChildrenCollapsible(false);
   auto* layout = new QVBoxLayout(this);
   layout->addWidget(split);
-  resize(980, 620);
+  resize(1050, 620);
   auto* help = new QShortcut(QKeySequence::HelpContents, this);
   connect(help, &QShortcut::activated, this, [this] { emit helpWanted(place()); });
   connect(search_, &QLineEdit::textChanged, this, [this](const QString& words) {
@@ -90,6 +90,7 @@ void FiguresWindow::fitColumns() {
   };
   table_->setColumnWidth(FiguresModel::axis, wide("Axis mm"));
   table_->setColumnWidth(FiguresModel::value, wide("−1234 N·m·s/rad"));
+  table_->setColumnWidth(FiguresModel::doubt, wide("±1234 °/s²"));
 }
 
 void FiguresWindow::changeEvent(QEvent* event) {
@@ -120,10 +121,12 @@ QWidget* FiguresWindow::makeText() {
   return right;
 }
 
-void FiguresWindow::setResults(const Rig& rig, const std::shared_ptr<const Analysis>& analysis) {
+void FiguresWindow::setResults(const Rig& rig, const std::shared_ptr<const Analysis>& analysis,
+                               const std::shared_ptr<const Doubts>& doubts) {
   rig_ = rig;
   analysis_ = analysis;
-  model_->setAnalysis(analysis);
+  doubts_ = doubts;
+  model_->setAnalysis(analysis, doubts);
   refresh();
 }
 
@@ -195,7 +198,8 @@ void FiguresWindow::refresh() {
   if (!analysis_) return;
   QString html;
   if (subject_ == Subject::figure) {
-    if (const auto why = explain(rig_, *analysis_, shown_)) html = explanation_of(*why, rig_);
+    if (const auto why = explain(rig_, *analysis_, shown_))
+      html = explanation_of(*why, rig_, doubts_.get());
   } else if (subject_ == Subject::finding) {
     const auto at = std::ranges::find(analysis_->findings, shown_, &Finding::id);
     html = at == analysis_->findings.end()
@@ -250,6 +254,16 @@ bool FiguresWindow::eventFilter(QObject* watched, QEvent* event) {
     }
   }
   return QDialog::eventFilter(watched, event);
+}
+
+void FiguresWindow::showEvent(QShowEvent* event) {
+  QDialog::showEvent(event);
+  emit shownOrHidden();
+}
+
+void FiguresWindow::hideEvent(QHideEvent* event) {
+  QDialog::hideEvent(event);
+  emit shownOrHidden();
 }
 
 }  // namespace gazewright

@@ -5,7 +5,7 @@
 #include <set>
 
 #include "app/window/help_places.h"
-#include "core/analysis/analysis.h"
+#include "core/analysis/doubts.h"
 
 class QLabel;
 class QLineEdit;
@@ -25,7 +25,9 @@ class FiguresWindow : public QDialog {
  public:
   explicit FiguresWindow(QWidget* parent = nullptr);
 
-  void setResults(const Rig& rig, const std::shared_ptr<const Analysis>& analysis);
+  /// @param doubts  of the same analysis; null: not there
+  void setResults(const Rig& rig, const std::shared_ptr<const Analysis>& analysis,
+                  const std::shared_ptr<const Doubts>& doubts = {});
   void explainFigure(const std::string& id);
   void explainFinding(const std::string& id);
   void explainField(const std::string& path);
@@ -40,9 +42,12 @@ class FiguresWindow : public QDialog {
  signals:
   void fieldChosen(const QString& path);
   void helpWanted(const gazewright::HelpPlace& place);
+  void shownOrHidden();
 
  protected:
   void changeEvent(QEvent* event) override;
+  void showEvent(QShowEvent* event) override;
+  void hideEvent(QHideEvent* event) override;
   bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
@@ -59,6 +64,7 @@ class FiguresWindow : public QDialog {
 
   Rig rig_;
   std::shared_ptr<const Analysis> analysis_;
+  std::shared_ptr<const Doubts> doubts_;
   Subject subject_ = Subject::nothing;
   std::string shown_;    ///< id or path of what is explained
   std::string in_text_;  ///< the same, of the text on screen

@@ -12,8 +12,10 @@
 #include "app/window/accessible.h"
 #include "app/window/card.h"
 #include "app/window/desktop_theme.h"
+#include "app/window/doubts_dialog.h"
 #include "app/window/drawing_panel.h"
 #include "app/window/drive_line.h"
+#include "app/window/explainer.h"
 #include "app/window/findings_view.h"
 #include "app/window/guide_strip.h"
 #include "app/window/look.h"
@@ -58,6 +60,7 @@ MainWindow::MainWindow(const WindowSetup& setup)
   connectVariants();
   connectParts();
   connectHelp();
+  connectDoubts();
   restoreLayout();
   applyTheme();
 }
@@ -67,6 +70,9 @@ MainWindow::~MainWindow() {
   document_.history().disconnect();
   document_.disconnect();
   recompute_.disconnect();
+  doubt_work_.disconnect();
+  explainer_->disconnect(this);
+  if (doubts_dialog_) doubts_dialog_->disconnect(this);
 }
 
 void MainWindow::build() {
@@ -226,6 +232,7 @@ void MainWindow::applyTheme() {
   findings_->setTheme(theme_);
   messages_->setTheme(theme_);
   if (settings_window_) settings_window_->messages().setTheme(theme_);
+  if (doubts_dialog_) doubts_dialog_->setTheme(theme_);
   for (const char* name : {"desktop", "light", "dark", "contrast"}) {
     const std::string id = std::string("show.") + name;
     actions_[id.c_str()]->setChecked(preferences_.theme == QLatin1String(name));

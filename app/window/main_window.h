@@ -10,6 +10,7 @@
 #include "app/plots/theme.h"
 #include "app/window/actions.h"
 #include "app/window/document.h"
+#include "app/window/doubt_work.h"
 #include "app/window/guide.h"
 #include "app/window/recompute.h"
 #include "app/window/settings.h"
@@ -21,6 +22,7 @@ namespace gazewright {
 
 class Card;
 class DesktopTheme;
+class DoubtsDialog;
 class DrawingPanel;
 class DriveLine;
 class Explainer;
@@ -88,6 +90,10 @@ class MainWindow : public QMainWindow {
   ShelfPanel& shelf();                       ///< made when first asked for
   FitDialog* fits() const { return fits_; }  ///< null until it was shown
   VariantsDesk& variants() { return *variants_; }
+  DoubtsDialog* doubtsDialog() const { return doubts_dialog_; }  ///< null until it was shown
+  /// Of the analysis that is shown; null: not there, or something is dragged.
+  std::shared_ptr<const Doubts> doubts() const;
+  bool areDoubtsAwaited() const { return doubt_work_.isAwaited(); }
   QuestionBar& questions() { return *questions_; }
   SafeWork& safeWork() { return *safe_; }
   SettingsWindow* settingsWindow() const { return settings_window_; }  ///< null until shown
@@ -146,6 +152,11 @@ class MainWindow : public QMainWindow {
   void takeDialDragBack();
   void typeField(const QString& path);
   void connectVariants();  // main_window_variants.cpp
+  // main_window_doubts.cpp: how far to trust the figures
+  void connectDoubts();
+  void showDoubtsDialog();
+  void wantDoubts();
+  void doubtsChanged();
   // main_window_drawing.cpp: the drawing's handles, and the move played
   void connectDrawing();
   void moveHandle(const HandleMove& move);
@@ -201,6 +212,7 @@ class MainWindow : public QMainWindow {
 
   Document document_;
   Recompute recompute_;
+  DoubtWork doubt_work_;
   Settings settings_;
   Actions actions_;
   WindowSetup setup_;
@@ -210,12 +222,14 @@ class MainWindow : public QMainWindow {
   QString selected_;
   QString waiting_sheet_;
   std::shared_ptr<const Analysis> shown_, ghost_;
+  std::shared_ptr<const Doubts> drawn_doubts_;  ///< keeps what the plots' input points to
   Rig before_drag_;
   int dial_drag_id_ = -1;
   bool dragging_ = false, narrow_ = false, card_in_place_ = true;
 
   ShelfPanel* shelf_ = nullptr;
   FitDialog* fits_ = nullptr;
+  DoubtsDialog* doubts_dialog_ = nullptr;
   SettingsWindow* settings_window_ = nullptr;
   std::optional<std::vector<double>> stock_;  ///< ratios of the shelf; empty: not read yet
   bool rank_waits_ = false;                   ///< for the shelf to be read

@@ -164,9 +164,12 @@ void MainWindow::writeSheet(const QString& file) {
 void MainWindow::writeWaitingSheet() {
   if (waiting_sheet_.isEmpty()) return;
   if (!variants_->isAnalysed()) return variants_->analyseAll();
+  if (!doubt_work_.doubts()) return wantDoubts();
   const QString file = std::exchange(waiting_sheet_, QString());
+  wantDoubts();
   SheetOptions options;
   if (!document_.rig().variants.empty()) options.comparison = variants_->comparison();
+  options.doubts = *doubt_work_.doubts();
   options.paper = paper_of(preferences_.paper);
   options.file_name = document_.shownName().toStdString();
   const auto fault = write_sheet(recompute_.analysedRig(), *recompute_.analysis(),

@@ -24,6 +24,7 @@ void MainWindow::rigChanged() {
   drawing_->setSelected(card_->part());
   for (DriveLine* line : lines_) line->setRatio(rig);
   showMarks();
+  doubt_work_.forget();
   recompute_.request(rig);
   updateTitle();
   updateUndoTexts();
@@ -56,6 +57,8 @@ void MainWindow::showAnalysis() {
   findings_->setFindings(shown_->findings, recompute_.isFull());
   card_->setAnalysis(*shown_);
   feedPlots();
+  if (recompute_.isFull() && !recompute_.isBehind())
+    doubt_work_.setPresent(recompute_.analysedRig(), shown_);
   explainer_->resultsShown();
   readStock();
   updateGuide();
@@ -84,6 +87,9 @@ void MainWindow::feedPlots() {
   input.variants = variants_->curves();
   if (stock_) input.stock = *stock_;
   input.fixed_scale = dragging_;
+  drawn_doubts_ = doubts();
+  input.doubts = drawn_doubts_.get();
+  input.doubts_come = true;
   plots_->setInput(input);
   if (recompute_.isBehind()) showMarks();  // the plots' dials are of a rig before
 }
@@ -104,6 +110,7 @@ void MainWindow::startDrag() {
   dragging_ = true;
   ghost_ = shown_;
   recompute_.setDragging(true);
+  doubt_work_.setDragging(true);
   safe_->setDragging(true);
 }
 
@@ -111,6 +118,7 @@ void MainWindow::endDrag() {
   dragging_ = false;
   ghost_.reset();
   recompute_.setDragging(false);
+  doubt_work_.setDragging(false);
   safe_->setDragging(false);
   feedPlots();
 }

@@ -5,6 +5,8 @@
 #include "app/plots/theme.h"
 #include "app/window/edits.h"
 #include "app/window/list_rows.h"
+#include "core/analysis/input_names.h"
+#include "core/rig/fields.h"
 
 namespace gazewright {
 namespace {
@@ -105,6 +107,14 @@ QString part_title(const Rig& rig, std::string_view part) {
   const auto axis = axis_of_part(part);
   if (!axis) return QString::fromUtf8(part.data(), qsizetype(part.size()));
   return axis_word(*axis) + QStringLiteral(" ") + axis_part_word(part.substr(part.find('.') + 1));
+}
+
+std::string field_path(const Rig& rig, const std::string& named) {
+  Rig copy = rig;
+  const InputNames names(rig);
+  for (const FieldRef& field : all_fields(copy))
+    if (names.id_of(path_of(field)) == named) return path_of(field);
+  return named;
 }
 
 std::vector<PartEntry> all_parts(const Rig& rig) {

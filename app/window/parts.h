@@ -19,6 +19,9 @@ std::string card_of(std::string_view part);
 
 /// "Pan gearbox", "Camera", "Ball (turns with tilt)".
 QString part_title(const Rig& rig, std::string_view part);
+/// The path of a field from its name in lists: "on_tilt[camera].mass" -> "on_tilt[1].mass". What is
+/// no field of the rig stays as it is.
+std::string field_path(const Rig& rig, const std::string& named);
 std::optional<Axis> axis_of_part(std::string_view part);
 
 /// Every part with a card, in the order of the list at the top of the card. A group starts with an

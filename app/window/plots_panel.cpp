@@ -162,6 +162,7 @@ void PlotsPanel::shareOptions(const PlotView* from) {
     options.held = held_;
     cell.plot->setOptions(options);
   }
+  emit optionsChanged();
 }
 
 PlotView* PlotsPanel::current() const {

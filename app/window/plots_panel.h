@@ -42,6 +42,7 @@ class PlotsPanel : public QWidget {
  signals:
   void cursorMoved(double time_s);
   void kindsChanged();
+  void optionsChanged();                       ///< of any plot
   void partChosen(const QString& part);        ///< its card is asked for
   void told(const QString& text, bool fault);  ///< what became of a file
 

@@ -58,7 +58,9 @@ constexpr WidgetKey kKeys[]{
     {TEXT("Figures"), TEXT("↑ ↓"), TEXT("explain another figure")},
     {TEXT("Figures"), TEXT("Enter"),
      TEXT("go to the explanation; Tab there goes from link to link")},
-    {TEXT("Figures"), TEXT("Escape"), TEXT("close the window")}};
+    {TEXT("Figures"), TEXT("Escape"), TEXT("close the window")},
+    {TEXT("Worth measuring"), TEXT("↑ ↓"), TEXT("choose another value")},
+    {TEXT("Worth measuring"), TEXT("Enter"), TEXT("go to the value's field")}};
 #undef TEXT
 
 QString tr(const char* text) { return QCoreApplication::translate("Shortcuts", text); }

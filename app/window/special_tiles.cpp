@@ -15,11 +15,15 @@ void HeadlineTile::setHeadline(const Headline& words) {
   if (words == words_) return;
   words_ = words;
   setAccessibleName(axis_word(axis_));
-  setAccessibleDescription(words.time + QStringLiteral(" ") + words.about + QStringLiteral(", ") +
+  const QString time = words.doubt.isEmpty() ? words.time : words.time + QChar(' ') + words.doubt;
+  setAccessibleDescription(time + QStringLiteral(" ") + words.about + QStringLiteral(", ") +
                            words.gap);
-  setToolTip(
+  QString tip =
       tr("From the command until the picture stays within the settle band, and how far the "
-         "backlash lets the picture rock. The task's card says what is wanted."));
+         "backlash lets the picture rock. The task's card says what is wanted.");
+  if (!words.doubt.isEmpty())
+    tip.prepend(tr("%1, about 95 % sure; Ctrl+M lists what is worth measuring. ").arg(time));
+  setToolTip(tip);
   paintAgain();
 }
 

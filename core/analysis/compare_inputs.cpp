@@ -1,11 +1,10 @@
 #include <algorithm>
 #include <array>
-#include <cctype>
 #include <cstdio>
 #include <map>
 
 #include "core/analysis/compare.h"
-#include "core/files/spelling.h"
+#include "core/analysis/input_names.h"
 #include "core/rig/fields.h"
 
 /// Which inputs of several designs differ.
@@ -20,83 +19,6 @@ struct Input {
   std::string in_force;  ///< what decides whether it differs: defaults stand for what is missing
 };
 
-/// Names of the entries of a list by their places: "camera", a second one "camera 2".
-using Names = std::vector<std::string>;
-
-template <class Part>
-Names names_of(const std::vector<Part>& parts) {
-  Names names;
-  std::map<std::string, int> times;
-  for (std::size_t i = 0; i < parts.size(); ++i) {
-    const std::string& name = parts[i].name;
-    const int time = ++times[name];
-    names.push_back(name.empty() ? std::to_string(i + 1)
-                    : time > 1   ? name + " " + std::to_string(time)
-                                 : name);
-  }
-  return names;
-}
-
-/// The lists whose parts are told apart by their names, not by their places.
-struct Lists {
-  std::map<std::string, Names, std::less<>> names;
-
-  explicit Lists(const Rig& rig)
-      : names{{"on_pan", names_of(rig.on_pan)},
-              {"on_tilt", names_of(rig.on_tilt)},
-              {"keep_outs", names_of(rig.keep_outs)},
-              {"detectors", names_of(rig.detectors)},
-              {"materials", names_of(rig.materials)}} {}
-
-  /// "on_tilt[1]" -> "on_tilt[camera]" at the front of a path.
-  std::string id_of(const std::string& path) const {
-    const auto open = path.find('[');
-    const auto close = path.find(']');
-    if (open == std::string::npos || close == std::string::npos) return path;
-    const auto list = names.find(std::string_view(path).substr(0, open));
-    if (list == names.end()) return path;
-    const auto place = static_cast<std::size_t>(std::stoul(path.substr(open + 1)));
-    return path.substr(0, open + 1) + list->second[place] + path.substr(close);
-  }
-};
-
-/// "x" of [0] in a centre, "from" in a keep-out; with a blank before it, empty for a field alone.
-std::string coordinate_of(std::string_view id) {
-  if (!id.ends_with(']')) return "";
-  const auto place = static_cast<std::size_t>(id[id.size() - 2] - '0');
-  constexpr std::array<const char*, 3> kPlaces{" x", " y", " z"};
-  constexpr std::array<const char*, 6> kMoments{" xx", " yy", " zz", " xy", " xz", " yz"};
-  constexpr std::array<const char*, 2> kEnds{" from", " to"};
-  if (id.find(".inertia[") != std::string_view::npos && place < 6) return kMoments[place];
-  if (id.starts_with("keep_outs") && place < 2) return kEnds[place];
-  return place < 3 ? kPlaces[place] : "";
-}
-
-/// The part in words: "pan gearbox" of "pan.gearbox.ratio", "camera" of "on_tilt[camera].mass".
-std::string part_of(const std::string& id) {
-  const auto close = id.find("].");
-  const auto open = id.find('[');
-  std::string part;
-  std::string rest = id;
-  if (close != std::string::npos && open < close) {
-    const std::string list = id.substr(0, open), name = id.substr(open + 1, close - open - 1);
-    part = list == "duty" ? "duty " + std::to_string(std::stoul(name) + 1) : name;
-    rest = id.substr(close + 2);
-  }
-  const auto last = rest.rfind('.');
-  if (last == std::string::npos) return part;
-  std::string steps = rest.substr(0, last);
-  std::ranges::replace(steps, '.', ' ');
-  return part + (part.empty() ? "" : " ") + steps;
-}
-
-std::string label_of(const std::string& id, std::string_view label) {
-  std::string part = part_of(id);
-  if (part.empty()) return std::string(label) + coordinate_of(id);
-  part.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(part.front())));
-  return part + ": " + with_small_first_letter(label) + coordinate_of(id);
-}
-
 /// Alike for values that differ by rounding only.
 std::string digits(double value) {
   std::array<char, 40> text{};
@@ -106,7 +28,7 @@ std::string digits(double value) {
 
 class Gatherer {
  public:
-  explicit Gatherer(const Rig& rig) : lists_(rig) {}
+  explicit Gatherer(const Rig& rig) : names_(rig) {}
 
   void add(const QuantityRef& ref, const Quantity& with_default) {
     Input input = begin(ref.path, ref.info->label);
@@ -147,11 +69,11 @@ class Gatherer {
 
  private:
   Input begin(const std::string& path, std::string_view label) const {
-    const std::string id = lists_.id_of(path);
-    return {id, label_of(id, label), {}, {}, {}, {}};
+    const std::string id = names_.id_of(path);
+    return {id, input_label(id, label), {}, {}, {}, {}};
   }
 
-  Lists lists_;
+  InputNames names_;
 };
 
 const char* word_of(Presence presence) {

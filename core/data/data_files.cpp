@@ -40,6 +40,9 @@ constexpr DataColumn kBearings[]{
     {"e", "1", "1", 0.01, 100},      {"x", "1", "1", 0, 10},
     {"y", "1", "1", 0, 100},         {"x0", "1", "1", 0, 10},
     {"y0", "1", "1", 0, 100},        {"static_safety", "1", "1", 0.1, 100}};
+constexpr DataColumn kSpreads[]{{"estimate", "1", "1", 0, 0.9}, {"datasheet", "1", "1", 0, 0.9},
+                                {"default", "1", "1", 0, 0.9},  {"place", "m", "mm", 0, 1},
+                                {"angle", "rad", "deg", 0, 1},  {"warmth", "K", "K", 0, 100}};
 
 std::string thread_problem(const DataRow& row) {
   const double diameter_m = row.si("diameter");
@@ -61,7 +64,7 @@ std::string bearing_problem(const DataRow& row) {
              : "its angle tells which table it belongs to and cannot be changed";
 }
 
-constexpr std::array<DataFile, 10> kFiles{{{"materials", kMaterials, true, nullptr},
+constexpr std::array<DataFile, 11> kFiles{{{"materials", kMaterials, true, nullptr},
                                            {"threads", kThreads, true, thread_problem},
                                            {"screws", kScrews, true, screw_problem},
                                            {"insulation", kInsulation, true, nullptr},
@@ -70,7 +73,8 @@ constexpr std::array<DataFile, 10> kFiles{{{"materials", kMaterials, true, nullp
                                            {"wires", kWires, false, nullptr},
                                            {"cables", kCables, false, nullptr},
                                            {"duty", kDuty, false, nullptr},
-                                           {"supply", kSupply, false, nullptr}}};
+                                           {"supply", kSupply, false, nullptr},
+                                           {"spreads", kSpreads, false, nullptr}}};
 
 constexpr std::array<std::pair<std::string_view, std::string_view>, 5> kNamedBy{
     {{"thread", "threads"},

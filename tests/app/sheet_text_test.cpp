@@ -34,13 +34,15 @@ struct Written {
   QString file = folder.filePath("owl.pdf");
   QString text;
 
-  Written(const Rig& rig, const Analysis& analysis, Paper paper = Paper::a4) {
+  Written(const Rig& rig, const Analysis& analysis, Paper paper = Paper::a4,
+          std::optional<Doubts> doubts = {}) {
     std::array<RatioSweep, 2> sweeps;
     for (const Axis axis : kAxes) {
       sweeps[std::size_t(axis)] = sweep_ratio(rig, axis, usual_ratios(20), {.settle = false});
     }
     SheetOptions options;
     options.paper = paper;
+    options.doubts = std::move(doubts);
     options.file_name = "owl.rig.yaml";
     options.revision = "B";
     options.date = "2030-01-02";
@@ -65,6 +67,40 @@ TEST(Sheet, NamesTheRigItsFileRevisionDateAndEveryPage) {
     EXPECT_TRUE(sheet.text.contains(QString("page %1 of %2").arg(page).arg(count)));
   }
   EXPECT_FALSE(sheet.text.contains(QString("page %1 of").arg(count + 1)));
+}
+
+TEST(Sheet, TellsHowFarToTrustTheNumbersAndTheFiveWorthMeasuring) {
+  const Rig rig = tests::owl();
+  const Analysis analysis = analyse(rig, {.remedies = false});
+  Doubts doubts;
+  for (int i = 0; i < 6; ++i) {
+    doubts.unknowns.push_back({.path = "pan.motor.rotor_inertia",
+                               .label = "Pan motor: guess " + std::to_string(i),
+                               .value_si = 118e-7,
+                               .spread_si = 11.8e-7,
+                               .is_stated = i > 0,
+                               .source = Source::estimate,
+                               .si_unit = "kg.m2",
+                               .unit = "g.cm2"});
+    doubts.worth.push_back({.unknown = std::size_t(i),
+                            .share = 0.3 - 0.05 * i,
+                            .most_of = "pan.step.settle_time",
+                            .text = "sentence number " + std::to_string(i)});
+  }
+  doubts.figures.push_back(
+      {.id = "pan.step.settle_time",
+       .value = 0.15,
+       .uncertainty_si = 0.0123,
+       .shifts = {{.unknown = 2, .low = 0.141, .high = 0.159, .because = {}}}});
+  const Written sheet(rig, analysis, Paper::a4, doubts);
+  EXPECT_TRUE(sheet.text.contains("How far to trust these numbers"));
+  EXPECT_TRUE(has_words(sheet.text, "±12 ms")) << sheet.text.toStdString();
+  EXPECT_TRUE(sheet.text.contains("141 ms to 159 ms"));
+  EXPECT_TRUE(sheet.text.contains("118 g·cm² ±10 %"));
+  EXPECT_TRUE(sheet.text.contains("estimate; usual spread"));
+  EXPECT_TRUE(sheet.text.contains("sentence number 4"));
+  EXPECT_FALSE(sheet.text.contains("sentence number 5"));
+  EXPECT_FALSE(Written(rig, analysis).text.contains("How far to trust"));
 }
 
 TEST(Sheet, ListsTheKeepOuts) {

@@ -75,7 +75,7 @@ TEST(Help, EveryFindingIsInTheHandbook) {
 TEST(Help, TheNamesOnScreenAreHeadings) {
   const auto pages = read_handbook(handbook_folder());
   for (const char* name : {"Findings", "Drawing", "Drive lines", "Ratio scale", "Card", "Figures",
-                           "Messages", "Plots", "First steps", "Settings"}) {
+                           "Messages", "Plots", "First steps", "Settings", "Worth measuring"}) {
     EXPECT_TRUE(has_heading(pages, help_for_window(name))) << name;
   }
 }

@@ -61,8 +61,8 @@ TEST(BatchSheet, WithoutQtSaysSo) {
   EXPECT_EQ(ran.status, 2);
   EXPECT_EQ(ran.err,
             "gazewright-batch: this build has no design sheet: Qt was not found when it was built\n"
-            "  fix: build with the Qt 6 packages, or use figures, trace, sweep, travel, track and "
-            "compare\n");
+            "  fix: build with the Qt 6 packages, or use figures, trace, sweep, travel, track, "
+            "compare and doubts\n");
   EXPECT_FALSE(std::filesystem::exists(folder.path("newt.pdf")));
 }
 

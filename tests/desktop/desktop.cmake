@@ -27,7 +27,7 @@ gazewright_desktop_test(manual manual.py
   ARGUMENTS "${man}/gazewright.1" $<TARGET_FILE:gazewright> NEEDS groff groff-base)
 gazewright_desktop_test(batch_manual manual.py
   ARGUMENTS "${man}/gazewright-batch.1" $<TARGET_FILE:gazewright-batch>
-    figures trace sweep travel track compare sheet shelf fit
+    figures trace sweep travel track compare doubts sheet shelf fit
   NEEDS groff groff-base)
 gazewright_desktop_test(files desktop_files.py ARGUMENTS "${PROJECT_SOURCE_DIR}"
   NEEDS desktop-file-validate desktop-file-utils appstreamcli appstream

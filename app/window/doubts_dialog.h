@@ -1,0 +1,57 @@
+#pragma once
+
+#include <QDialog>
+#include <memory>
+
+#include "app/plots/theme.h"
+#include "core/analysis/doubts.h"
+
+class QLabel;
+class QTableView;
+class QToolButton;
+
+namespace gazewright {
+
+class DoubtsModel;
+
+/// "Worth measuring": which values the headline figures hang on, beside the window. Enter or a
+/// click leads to the value's field.
+class DoubtsDialog : public QDialog {
+  Q_OBJECT
+ public:
+  explicit DoubtsDialog(QWidget* parent = nullptr);
+
+  /// Of this analysis. The current row stays with its value.
+  void setDoubts(std::shared_ptr<const Doubts> doubts, const Analysis& analysis);
+  /// What is shown is of the rig before, or nothing is there yet.
+  void setStale();
+  void setTheme(const Theme& theme);
+  DoubtsModel& model() { return *model_; }
+  QTableView& table() { return *table_; }
+
+ signals:
+  /// `goes`: the window is to come to the front, else only its card.
+  void fieldChosen(const QString& path, bool goes);
+  void figuresAsked();
+  void helpWanted();
+  void shownOrHidden();
+
+ protected:
+  void showEvent(QShowEvent* event) override;
+  void hideEvent(QHideEvent* event) override;
+  bool eventFilter(QObject* watched, QEvent* event) override;
+
+ private:
+  void build();
+  void buildTable();
+  void currentChanged();
+  void choose(int row, bool goes);
+  void copy() const;
+
+  DoubtsModel* model_;
+  QTableView* table_;
+  QToolButton *figures_, *copy_;
+  QLabel *trust_, *state_, *empty_, *sentence_;
+};
+
+}  // namespace gazewright

@@ -1,0 +1,90 @@
+#include "core/analysis/input_names.h"
+
+#include <algorithm>
+#include <array>
+#include <cctype>
+
+#include "core/files/spelling.h"
+
+namespace gazewright {
+namespace {
+
+template <class Part>
+std::vector<std::string> names_of(const std::vector<Part>& parts) {
+  std::vector<std::string> names;
+  std::map<std::string, int> times;
+  for (std::size_t i = 0; i < parts.size(); ++i) {
+    const std::string& name = parts[i].name;
+    const int time = ++times[name];
+    names.push_back(name.empty() ? std::to_string(i + 1)
+                    : time > 1   ? name + " " + std::to_string(time)
+                                 : name);
+  }
+  return names;
+}
+
+/// "x" of [0] in a centre, "from" in a keep-out; with a blank before it, empty for a field alone.
+std::string coordinate_of(std::string_view id) {
+  if (!id.ends_with(']')) return "";
+  const auto place = static_cast<std::size_t>(id[id.size() - 2] - '0');
+  constexpr std::array<const char*, 3> kPlaces{" x", " y", " z"};
+  constexpr std::array<const char*, 6> kMoments{" xx", " yy", " zz", " xy", " xz", " yz"};
+  constexpr std::array<const char*, 2> kEnds{" from", " to"};
+  if (id.find(".inertia[") != std::string_view::npos && place < 6) return kMoments[place];
+  if (id.starts_with("keep_outs") && place < 2) return kEnds[place];
+  return place < 3 ? kPlaces[place] : "";
+}
+
+/// The part in words: "pan gearbox" of "pan.gearbox.ratio", "camera" of "on_tilt[camera].mass".
+std::string part_of(const std::string& id) {
+  const auto close = id.find("].");
+  const auto open = id.find('[');
+  std::string part;
+  std::string rest = id;
+  if (close != std::string::npos && open < close) {
+    const std::string list = id.substr(0, open), name = id.substr(open + 1, close - open - 1);
+    part = list == "duty" ? "duty " + std::to_string(std::stoul(name) + 1) : name;
+    rest = id.substr(close + 2);
+  }
+  const auto last = rest.rfind('.');
+  if (last == std::string::npos) return part;
+  std::string steps = rest.substr(0, last);
+  std::ranges::replace(steps, '.', ' ');
+  return part + (part.empty() ? "" : " ") + steps;
+}
+
+}  // namespace
+
+InputNames::InputNames(const Rig& rig)
+    : names_{{"on_pan", names_of(rig.on_pan)},
+             {"on_tilt", names_of(rig.on_tilt)},
+             {"keep_outs", names_of(rig.keep_outs)},
+             {"detectors", names_of(rig.detectors)},
+             {"materials", names_of(rig.materials)}} {}
+
+std::string InputNames::id_of(const std::string& path) const {
+  const auto open = path.find('[');
+  const auto close = path.find(']');
+  if (open == std::string::npos || close == std::string::npos) return path;
+  const auto list = names_.find(std::string_view(path).substr(0, open));
+  if (list == names_.end()) return path;
+  const auto place = static_cast<std::size_t>(std::stoul(path.substr(open + 1)));
+  return path.substr(0, open + 1) + list->second[place] + path.substr(close);
+}
+
+std::string input_label(const std::string& id, std::string_view label) {
+  std::string part = part_of(id);
+  if (part.empty()) return std::string(label) + coordinate_of(id);
+  part.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(part.front())));
+  return part + ": " + with_small_first_letter(label) + coordinate_of(id);
+}
+
+std::string input_phrase(const std::string& id, std::string_view label) {
+  if (id.starts_with("tilt.axis_at")) return "the place" + coordinate_of(id) + " of the tilt axis";
+  std::string part = part_of(id);
+  part = part.substr(0, part.find(" shape"));
+  const std::string what = "the " + with_small_first_letter(label) + coordinate_of(id);
+  return part.empty() ? what : what + " of the " + part;
+}
+
+}  // namespace gazewright

@@ -1,0 +1,30 @@
+#pragma once
+
+#include <map>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/rig/rig.h"
+
+namespace gazewright {
+
+/// How inputs are named in lists for people: the entries of a list that have names go by these, not
+/// by their places.
+class InputNames {
+ public:
+  explicit InputNames(const Rig& rig);
+
+  /// "on_tilt[1].mass" -> "on_tilt[camera].mass"; a second camera is "camera 2".
+  std::string id_of(const std::string& path) const;
+
+ private:
+  std::map<std::string, std::vector<std::string>, std::less<>> names_;
+};
+
+/// "Pan gearbox: ratio", "Camera: centre x".
+std::string input_label(const std::string& id, std::string_view label);
+/// The same within a sentence: "the ratio of the pan gearbox", "the centre x of the camera".
+std::string input_phrase(const std::string& id, std::string_view label);
+
+}  // namespace gazewright
