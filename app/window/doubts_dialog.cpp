@@ -38,8 +38,7 @@ class BarDelegate : public QStyledItemDelegate {
     const QRectF room = QRectF(option.rect).adjusted(6, 0, -text - 4, 0);
     const double part = model.worth(index.row()).share / std::max(1e-12, model.largestShare());
     const QRectF bar(room.left(), room.center().y() - 4, std::max(1.0, part * room.width()), 8);
-    const bool chosen = option.state & QStyle::State_Selected;
-    painter->fillRect(bar, chosen ? model.theme().card : model.theme().control);
+    painter->fillRect(bar, model.theme().control);
   }
 };
 

@@ -154,11 +154,9 @@ QString MainWindow::askExport(const QString& title, const QString& end, const QS
 
 void MainWindow::writeSheet(const QString& file) {
   waiting_sheet_ = file;
-  if (recompute_.isSettled()) {
-    writeWaitingSheet();
-  } else {
+  if (!recompute_.isSettled() || !doubt_work_.doubts())
     messages_->showNotice(tr("The sheet is written as soon as the figures are up to date."));
-  }
+  if (recompute_.isSettled()) writeWaitingSheet();
 }
 
 void MainWindow::writeWaitingSheet() {

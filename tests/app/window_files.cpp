@@ -106,7 +106,9 @@ TEST(WindowFiles, ASheetThatCannotBeWrittenIsTold) {
   OwlWindow owl;
   ASSERT_TRUE(owl.sweep());
   owl.window.writeSheet(owl.path("missing/owl.pdf"));
-  EXPECT_TRUE(owl.window.messages().text().contains("No sheet written"));
+  EXPECT_TRUE(
+      QTest::qWaitFor([&] { return owl.window.messages().text().contains("No sheet written"); },
+                      testing::kPatience_ms));
   EXPECT_FALSE(QFileInfo::exists(owl.path("missing/owl.pdf")));
 }
 
