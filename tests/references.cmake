@@ -23,7 +23,7 @@ if(NOT scipy_missing AND TARGET gazewright-batch)
     add_test(NAME scipy.${name}
       COMMAND ${GAZEWRIGHT_PYTHON} -B "${script}" $<TARGET_FILE:gazewright-batch>
         "${PROJECT_SOURCE_DIR}")
-    set_tests_properties(scipy.${name} PROPERTIES LABELS scipy)
+    set_tests_properties(scipy.${name} PROPERTIES LABELS scipy COST 100) # long ones: start first
   endforeach()
 elseif(scipy_missing AND GAZEWRIGHT_REQUIRE_REFERENCES)
   message(FATAL_ERROR "SciPy is missing: install the package python3-scipy")
