@@ -4,6 +4,7 @@
 #include "core/analysis/checks.h"
 #include "core/analysis/say.h"
 #include "core/data/materials.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -17,10 +18,11 @@ constexpr InputPath kName[]{"surroundings.temperature"};
 
 std::string compared_supports(const ArmValues& values, Axis axis) {
   const ArmCase& other = values.is_fork ? values.side : values.fork;
-  return std::string(values.is_fork ? "; a single arm" : "; a fork") + " would have " +
-         say(other.modes.of(axis), "Hz", "Hz") + " and " + say(other.droop.sink_m, "m", "mm") +
-         " of droop at " + say(other.inertia_kgm2, "kg.m2", "g.m2") + " instead of " +
-         say(values.used().inertia_kgm2, "kg.m2", "g.m2") + " of pan inertia";
+  return words("%1 would have %2 and %3 of droop at %4 instead of %5 of pan inertia",
+               values.is_fork ? words("; a single arm") : words("; a fork"),
+               say(other.modes.of(axis), "Hz", "Hz"), say(other.droop.sink_m, "m", "mm"),
+               say(other.inertia_kgm2, "kg.m2", "g.m2"),
+               say(values.used().inertia_kgm2, "kg.m2", "g.m2"));
 }
 
 Compared strength(Context& c, Axis) {
@@ -30,10 +32,12 @@ Compared strength(Context& c, Axis) {
     return {std::nullopt, std::nullopt, std::move(needs)};
   const double stress = arm_stress_Pa(c, values.used());
   if (!values.strength_because.empty()) return {stress, std::nullopt, values.strength_because};
-  return {stress, kLastingShare * values.strength_Pa,
-          "weight and the largest accelerations of both axes at once, against a third of " +
-              c.rig().arm.material + "'s least strength, " + say(values.strength_Pa, "Pa", "MPa") +
-              ", because it comes back with every move (common practice, no source)"};
+  return {
+      stress, kLastingShare * values.strength_Pa,
+      words(
+          "weight and the largest accelerations of both axes at once, against a third of %1's "
+          "least strength, %2, because it comes back with every move (common practice, no source)",
+          c.rig().arm.material, say(values.strength_Pa, "Pa", "MPa"))};
 }
 
 Compared crossover(Context& c, Axis a) {
@@ -41,19 +45,17 @@ Compared crossover(Context& c, Axis a) {
   if (!values.because.empty()) return {std::nullopt, std::nullopt, values.because};
   const double mode_Hz = values.used().modes.of(a);
   const auto& crossover = c.loops(a).speed.crossover_radps;
-  if (!crossover) return moot("the speed loop's gain does not cross 1");
+  if (!crossover) return moot(words("the speed loop's gain does not cross 1"));
   const double crossover_Hz = *crossover / (2 * std::numbers::pi);
   return {kModeOverCrossover * crossover_Hz, mode_Hz,
-          "the speed loop crosses 1 at " + say(crossover_Hz, "Hz", "Hz") +
-              "; three times that should lie below the arm's first mode about this axis (common "
-              "practice, no "
-              "source)" +
-              compared_supports(values, a)};
+          words("the speed loop crosses 1 at %1; three times that should lie below the arm's first "
+                "mode about this axis (common practice, no source)%2",
+                say(crossover_Hz, "Hz", "Hz"), compared_supports(values, a))};
 }
 
 Compared material(Context& c, Axis) {
   std::string problem = material_problem(c.rig(), c.rig().arm.material);
-  if (problem.empty()) return moot("the material is known");
+  if (problem.empty()) return moot(words("the material is known"));
   return {std::nullopt, std::nullopt, std::move(problem), Compared::Outcome::impossible};
 }
 

@@ -6,6 +6,7 @@
 #include "core/analysis/figures.h"
 #include "core/analysis/say.h"
 #include "core/loads/beam.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -54,7 +55,7 @@ double bending_Hz(const ArmCase& arm) {
 Answer torsion_Hz(Context& c, Axis) {
   const ArmValues& values = arm_values(c);
   if (!values.because.empty()) return Answer::none(values.because);
-  if (values.is_fork) return Answer::aside("the arms of a fork bend instead of twisting");
+  if (values.is_fork) return Answer::aside(words("the arms of a fork bend instead of twisting"));
   const ArmBeam& beam = values.side.beam;
   const double w = beam.section.width_m, h = beam.section.height_m;
   return torsion_frequency_Hz(beam.shear_modulus_Pa() * beam.values.torsion_m4, beam.length_m,

@@ -9,6 +9,7 @@
 #include "core/data/materials.h"
 #include "core/motion/slowing.h"
 #include "core/travel/solid.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -63,14 +64,14 @@ bool is_across(const Rig& rig) { return rig.arm.layers.value == "across"; }
 std::string lacks(const Rig& rig, const std::string& key) {
   for (std::size_t i = 0; i < rig.materials.size(); ++i)
     if (rig.materials[i].name == rig.arm.material)
-      return "needs materials[" + std::to_string(i) + "]." + key;
-  return rig.arm.material + " has no " + key;
+      return words("needs materials[%1].%2", std::to_string(i), key);
+  return words("%1 has no %2", rig.arm.material, key);
 }
 
 /// Fills in what comes from the material; why it cannot, or empty.
 std::string take_material(const Rig& rig, ArmBeam& beam, ArmValues& values) {
   const Arm& arm = rig.arm;
-  if (arm.material.empty()) return "needs arm.material";
+  if (arm.material.empty()) return words("needs %1", "arm.material");
   if (std::string problem = material_problem(rig, arm.material); !problem.empty()) return problem;
   const Material material = *find_material(rig, arm.material);
   const bool across = is_across(rig);
@@ -95,7 +96,7 @@ ArmValues values_of_arm(Context& context) {
   }
   const bool is_box = rig.arm.section.value != "bar";
   if (is_box && !rig.arm.wall_m.si) {
-    values.because = "needs arm.wall";
+    values.because = words("needs %1", "arm.wall");
     return values;
   }
   ArmBeam beam;

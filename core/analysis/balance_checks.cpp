@@ -5,6 +5,7 @@
 #include "core/analysis/counterweight.h"
 #include "core/analysis/inputs.h"
 #include "core/analysis/say.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -17,11 +18,12 @@ constexpr auto kGravityAndStall =
 Compared leaves_torque(Context& c, Axis a) {
   const WorstGravity& worst = worst_gravity(c, a);
   const double stall = stall_torque_Nm(c.model(a));
-  std::string text = "a fifth of the stall torque " + say(stall, "N.m", "N.m") +
-                     " (common practice, no source) against gravity at " +
-                     say(worst.at_rad, "rad", "deg");
+  std::string text =
+      words("a fifth of the stall torque %1 (common practice, no source) against gravity at %2",
+            say(stall, "N.m", "N.m"), say(worst.at_rad, "rad", "deg"));
   if (const auto body = counterweight_of(c.rig(), c.bodies(), a))
-    text += "; a counterweight of " + say(body->mass_kg.value(), "kg", "g") + " would take it away";
+    text +=
+        words("; a counterweight of %1 would take it away", say(body->mass_kg.value(), "kg", "g"));
   return {worst.torque_Nm, kShareOfStall * stall, std::move(text)};
 }
 

@@ -8,6 +8,7 @@
 #include "core/analysis/power_off.h"
 #include "core/analysis/say.h"
 #include "core/travel/power_off.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -37,8 +38,9 @@ double hold_A(Context& c, Axis a) {
 
 Answer held_share(Context& c, Axis a) {
   const double pull = worst_gravity(c, a).torque_Nm, hold = friction_hold_Nm(c.model(a));
-  if (std::isinf(hold)) return Answer::none("the gearbox locks itself: nothing turns it back");
-  if (pull <= 1e-12) return Answer::none("gravity does not turn it");
+  if (std::isinf(hold))
+    return Answer::none(words("the gearbox locks itself: nothing turns it back"));
+  if (pull <= 1e-12) return Answer::none(words("gravity does not turn it"));
   return hold / pull;
 }
 
@@ -46,7 +48,7 @@ Answer held_share(Context& c, Axis a) {
 template <double compute(Context&, Axis, const Body&)>
 Answer of_weight(Context& c, Axis a) {
   const auto body = counterweight_of(c.rig(), c.bodies(), a);
-  if (!body) return Answer::aside("its centre of mass is on the axis");
+  if (!body) return Answer::aside(words("its centre of mass is on the axis"));
   return compute(c, a, *body);
 }
 
@@ -96,7 +98,7 @@ const FigureRow kRows[] = {
      Axes::both,
      [](Context& c, Axis a) -> Answer {
        const WorstGravity& worst = worst_gravity(c, a);
-       if (worst.torque_Nm <= 1e-12) return Answer::none("gravity does not turn it");
+       if (worst.torque_Nm <= 1e-12) return Answer::none(words("gravity does not turn it"));
        return worst.at_rad;
      }},
     {{"<axis>.balance.hold_current", "Current that holds the worst angle", "A", "A",

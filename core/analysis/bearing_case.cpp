@@ -9,6 +9,7 @@
 #include "core/analysis/usable_travel.h"
 #include "core/motion/slowing.h"
 #include "core/travel/soft_limits.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -55,8 +56,8 @@ BearingCase case_of(Context& c, Axis a) {
   }
   on.load = equivalent(c, a, on, 0);
   if (!on.load)
-    on.because =
-        for_axis("cylindrical rollers bear no axial load: see <axis>.bearing.contact_angle", a);
+    on.because = for_axis(
+        words("cylindrical rollers bear no axial load: see <axis>.bearing.contact_angle"), a);
   return on;
 }
 
@@ -95,7 +96,7 @@ const Carried& carried_of(Context& c, Axis a) {
     const BothMotions motion{fastest_motion(c, Axis::pan), fastest_motion(c, Axis::tilt)};
     const CarriedLoad load = carried_load(c.bodies(), a, motion, tilt_rad->least, tilt_rad->most);
     if (!std::isfinite(load.radial_N + load.axial_N + load.moment_Nm))
-      return {{}, "an axis without inertia speeds up without end"};
+      return {{}, words("an axis without inertia speeds up without end")};
     return {load, {}};
   });
 }
@@ -121,7 +122,7 @@ Answer static_load_at_stop_N(Context& c, Axis a) {
 Answer mean_speed_radps(Context& c, Axis a) {
   if (!c.rig().duty.empty()) return mean_of_list_radps(c, a);
   const Quantity& moves = c.rig().task.moves_per_minute;
-  if (!moves.si) return Answer::none("needs task.duty.moves_per_minute");
+  if (!moves.si) return Answer::none(words("needs %1", "task.duty.moves_per_minute"));
   return std::abs(c.move_rad(a)) * *moves.si / 60;
 }
 
@@ -164,8 +165,8 @@ Answer output_load_N(Context& c, Axis a) {
   const double at_m = gear.overhung_at_m.value();
   if (moment_Nm <= 0) return carried.load->radial_N;
   if (at_m <= 0)
-    return Answer::none(
-        for_axis("needs <axis>.gearbox.overhung_at, as the load has a moment about its face", a));
+    return Answer::none(for_axis(
+        words("needs <axis>.gearbox.overhung_at, as the load has a moment about its face"), a));
   return std::max(carried.load->radial_N, moment_Nm / at_m);
 }
 

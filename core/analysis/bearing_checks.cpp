@@ -6,6 +6,7 @@
 #include "core/analysis/say.h"
 #include "core/analysis/stop_case.h"
 #include "core/analysis/travel_words.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -35,30 +36,30 @@ bool has_play(Context& c, Axis a) {
 std::string say_loads(Context& c, Axis a, const BearingCase& on) {
   const Carried& carried = carried_of(c, a);
   if (is_single(c, a))
-    return "it carries " + say(carried.load->radial_N, "N", "N") + " radially, " +
-           say(on.axial_N, "N", "N") + " axially and " + say(on.moment_Nm, "N.m", "N.m") +
-           " of moment";
-  return "the nearer bearing carries " + say(on.near_N, "N", "N") + " radially, the farther one " +
-         say(on.far_N, "N", "N") + ", axially up to " + say(on.axial_N, "N", "N");
+    return words("it carries %1 radially, %2 axially and %3 of moment",
+                 say(carried.load->radial_N, "N", "N"), say(on.axial_N, "N", "N"),
+                 say(on.moment_Nm, "N.m", "N.m"));
+  return words("the nearer bearing carries %1 radially, the farther one %2, axially up to %3",
+               say(on.near_N, "N", "N"), say(on.far_N, "N", "N"), say(on.axial_N, "N", "N"));
 }
 
 Compared life(Context& c, Axis a) {
   const Answer life_s = bearing_life_s(c, a);
   const double wanted = c.rig().axis(a).bearing.life_s.value();
   if (!life_s.value) return {wanted, std::nullopt, life_s.because};
-  if (std::isinf(*life_s.value)) return moot("the duty does not turn it");
+  if (std::isinf(*life_s.value)) return moot(words("the duty does not turn it"));
   return {wanted, life_s.value,
-          say_loads(c, a, bearing_case(c, a)) + "; on the mean it turns " +
-              say(*mean_speed_radps(c, a).value, "rad/s", "rpm")};
+          words("%1; on the mean it turns %2", say_loads(c, a, bearing_case(c, a)),
+                say(*mean_speed_radps(c, a).value, "rad/s", "rpm"))};
 }
 
 Compared static_safety(Context& c, Axis a) {
   const BearingCase& on = bearing_case(c, a);
   const double wanted = wanted_static_safety(on.bearing.rolling);
   if (!on.load) return {wanted, std::nullopt, on.because};
-  return {
-      wanted, on.bearing.static_rating_N / on.load->static_N,
-      say_loads(c, a, on) + "; together as " + say(on.load->static_N, "N", "N") + " against C0"};
+  return {wanted, on.bearing.static_rating_N / on.load->static_N,
+          words("%1; together as %2 against C0", say_loads(c, a, on),
+                say(on.load->static_N, "N", "N"))};
 }
 
 Compared at_stop(Context& c, Axis a) {
@@ -66,8 +67,9 @@ Compared at_stop(Context& c, Axis a) {
   const Answer load_N = static_load_at_stop_N(c, a);
   if (!load_N.value) return {kJustNoDent, std::nullopt, load_N.because};
   return {kJustNoDent, c.rig().axis(a).bearing.static_rating_N.value() / *load_N.value,
-          "hitting the stop at top speed pushes " + say(*stop_force_N(c, a).value, "N", "N") +
-              " on the tab, which the bearings take besides; a second tab opposite would halve it"};
+          words("hitting the stop at top speed pushes %1 on the tab, which the bearings take "
+                "besides; a second tab opposite would halve it",
+                say(*stop_force_N(c, a).value, "N", "N"))};
 }
 
 Compared moment(Context& c, Axis a) {
@@ -79,19 +81,20 @@ Compared moment(Context& c, Axis a) {
   if (!on.load) return {std::nullopt, bears, on.because};
   return {
       on.load->moment_at_Nm(b.overhang_m.value()), bears,
-      "the rating over a static safety of " + say(safety, "1", "1") + "; weight makes " +
+      words(
+          "the rating over a static safety of %1; weight makes %2 of it", say(safety, "1", "1"),
           say(on.load->weight_moment_Nm + on.load->weight_radial_N * std::abs(b.overhang_m.value()),
-              "N.m", "N.m") +
-          " of it"};
+              "N.m", "N.m"))};
 }
 
 Compared play(Context& c, Axis a) {
   const double band = c.rig().task.settle_band_px.value();
   const auto play = bearing_play(c, a);
-  if (!play) return {std::nullopt, band, for_axis("needs <axis>.bearing.radial_play", a)};
+  if (!play)
+    return {std::nullopt, band, for_axis(words("needs %1", "<axis>.bearing.radial_play"), a)};
   return {play->tip_rad / 2 * c.pixels_per_radian(), band,
-          "it may tip by " + say(play->tip_rad, "rad", "arcmin") + " from side to side, " +
-              say(play->across_m, "m", "mm") + " at the lens; the band is ± as wide"};
+          words("it may tip by %1 from side to side, %2 at the lens; the band is ± as wide",
+                say(play->tip_rad, "rad", "arcmin"), say(play->across_m, "m", "mm"))};
 }
 
 Compared output_radial(Context& c, Axis a) {
@@ -100,11 +103,11 @@ Compared output_radial(Context& c, Axis a) {
   if (!load_N.value) return {std::nullopt, bears, load_N.because};
   const CarriedLoad& on = *carried_of(c, a).load;
   return {load_N.value, bears,
-          "the load is " + say(on.radial_N, "N", "N") + " and " + say(on.moment_Nm, "N.m", "N.m") +
-              " at " + say(c.rig().axis(a).gearbox.load_at_m.value(), "m", "mm") +
-              " from the output's face, counted as a force " +
-              say(c.rig().axis(a).gearbox.overhung_at_m.value(), "m", "mm") +
-              " from it; a bearing of its own would take it"};
+          words("the load is %1 and %2 at %3 from the output's face, counted as a force %4 from "
+                "it; a bearing of its own would take it",
+                say(on.radial_N, "N", "N"), say(on.moment_Nm, "N.m", "N.m"),
+                say(c.rig().axis(a).gearbox.load_at_m.value(), "m", "mm"),
+                say(c.rig().axis(a).gearbox.overhung_at_m.value(), "m", "mm"))};
 }
 
 Compared output_axial(Context& c, Axis a) {
@@ -112,8 +115,8 @@ Compared output_axial(Context& c, Axis a) {
   const Carried& on = carried_of(c, a);
   if (!on.load) return {std::nullopt, bears, on.because};
   return {on.load->axial_N, bears,
-          "weight makes " + say(on.load->weight_axial_N, "N", "N") +
-              " of it, moving at the fastest the rest"};
+          words("weight makes %1 of it, moving at the fastest the rest",
+                say(on.load->weight_axial_N, "N", "N"))};
 }
 
 constexpr Lever kLifeLevers[] = {{"<axis>.bearing.dynamic_rating", Way::up, 30},

@@ -6,6 +6,7 @@
 #include "core/analysis/figures.h"
 #include "core/analysis/stop_case.h"
 #include "core/analysis/travel_words.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -56,7 +57,8 @@ Answer equivalent(Context& c, Axis a) {
 Answer life(Context& c, Axis a) {
   if (!is_own(c, a)) return Answer::aside(kNotOwn);
   Answer life_s = bearing_life_s(c, a);
-  if (life_s.value && std::isinf(*life_s.value)) return Answer::none("the duty does not turn it");
+  if (life_s.value && std::isinf(*life_s.value))
+    return Answer::none(words("the duty does not turn it"));
   return life_s;
 }
 
@@ -81,11 +83,12 @@ template <double Play::*part>
 Answer play(Context& c, Axis a) {
   if (!is_own(c, a)) return Answer::aside(kNotOwn);
   const auto play = bearing_play(c, a);
-  return play ? Answer((*play).*part) : Answer::aside("no play of its bearings is entered");
+  return play ? Answer((*play).*part) : Answer::aside(words("no play of its bearings is entered"));
 }
 
 Answer output_radial(Context& c, Axis a) {
-  return is_own(c, a) ? Answer::aside("bearings of its own carry the load") : output_load_N(c, a);
+  return is_own(c, a) ? Answer::aside(words("bearings of its own carry the load"))
+                      : output_load_N(c, a);
 }
 
 const FigureRow kRows[] = {

@@ -4,6 +4,7 @@
 #include "core/analysis/checks.h"
 #include "core/analysis/say.h"
 #include "core/files/spelling.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -22,10 +23,10 @@ std::string largest_of(const Budget& all) {
   }
   std::ranges::stable_sort(squares, std::ranges::greater(),
                            &std::pair<double, std::string_view>::first);
-  if (!(sum > 0)) return "nothing makes it point amiss";
-  std::string text = "most of it: ";
+  if (!(sum > 0)) return words("nothing makes it point amiss");
+  std::string text = words("most of it: ");
   for (std::size_t i = 0; i < 2 && squares[i].first > 0; ++i) {
-    text += (i > 0 ? ", " : "") + with_small_first_letter(squares[i].second) + " " +
+    text += (i > 0 ? ", " : "") + in_sentence(squares[i].second) + " " +
             say_percent(squares[i].first / sum);
   }
   return text;
@@ -39,7 +40,7 @@ Compared pointing(Context& c, Axis a) {
   if (!windup.half_width_rad && windup.because == kNeedsTravel)
     return {std::nullopt, band_px, windup.because};
   return {kCoverage * deviation_rad(all) * c.pixels_per_radian(), band_px,
-          "95 of 100 errors are within that; " + largest_of(all)};
+          words("95 of 100 errors are within that; %1", largest_of(all))};
 }
 
 constexpr Lever kLevers[] = {

@@ -3,6 +3,7 @@
 #include "core/analysis/budget_values.h"
 #include "core/analysis/figures.h"
 #include "core/pointing/picture.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -19,8 +20,8 @@ constexpr auto kBent =
 std::string why_no_sum(const Budget& all) {
   for (const BudgetId id : {BudgetId::windup, BudgetId::encoder, BudgetId::backlash}) {
     const BudgetTerm& term = all.term(id);
-    if (!term.half_width_rad &&
-        (term.because.starts_with("needs") || term.because.starts_with("has")))
+    if (!term.half_width_rad && (begins_as("needs %1", term.because) ||
+                                 begins_as("has no finite value with these inputs", term.because)))
       return term.because;
   }
   return {};
@@ -70,7 +71,8 @@ Answer encoder(Context& c, Axis a) { return *budget(c, a).term(BudgetId::encoder
 Answer flex_accelerating_px(Context& c, Axis a) {
   const AxisModel& model = c.model(a);
   const double acceleration = peak_acceleration_radps2(model);
-  if (!(acceleration > 0)) return Answer::none("it cannot move against friction and gravity");
+  if (!(acceleration > 0))
+    return Answer::none(words("it cannot move against friction and gravity"));
   return model.load.inertia_kgm2 * acceleration / c.rig().axis(a).bracket.stiffness_Nmprad.value() *
          c.pixels_per_radian();
 }

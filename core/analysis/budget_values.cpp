@@ -6,6 +6,7 @@
 #include "core/analysis/magnet_values.h"
 #include "core/analysis/say.h"
 #include "core/analysis/smooth_values.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -47,17 +48,18 @@ struct Terms {
   BudgetTerm& at(BudgetId id) { return budget.terms[static_cast<std::size_t>(id)]; }
   void clear(BudgetId id) { at(id) = kTerms[static_cast<std::size_t>(id)]; }
   void put(BudgetId id, double half_width_rad) {
-    if (!std::isfinite(half_width_rad)) return leave(id, "has no finite value with these inputs");
+    if (!std::isfinite(half_width_rad))
+      return leave(id, words("has no finite value with these inputs"));
     at(id).half_width_rad = half_width_rad;
     at(id).deviation_rad = standard_deviation(at(id).distribution, half_width_rad);
   }
-  void leave(BudgetId id, std::string because) { at(id).because = std::move(because); }
+  void leave(BudgetId id, std::string_view because) { at(id).because = words(because); }
   /// Whether the inputs are there; else says what is missing, but not on every frame of a drag.
   /// @param values  the same fields' values
   bool has(BudgetId id, std::span<const InputPath> inputs,
            std::initializer_list<const Quantity*> values) {
     if (std::ranges::all_of(values, &Quantity::has_value)) return true;
-    leave(id, c.is_quick() ? "needs more" : say_needs(c.missing(inputs, a)));
+    leave(id, c.is_quick() ? words("needs more") : say_needs(c.missing(inputs, a)));
     return false;
   }
 
@@ -68,7 +70,7 @@ struct Terms {
     if (is.encoder_at_output) {
       leave(BudgetId::backlash, kSeen);
     } else if (is.teeth_held) {
-      leave(BudgetId::backlash, "the teeth are pressed together all the time");
+      leave(BudgetId::backlash, words("the teeth are pressed together all the time"));
     } else {
       put(BudgetId::backlash, c.model(a).gear.backlash_rad / 2);
     }
@@ -94,7 +96,7 @@ struct Terms {
   void droop() {
     const auto& pull = pull_over_travel(c, a);
     if (c.model(a).control.speed_integral_gain_Nmprad > 0)
-      return leave(BudgetId::droop, "the speed loop's integral takes it away");
+      return leave(BudgetId::droop, words("the speed loop's integral takes it away"));
     if (!has(BudgetId::droop, kGains, {&loop().position_gain_1ps, &loop().speed_gain_Nmsprad}))
       return;
     if (!pull) return leave(BudgetId::droop, kNeedsTravel);
@@ -115,7 +117,7 @@ struct Terms {
       return;
     const bool has_integral = c.model(a).control.speed_integral_gain_Nmprad > 0;
     if (has_integral && friction.breakaway_Nm.source == Source::by_default)
-      return leave(BudgetId::friction, for_axis("needs <axis>.friction.breakaway", a));
+      return leave(BudgetId::friction, for_axis(words("needs %1", "<axis>.friction.breakaway"), a));
     const FrictionError error = friction_error(c.model(a), slow_parts(c.rig(), a).falling_Nm);
     put(BudgetId::friction, error.stuck_rad + (is.encoder_at_output ? 0 : error.windup_rad));
   }
@@ -123,7 +125,8 @@ struct Terms {
   void bearing() {
     const Bearing& bearing = c.rig().axis(a).bearing;
     if (bearing.kind.value == "gearbox") {
-      leave(BudgetId::bearing, "the gearbox's own bearings carry it, and their play is not stated");
+      leave(BudgetId::bearing,
+            words("the gearbox's own bearings carry it, and their play is not stated"));
     } else if (bearing.kind.value == "single") {
       if (has(BudgetId::bearing, kRing, {&bearing.axial_play_m, &bearing.pitch_diameter_m}))
         put(BudgetId::bearing,
@@ -136,7 +139,7 @@ struct Terms {
 
   void ripple() {
     const double cogging_Nm = c.rig().axis(a).motor.cogging_torque_Nm.value();
-    if (!(cogging_Nm > 0)) return leave(BudgetId::ripple, "no cogging torque is entered");
+    if (!(cogging_Nm > 0)) return leave(BudgetId::ripple, words("no cogging torque is entered"));
     if (const auto missing = c.missing(kSlow, a); !missing.empty())
       return leave(BudgetId::ripple, say_needs(missing));
     if (const auto why = why_not_slow(c, a)) return leave(BudgetId::ripple, *why);

@@ -5,6 +5,7 @@
 #include "core/analysis/say.h"
 #include "core/analysis/supply_values.h"
 #include "core/travel/wire.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -26,13 +27,13 @@ WorstCase case_of(const BusMoves& moves, const Bus& bus, std::string text) {
 
 void add_worst(BusCurve& curve, Context& c, const Bus& bus) {
   const WorstMoves& worst = worst_of(c);
-  curve.sentences.push_back("Largest current, " + say(worst_current_A(c), "A", "A") + ": " +
-                            say_worst_current(c) + ".");
+  curve.sentences.push_back(
+      words("Largest current, %1: %2.", say(worst_current_A(c), "A", "A"), say_worst_current(c)));
   if (!worst.tried.empty())
     curve.worst.push_back(case_of(worst.by_current(), bus, say_worst_current(c)));
   if (!c.rig().supply.bus_capacitance_F.has_value() || std::isinf(worst_voltage_V(c))) return;
-  curve.sentences.push_back("Highest voltage, " + say(worst_voltage_V(c), "V", "V") + ": " +
-                            say_worst_voltage(c) + ".");
+  curve.sentences.push_back(
+      words("Highest voltage, %1: %2.", say(worst_voltage_V(c), "V", "V"), say_worst_voltage(c)));
   if (!worst.tried.empty())
     curve.worst.push_back(case_of(worst.by_voltage(), bus, say_worst_voltage(c)));
 }
@@ -42,26 +43,26 @@ void add_resistor(BusCurve& curve, Context& c) {
   const double returned_W = worst_of(c).most_returned_W();
   if (!has_resistor(c.rig()) || !(returned_W > 0)) return;
   const double on_V = supply.brake_voltage_V.value();
-  curve.sentences.push_back(
-      "The chopper puts " + say(supply.brake_resistor_ohm.value(), "ohm", "ohm") +
-      " across the bus at " + say(on_V, "V", "V") + ": " +
-      say(on_V * on_V / supply.brake_resistor_ohm.value(), "W", "W") +
-      " while it is on, against at most " + say(returned_W, "W", "W") + " that come back.");
+  curve.sentences.push_back(words(
+      "The chopper puts %1 across the bus at %2: %3 while it is on, against at most %4 that come "
+      "back.",
+      say(supply.brake_resistor_ohm.value(), "ohm", "ohm"), say(on_V, "V", "V"),
+      say(on_V * on_V / supply.brake_resistor_ohm.value(), "W", "W"), say(returned_W, "W", "W")));
 }
 
 void add_leads(BusCurve& curve, Context& c) {
   const Supply& supply = c.rig().supply;
   if (supply.lead_conductor_m.has_value())
     curve.sentences.push_back(
-        "Leads of " + say(supply.lead_conductor_m.value(), "m", "mm") + " copper carry " +
-        say(wire_rating_A(supply.lead_conductor_m.value()), "A", "A") +
-        " by the cautious rule for bundles; the fuse at the source may not be larger than what "
-        "they bear.");
+        words("Leads of %1 copper carry %2 by the cautious rule for bundles; the fuse at the "
+              "source may not be larger than what they bear.",
+              say(supply.lead_conductor_m.value(), "m", "mm"),
+              say(wire_rating_A(supply.lead_conductor_m.value()), "A", "A")));
   if (supply.fuse_A.has_value())
     curve.sentences.push_back(
-        "The fuse of " + say(supply.fuse_A.value(), "A", "A") +
-        " has to stand the peaks and the charging of the capacitors: look at its time-current "
-        "curve.");
+        words("The fuse of %1 has to stand the peaks and the charging of the capacitors: look at "
+              "its time-current curve.",
+              say(supply.fuse_A.value(), "A", "A")));
 }
 
 }  // namespace

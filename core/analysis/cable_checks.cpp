@@ -6,6 +6,7 @@
 #include "core/analysis/say.h"
 #include "core/analysis/travel_words.h"
 #include "core/travel/cable_twist.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -20,19 +21,20 @@ constexpr InputPath kSlack[]{"<axis>.cable.<bend>", "<axis>.cable.slack"};
 Compared lasts_to_stops(Context& c, Axis a) {
   const Cable& cable = c.rig().axis(a).cable;
   const Travel& travel = c.travel(a);
-  if (has_no_cable(cable)) return moot("no cable crosses this axis");
+  if (has_no_cable(cable)) return moot(words("no cable crosses this axis"));
   if (!travel.cable_rad) {
     return {travel.stops_rad, std::nullopt, why_no_cable_travel(cable), Outcome::impossible};
   }
-  if (std::isinf(*travel.cable_rad)) return moot("a slip ring turns without end");
+  if (std::isinf(*travel.cable_rad)) return moot(words("a slip ring turns without end"));
   if (!travel.stops_rad) return {std::nullopt, travel.cable_rad, why_no_travel(c, a)};
   if (std::isinf(*travel.stops_rad)) {
-    return {std::nullopt, *travel.cable_rad, "a cable crosses an axis that has no stops",
+    return {std::nullopt, *travel.cable_rad, words("a cable crosses an axis that has no stops"),
             Outcome::impossible};
   }
-  return {*travel.stops_rad, *travel.cable_rad,
-          "the stops let it turn ±" + say(*travel.stops_rad / 2, "rad", "deg") + ", the cable ±" +
-              say(*travel.cable_rad / 2, "rad", "deg")};
+  return {
+      *travel.stops_rad, *travel.cable_rad,
+      words("the stops let it turn ±%1, the cable ±%2", say(*travel.stops_rad / 2, "rad", "deg"),
+            say(*travel.cable_rad / 2, "rad", "deg"))};
 }
 
 Compared bends_wide_enough(Context& c, Axis a) {
@@ -43,33 +45,37 @@ Compared bends_wide_enough(Context& c, Axis a) {
   if (!bend.radius_m) return {needed_m, std::nullopt, bend.where, Outcome::impossible};
   if (std::isinf(*bend.radius_m)) return moot(bend.where);
   return {needed_m, *bend.radius_m,
-          std::string(bend.where) + "; how many bends it lives through is for its maker to say"};
+          words("%1; how many bends it lives through is for its maker to say", bend.where)};
 }
 
 Compared bend_radius_by_rule(Context& c, Axis a) {
   const Cable& cable = c.rig().axis(a).cable;
   if (has_no_cable(cable)) return moot(kNoCable);
-  if (routing_of(cable) == Routing::slip_ring) return moot("a slip ring bends no cable");
-  return {still_bend_m(cable), cable.bend_radius_m.value(),
-          std::string("the rule for a bend that stands still; lasting ones want ") +
-              say(lasting_bend_m(cable), "m", "mm") + " unless its maker says less"};
+  if (routing_of(cable) == Routing::slip_ring) return moot(words("a slip ring bends no cable"));
+  return {
+      still_bend_m(cable), cable.bend_radius_m.value(),
+      words(
+          "the rule for a bend that stands still; lasting ones want %1 unless its maker says less",
+          say(lasting_bend_m(cable), "m", "mm"))};
 }
 
 Compared slack_for_twist(Context& c, Axis a) {
   const Cable& cable = c.rig().axis(a).cable;
   if (has_no_cable(cable)) return moot(kNoCable);
-  if (routing_of(cable) != Routing::twist) return moot("only a cable along the axis needs slack");
+  if (routing_of(cable) != Routing::twist)
+    return moot(words("only a cable along the axis needs slack"));
   const double slack_m = cable.slack_m.value(), length_m = cable.free_length_m.value();
   const auto twist = twist_each_way_rad(c, a);
   if (!twist) return {std::nullopt, slack_m, kOffUsable};
   const auto needed_m = helix_shortening_m(cable.lay_radius_m.value(), *twist, length_m);
   if (!needed_m) return {std::nullopt, slack_m, kWoundFlat, Outcome::impossible};
   if (slack_m >= length_m) {
-    return {*needed_m, slack_m, "with so much slack the clamps would touch", Outcome::impossible};
+    return {*needed_m, slack_m, words("with so much slack the clamps would touch"),
+            Outcome::impossible};
   }
   return {*needed_m, slack_m,
-          "twisted ±" + say(*twist, "rad", "deg") + ", the outermost cable lies " +
-              say(cable.lay_radius_m.value(), "m", "mm") + " from the axis"};
+          words("twisted ±%1, the outermost cable lies %2 from the axis", say(*twist, "rad", "deg"),
+                say(cable.lay_radius_m.value(), "m", "mm"))};
 }
 
 constexpr Lever kTravelLevers[] = {

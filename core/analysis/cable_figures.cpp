@@ -3,6 +3,7 @@
 #include "core/analysis/inputs.h"
 #include "core/analysis/travel_words.h"
 #include "core/travel/cable_twist.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {

@@ -3,6 +3,7 @@
 #include "core/analysis/cable_load.h"
 #include "core/analysis/checks.h"
 #include "core/analysis/say.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -19,9 +20,9 @@ Compared cable_torque(Context& c, Axis a) {
   const auto wound = cable_wound_Nm(c, a);
   if (!wound) return {std::nullopt, left, kWindsUnknown};
   return {*wound + rubs, left,
-          "wound up " + say(*wound, "N.m", "N.m") + ", rubbing " + say(rubs, "N.m", "N.m") +
-              "; friction, gravity and drag take " + say(others, "N.m", "N.m") +
-              " of the motor's; cables can be several times as stiff in the cold"};
+          words("wound up %1, rubbing %2; friction, gravity and drag take %3 of the motor's; "
+                "cables can be several times as stiff in the cold",
+                say(*wound, "N.m", "N.m"), say(rubs, "N.m", "N.m"), say(others, "N.m", "N.m"))};
 }
 
 constexpr Lever kLevers[] = {{"<axis>.cable.free_length", Way::up, 20},

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/analysis/say.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -50,7 +51,7 @@ Finding find(const Check& check, Context& context, Axis axis) {
   Finding finding;
   finding.id = for_axis(check.id, axis);
   if (check.id.starts_with("<axis>")) finding.axis = axis;
-  finding.what = check.what;
+  finding.what = words(check.what);
   finding.part = for_axis(check.part, axis);
   finding.si_unit = check.si_unit;
   finding.unit = check.unit;
@@ -59,12 +60,13 @@ Finding find(const Check& check, Context& context, Axis axis) {
     return finding;
   }
   Compared compared = check.compare(context, axis);
-  if (compared.capacity && std::isinf(*compared.capacity)) compared = moot("no limit is stated");
+  if (compared.capacity && std::isinf(*compared.capacity))
+    compared = moot(words("no limit is stated"));
   finding.verdict = verdict_of(compared);
   finding.margin = margin_of(compared);
   finding.demand = compared.demand;
   finding.capacity = compared.capacity;
-  finding.because = std::move(compared.because);
+  finding.because = words(compared.because);
   return finding;
 }
 

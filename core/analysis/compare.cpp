@@ -4,6 +4,7 @@
 
 #include "core/analysis/context.h"
 #include "core/files/spelling.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -58,7 +59,7 @@ void mark_best(CompareRow& row, Better better) {
 std::string axis_label(std::string_view id, std::string_view label) {
   const bool is_pan = id.starts_with("pan."), is_tilt = id.starts_with("tilt.");
   if (!is_pan && !is_tilt) return std::string(label);
-  return (is_pan ? "Pan: " : "Tilt: ") + with_small_first_letter(label);
+  return (is_pan ? words("Pan: ") : words("Tilt: ")) + in_sentence(label);
 }
 
 /// Empty where no design has the figure.
@@ -123,13 +124,14 @@ bool is_compared(const Finding& finding) { return finding.id != "gearboxes.swap"
 
 std::string title_of(const Finding& finding) {
   if (!finding.axis) return finding.what;
-  return (*finding.axis == Axis::pan ? "Pan: " : "Tilt: ") + with_small_first_letter(finding.what);
+  return (*finding.axis == Axis::pan ? words("Pan: ") : words("Tilt: ")) +
+         in_sentence(finding.what);
 }
 
 CompareRow count_row(const Designs& designs, Verdict verdict) {
   CompareRow row;
   row.id = std::string("findings.") + name_of(verdict);
-  row.label = std::string("Findings: ") + name_of(verdict);
+  row.label = words("Findings: %1", name_of(verdict));
   row.si_unit = row.unit = "1";
   for (const Analysis* design : designs) {
     CompareCell& cell = row.cells.emplace_back();
@@ -149,7 +151,7 @@ CompareRow count_row(const Designs& designs, Verdict verdict) {
 CompareRow worst_margin_row(const Designs& designs) {
   CompareRow row;
   row.id = "findings.worst_margin";
-  row.label = "Worst margin";
+  row.label = words("Worst margin");
   row.si_unit = "1";
   row.unit = "%";
   for (const Analysis* design : designs) {
@@ -188,7 +190,7 @@ std::optional<CompareRow> verdict_row(const Designs& designs, const Finding& lik
     CompareCell& cell = row.cells.emplace_back();
     const Finding* finding = design == nullptr ? nullptr : find(*design, like);
     cell.word = design == nullptr    ? kNotYet
-                : finding == nullptr ? "not asked"
+                : finding == nullptr ? words("not asked")
                                      : name_of(finding->verdict);
     if (finding != nullptr) cell.value = finding->margin;
     if (design == nullptr) continue;
@@ -230,13 +232,13 @@ std::string_view unit_of_difference(std::string_view unit) { return unit == "deg
 
 std::string shown_name(const Rig& rig, std::size_t variant) {
   const std::string& name = rig.variants[variant].name;
-  return name.empty() ? "variant " + std::to_string(variant + 1) : name;
+  return name.empty() ? words("variant %1", std::to_string(variant + 1)) : name;
 }
 
 Comparison compare(const Rig& rig, const Analysis& present,
                    std::span<const Analysis* const> variants, const CompareOptions& options) {
   Comparison comparison;
-  comparison.names = {"present design"};
+  comparison.names = {words("present design")};
   Designs designs{&present};
   std::vector<const Rig*> rigs{&rig};
   for (std::size_t i = 0; i < rig.variants.size(); ++i) {

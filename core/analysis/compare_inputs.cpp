@@ -6,6 +6,7 @@
 #include "core/analysis/compare.h"
 #include "core/analysis/input_names.h"
 #include "core/rig/fields.h"
+#include "core/words/words.h"
 
 /// Which inputs of several designs differ.
 namespace gazewright {
@@ -42,7 +43,8 @@ class Gatherer {
     const std::string id = input.id, label = input.label;
     inputs.push_back(std::move(input));
     if (ref.quantity->spread_si == 0) return;
-    Input spread{id + "/spread", label + ", spread", ref.info->si_unit, ref.info->unit, {}, {}};
+    Input spread{
+        id + "/spread", words("%1, spread", label), ref.info->si_unit, ref.info->unit, {}, {}};
     if (spread.unit == "degC") spread.unit = "K";
     spread.cell.value = ref.quantity->spread_si;
     const std::string& written = ref.quantity->spread_written;  // percents follow the value
@@ -103,7 +105,8 @@ void add_structure(Gatherer& gatherer, const Rig& rig) {
   for (const PathPoint& point : rig.tracking.path)
     path += digits(point.time_s.value()) + ' ' + digits(point.pan_rad.value()) + ' ' +
             digits(point.tilt_rad.value()) + '\n';
-  gatherer.add_words("tracking.path", "Path", std::to_string(rig.tracking.path.size()) + " points");
+  gatherer.add_words("tracking.path", "Path",
+                     words("%1 points", std::to_string(rig.tracking.path.size())));
   gatherer.inputs.back().in_force = path;
 }
 
@@ -133,10 +136,10 @@ struct Rows {
     const auto [at, is_new] = place.emplace(input.id, rows.size());
     if (is_new) {
       CompareCell empty;
-      empty.word = input.id.ends_with("/spread") ? "none stated" : "not there";
+      empty.word = input.id.ends_with("/spread") ? words("none stated") : words("not there");
       rows.push_back({input.id, std::move(input.label), input.si_unit, input.unit,
                       std::vector<CompareCell>(designs, empty)});
-      in_force.emplace_back(designs, "not there");
+      in_force.emplace_back(designs, words("not there"));
     }
     rows[at->second].cells[design] = std::move(input.cell);
     in_force[at->second][design] = std::move(input.in_force);

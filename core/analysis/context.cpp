@@ -12,6 +12,7 @@
 #include "core/motion/slowing.h"
 #include "core/rig/fields.h"
 #include "core/travel/soft_limits.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -263,7 +264,7 @@ std::vector<std::string> Context::load_missing(Axis axis) {
   }
   // A point on the axis: nothing could be divided by its inertia.
   if (names.empty() && !(model(axis).load.inertia_kgm2 > kLeastInertia_kgm2))
-    names.emplace_back("a size or a place off the axis for what turns (its inertia is 0)");
+    names.emplace_back(words("a size or a place off the axis for what turns (its inertia is 0)"));
   return names;
 }
 

@@ -13,6 +13,7 @@
 #include "core/files/spelling.h"
 #include "core/rig/fields.h"
 #include "core/units/units.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -164,8 +165,8 @@ std::optional<Remedy> counterweight_remedy(Context& context, Axis axis) {
   const auto body = counterweight_of(context.rig(), context.bodies(), axis);
   if (!body) return std::nullopt;
   const double arm = context.rig().axis(axis).balance.counterweight_arm_m.value();
-  return Remedy{"a counterweight of " + say(body->mass_kg.value(), "kg", "g") + " at " +
-                    say(arm, "m", "mm") + " opposite to the centre of mass",
+  return Remedy{words("a counterweight of %1 at %2 opposite to the centre of mass",
+                      say(body->mass_kg.value(), "kg", "g"), say(arm, "m", "mm")),
                 counterweight_path(axis), body->mass_kg.value()};
 }
 

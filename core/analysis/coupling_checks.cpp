@@ -3,6 +3,7 @@
 #include "core/analysis/checks.h"
 #include "core/analysis/inputs.h"
 #include "core/analysis/say.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -20,15 +21,15 @@ constexpr Lever kLevers[] = {{"<axis>.loop.speed_gain", Way::up, 6},
 Compared hold_still(Context& c, Axis a) {
   const Coupling::Held& held = c.coupling()->holding(a);  // not asked in a quick analysis
   if (held.trace.ran_away)
-    return {std::nullopt, c.band_rad(), "runs away: a loop is unstable",
+    return {std::nullopt, c.band_rad(), words("runs away: a loop is unstable"),
             Compared::Outcome::impossible};
-  if (held.largest_rad < kRounding_rad) return moot("nothing ties it to the other axis");
+  if (held.largest_rad < kRounding_rad) return moot(words("nothing ties it to the other axis"));
   const Axis other = a == Axis::pan ? Axis::tilt : Axis::pan;
   return {held.largest_rad, c.band_rad(),
-          std::string(name_of(other)) + "'s move pushes it off by " +
-              say(held.largest_rad, "rad", "deg") + " (" +
-              say(held.largest_rad * c.pixels_per_radian(), "1", "1") + " px) at " +
-              say(held.largest_at_s, "s", "ms")};
+          words("%1's move pushes it off by %2 (%3 px) at %4", name_of(other),
+                say(held.largest_rad, "rad", "deg"),
+                say(held.largest_rad * c.pixels_per_radian(), "1", "1"),
+                say(held.largest_at_s, "s", "ms"))};
 }
 
 Compared hold_still_trial(Context& c, Axis a) {

@@ -2,6 +2,7 @@
 #include "core/analysis/inputs.h"
 #include "core/analysis/left_out.h"
 #include "core/analysis/say.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -14,7 +15,7 @@ Answer disturbance(Context& c, Axis a, double scale) {
   const Coupling* coupling = c.coupling();
   if (coupling == nullptr) return left_out_of_drag();
   const Coupling::Held& held = coupling->holding(a);
-  if (held.trace.ran_away) return Answer::none("runs away: a loop is unstable");
+  if (held.trace.ran_away) return Answer::none(words("runs away: a loop is unstable"));
   return held.largest_rad * scale;
 }
 
@@ -22,14 +23,14 @@ Answer settle_time(Context& c, Axis) {
   const Coupling* coupling = c.coupling();
   if (coupling == nullptr) return left_out_of_drag();
   if (coupling->settle_time_s) return *coupling->settle_time_s;
-  if (coupling->both.ran_away) return Answer::none("runs away: a loop is unstable");
+  if (coupling->both.ran_away) return Answer::none(words("runs away: a loop is unstable"));
   std::string who;
   for (const Axis axis : kAxes) {
     if (coupling->figures[static_cast<std::size_t>(axis)].settle_time_s) continue;
-    who += (who.empty() ? "" : " and ") + std::string(name_of(axis));
+    who += (who.empty() ? "" : words(" and ")) + std::string(name_of(axis));
   }
-  return Answer::none(who + " not settled after " +
-                      say(coupling->both.of(Axis::pan).time_s.back(), "s", "s"));
+  return Answer::none(words("%1 not settled after %2", who,
+                            say(coupling->both.of(Axis::pan).time_s.back(), "s", "s")));
 }
 
 Answer peak_bus_current(Context& c, Axis) {

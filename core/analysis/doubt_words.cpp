@@ -6,6 +6,7 @@
 #include "core/analysis/compare.h"
 #include "core/analysis/say.h"
 #include "core/files/spelling.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -17,24 +18,24 @@ constexpr double kAllOfIt = 0.999;
 std::string say_change(double change_si, const FigureInfo& info) {
   const std::string_view unit = unit_of_difference(info.unit);
   std::string text = say(change_si, unit == info.unit ? info.si_unit : unit, unit);
-  if (unit == "%") text.replace(text.size() - 1, 1, "points");
+  if (unit == "%") text.replace(text.size() - 1, 1, words("points"));
   return text;
 }
 
 /// "tilt's settle time", "the moving mass".
 std::string figure_phrase(const DoubtedFigure& figure, const FigureInfo& info) {
-  std::string label = with_small_first_letter(info.label);
+  std::string label = in_sentence(info.label);
   if (label.starts_with("the ")) label.erase(0, 4);
   for (const Axis axis : kAxes)
     if (figure.id.starts_with(std::string(name_of(axis)) + '.'))
-      return std::string(name_of(axis)) + "'s " + label;
-  return "the " + label;
+      return words("%1's %2", name_of(axis), label);
+  return words("the %1", label);
 }
 
 std::string measuring(const std::string& unknown) {
-  constexpr std::string_view kMass = "the mass of ";
-  return unknown.starts_with(kMass) ? "weighing " + unknown.substr(kMass.size())
-                                    : "measuring " + unknown;
+  const std::string mass = words("the mass of %1", "");
+  return unknown.starts_with(mass) ? words("weighing %1", unknown.substr(mass.size()))
+                                   : words("measuring %1", unknown);
 }
 
 }  // namespace
@@ -43,17 +44,17 @@ std::string say_worth(const std::string& unknown, const DoubtedFigure& figure, c
                       const FigureInfo& info) {
   const std::string phrase = figure_phrase(figure, info);
   if (!shift.low || !shift.high) {
-    const std::string where = !shift.low && !shift.high ? "at either end"
-                              : shift.low               ? "at the upper end"
-                                                        : "at the lower end";
-    return measuring(unknown) + " would tell whether " + phrase + " holds: " + where +
-           " of its range there is none (" + shift.because + ")";
+    const std::string where = !shift.low && !shift.high ? words("at either end")
+                              : shift.low               ? words("at the upper end")
+                                                        : words("at the lower end");
+    return words("%1 would tell whether %2 holds: %3 of its range there is none (%4)",
+                 measuring(unknown), phrase, where, shift.because);
   }
   const double left = figure.uncertainty_si * std::sqrt(std::max(0.0, 1 - shift.share));
   const bool is_all = shift.share > kAllOfIt;
-  return measuring(unknown) + " would take " +
-         (is_all ? "all" : say_change(figure.uncertainty_si - left, info)) + " of the ±" +
-         say_change(figure.uncertainty_si, info) + " off " + phrase;
+  return words("%1 would take %2 of the ±%3 off %4", measuring(unknown),
+               is_all ? words("all") : say_change(figure.uncertainty_si - left, info),
+               say_change(figure.uncertainty_si, info), phrase);
 }
 
 }  // namespace gazewright

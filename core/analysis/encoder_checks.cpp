@@ -1,6 +1,7 @@
 #include "core/analysis/checks.h"
 #include "core/analysis/magnet_values.h"
 #include "core/analysis/say.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -13,8 +14,8 @@ constexpr auto kError =
                                              "<axis>.encoder.magnet_tilt", "<axis>.encoder.error"});
 
 std::string at_gap(Context& c, Axis a) {
-  return "on the magnet's axis, " + say(c.rig().axis(a).encoder.magnet_gap_m.value(), "m", "mm") +
-         " off its face";
+  return words("on the magnet's axis, %1 off its face",
+               say(c.rig().axis(a).encoder.magnet_gap_m.value(), "m", "mm"));
 }
 
 Compared field_least(Context& c, Axis a) {
@@ -31,9 +32,11 @@ Compared error(Context& c, Axis a) {
   const double stated = c.rig().axis(a).encoder.error_rad.value();
   const auto error = magnet_error_rad(c, a);
   if (!error)
-    return {std::nullopt, stated, "the sensor is more than half the magnet's radius off its axis",
+    return {std::nullopt, stated,
+            words("the sensor is more than half the magnet's radius off its axis"),
             Compared::Outcome::impossible};
-  return {*error, stated, "what offset and tilt bend the reading by, against the encoder's error"};
+  return {*error, stated,
+          words("what offset and tilt bend the reading by, against the encoder's error")};
 }
 
 constexpr Lever kLeastLevers[] = {{"<axis>.encoder.magnet_gap", Way::down, 10},

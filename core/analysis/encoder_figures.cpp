@@ -1,5 +1,6 @@
 #include "core/analysis/figures.h"
 #include "core/analysis/magnet_values.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -9,7 +10,8 @@ constexpr std::array<InputPath, 2> kRim{"<axis>.encoder.magnet_offset",
                                         "<axis>.encoder.magnet_diameter"};
 
 Answer magnet_error(Context& c, Axis a) {
-  return {magnet_error_rad(c, a), "the sensor is more than half the magnet's radius off its axis"};
+  return {magnet_error_rad(c, a),
+          words("the sensor is more than half the magnet's radius off its axis")};
 }
 
 Answer eccentricity(Context& c, Axis a) {

@@ -7,6 +7,7 @@
 #include "core/analysis/context.h"
 #include "core/analysis/fields_in_use.h"
 #include "core/analysis/inputs.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -37,7 +38,9 @@ void open_up(std::string_view input, Axis axis, const Rig& rig, std::vector<std:
   add_once(paths, std::move(path));
 }
 
-std::string body_name(const Body& body) { return body.name.empty() ? "unnamed body" : body.name; }
+std::string body_name(const Body& body) {
+  return body.name.empty() ? words("unnamed body") : body.name;
+}
 
 void add_bodies(const std::string& path, const std::vector<Body>& bodies, bool are_none,
                 std::vector<InputUse>& uses) {
@@ -51,12 +54,13 @@ void add_bodies(const std::string& path, const std::vector<Body>& bodies, bool a
     uses.push_back(std::move(use));
   }
   if (!bodies.empty()) return;
-  uses.push_back({path,
-                  path == "on_tilt" ? "bodies that turn with tilt" : "bodies that turn with pan",
-                  nullptr,
-                  {},
-                  are_none ? "none" : "",
-                  !are_none});
+  uses.push_back(
+      {path,
+       path == "on_tilt" ? words("bodies that turn with tilt") : words("bodies that turn with pan"),
+       nullptr,
+       {},
+       are_none ? "none" : "",
+       !are_none});
 }
 
 /// Lists that may be left out.
@@ -219,7 +223,8 @@ std::vector<const Figure*> figures_without(const Analysis& analysis, std::string
 }
 
 std::vector<MissingEntry> missing_entries(const Analysis& analysis) {
-  constexpr std::string_view kNeeds = "needs ", kComma = ", ";
+  const std::string needs = words("needs %1", "");
+  constexpr std::string_view kComma = ", ";
   std::vector<MissingEntry> entries;
   const auto count = [&](std::string_view path) {
     if (path.find(' ') != std::string_view::npos) return;  // a sentence, no path
@@ -232,8 +237,8 @@ std::vector<MissingEntry> missing_entries(const Analysis& analysis) {
   };
   for (const Figure& figure : analysis.figures) {
     std::string_view because = figure.because;
-    if (figure.value || figure.is_aside || !because.starts_with(kNeeds)) continue;
-    because.remove_prefix(kNeeds.size());
+    if (figure.value || figure.is_aside || !because.starts_with(needs)) continue;
+    because.remove_prefix(needs.size());
     for (auto comma = because.find(kComma); comma != std::string_view::npos;
          comma = because.find(kComma)) {
       count(because.substr(0, comma));

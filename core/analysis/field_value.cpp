@@ -6,6 +6,7 @@
 #include "core/analysis/say.h"
 #include "core/files/spelling.h"
 #include "core/units/units.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 
@@ -20,7 +21,7 @@ double rounded_value(const FieldInfo& info, double value_si, bool up, int digits
 std::string say_field(const std::string& path, const FieldInfo& info, double value_si) {
   std::string name = path.substr(0, path.rfind('.') + 1);
   std::replace(name.begin(), name.end(), '.', ' ');
-  return name + with_small_first_letter(info.label) + " " + say(value_si, info.si_unit, info.unit);
+  return name + in_sentence(info.label) + " " + say(value_si, info.si_unit, info.unit);
 }
 
 }  // namespace gazewright

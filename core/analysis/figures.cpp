@@ -5,6 +5,7 @@
 
 #include "core/analysis/say.h"
 #include "core/rig/fields.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -39,10 +40,10 @@ Figure compute(const FigureRow& row, Context& context, Axis axis) {
   }
   Answer answer = row.compute(context, axis);
   if (answer.value && !std::isfinite(*answer.value)) {
-    answer = Answer::none("has no finite value with these inputs");
+    answer = Answer::none(words("has no finite value with these inputs"));
   }
   figure.value = answer.value;
-  figure.because = std::move(answer.because);
+  figure.because = words(answer.because);
   figure.is_aside = answer.is_aside;
   return figure;
 }
@@ -77,22 +78,23 @@ std::string why_never_settles(Context& context, Axis axis) {
   const Trace& trace = context.step(axis).trace;
   const double move = context.move_rad(axis);
   if (peak_acceleration_radps2(model) <= 0) {
-    return "cannot move: " + say(stall_torque_Nm(model), "N.m", "N.m") +
-           " at the output is not more than friction and gravity";
+    return words("cannot move: %1 at the output is not more than friction and gravity",
+                 say(stall_torque_Nm(model), "N.m", "N.m"));
   }
   const auto& angle = trace.angle_rad;
-  if (angle.empty()) return "there is no step to look at";
+  if (angle.empty()) return words("there is no step to look at");
   const auto tail = angle.begin() + static_cast<std::ptrdiff_t>(angle.size() * 8 / 10);
   const auto [least, most] = std::minmax_element(tail, angle.end());
   const std::string end = say(trace.time_s.back(), "s", "s");
-  if (std::abs(angle.back()) > 100 * std::abs(move)) return "runs away: the loop is unstable";
+  if (std::abs(angle.back()) > 100 * std::abs(move))
+    return words("runs away: the loop is unstable");
   if (*most - *least > 2 * context.band_rad()) {
-    return "still swings by ±" + say((*most - *least) / 2, "rad", "deg") + " after " + end;
+    return words("still swings by ±%1 after %2", say((*most - *least) / 2, "rad", "deg"), end);
   }
   const double off_rad = std::abs(angle.back() - move);
   const bool in_the_gap = off_rad <= 1.05 * model.gear.backlash_rad;
-  return "still " + say(off_rad, "rad", "deg") + " from the target after " + end +
-         (in_the_gap ? ": it rests in the gap of the gearbox" : "");
+  return words("still %1 from the target after %2%3", say(off_rad, "rad", "deg"), end,
+               in_the_gap ? words(": it rests in the gap of the gearbox") : "");
 }
 
 }  // namespace gazewright

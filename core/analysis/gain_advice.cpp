@@ -6,6 +6,7 @@
 #include "core/analysis/context.h"
 #include "core/analysis/inputs.h"
 #include "core/analysis/say.h"
+#include "core/words/words.h"
 
 // Method: resources/handbook/loops.md.
 namespace gazewright {
@@ -23,13 +24,13 @@ std::string integral_gain(double value) { return say(value, "N.m/rad", "N.m/rad"
 /// The lag that costs the most phase, and what would shorten it.
 std::string largest_lag(const SmallLags& lags) {
   if (lags.estimator_s >= lags.sampling_s && lags.estimator_s >= lags.current_s)
-    return "the speed estimator's, " + say(lags.estimator_s, "s", "ms") + " of " +
-           say(lags.sum_s(), "s", "ms");
+    return words("the speed estimator's, %1 of %2", say(lags.estimator_s, "s", "ms"),
+                 say(lags.sum_s(), "s", "ms"));
   if (lags.sampling_s >= lags.current_s)
-    return "that of sampling and computing, " + say(lags.sampling_s, "s", "ms") + " of " +
-           say(lags.sum_s(), "s", "ms");
-  return "the current loop's, " + say(lags.current_s, "s", "ms") + " of " +
-         say(lags.sum_s(), "s", "ms");
+    return words("that of sampling and computing, %1 of %2", say(lags.sampling_s, "s", "ms"),
+                 say(lags.sum_s(), "s", "ms"));
+  return words("the current loop's, %1 of %2", say(lags.current_s, "s", "ms"),
+               say(lags.sum_s(), "s", "ms"));
 }
 
 double inertia_ratio(const AxisModel& model) {
@@ -38,18 +39,18 @@ double inertia_ratio(const AxisModel& model) {
 
 std::string limit_in_words(const Tuning& tuning) {
   const std::string at =
-      tuning.limit_at_radps > 0 ? ", at " + hertz(tuning.limit_at_radps) : std::string();
+      tuning.limit_at_radps > 0 ? words(", at %1", hertz(tuning.limit_at_radps)) : std::string();
   switch (tuning.limited_by) {
     case Ceiling::wanted:
-      return "the wanted bandwidth";
+      return words("the wanted bandwidth");
     case Ceiling::resonance:
-      return "the resonance" + at;
+      return words("the resonance%1", at);
     case Ceiling::lags:
-      return "the lags of the loop" + at;
+      return words("the lags of the loop%1", at);
     case Ceiling::gap:
-      return "the gap of the gearbox" + at;
+      return words("the gap of the gearbox%1", at);
     case Ceiling::ripple:
-      return "the steps of the encoder";
+      return words("the steps of the encoder");
   }
   return {};
 }
@@ -57,72 +58,78 @@ std::string limit_in_words(const Tuning& tuning) {
 std::string why_not_higher(const AxisModel& model, const Tuning& tuning) {
   switch (tuning.limited_by) {
     case Ceiling::wanted:
-      return "Higher gains would hold too: the wanted bandwidth sets them.";
+      return words("Higher gains would hold too: the wanted bandwidth sets them.");
     case Ceiling::resonance:
-      return "Higher, load and motor would ring against each other: antiresonance " +
-             hertz(antiresonance_radps(model)) + ", resonance " + hertz(resonance_radps(model)) +
-             ", the limit is met at " + hertz(tuning.limit_at_radps) +
-             ". A stiffer gearbox moves it up.";
+      return words(
+          "Higher, load and motor would ring against each other: antiresonance %1, resonance %2, "
+          "the limit is met at %3. A stiffer gearbox moves it up.",
+          hertz(antiresonance_radps(model)), hertz(resonance_radps(model)),
+          hertz(tuning.limit_at_radps));
     case Ceiling::lags:
-      return "Higher, the lags would use up the margin at " + hertz(tuning.limit_at_radps) +
-             ". The largest is " + largest_lag(small_lags(model.control)) + ".";
+      return words("Higher, the lags would use up the margin at %1. The largest is %2.",
+                   hertz(tuning.limit_at_radps), largest_lag(small_lags(model.control)));
     case Ceiling::gap:
       if (tuning.swings_in_gap)
-        return "Even so it keeps swinging in the gap of the gearbox: less backlash, or the encoder "
-               "at the motor.";
+        return words(
+            "Even so it keeps swinging in the gap of the gearbox: less backlash, or the encoder at "
+            "the motor.");
       if (tuning.limit_at_radps > 0)
-        return "Higher, it would buzz in the gap of the gearbox: there the motor turns alone and "
-               "its loop is " +
-               say(1 + inertia_ratio(model), "1", "1") + " times as quick.";
-      return "Higher, it would keep swinging in the gap of the gearbox.";
+        return words(
+            "Higher, it would buzz in the gap of the gearbox: there the motor turns alone and its "
+            "loop is %1 times as quick.",
+            say(1 + inertia_ratio(model), "1", "1"));
+      return words("Higher, it would keep swinging in the gap of the gearbox.");
     case Ceiling::ripple:
-      return "Higher, every count of the encoder would be felt. More bits, or a lower bandwidth of "
-             "the speed estimator, raise the limit.";
+      return words(
+          "Higher, every count of the encoder would be felt. More bits, or a lower bandwidth of "
+          "the speed estimator, raise the limit.");
   }
   return {};
 }
 
 std::string speed_sentence(const Tuning& tuning, const LoopStudy& study,
                            const std::optional<double>& wanted_radps) {
-  std::string text = "Speed gain " + speed_gain(tuning.gains.speed_gain_Nmsprad) +
-                     ": the speed loop crosses at " + hertz(tuning.crossover_radps);
+  std::string text =
+      words("Speed gain %1: the speed loop crosses at %2",
+            speed_gain(tuning.gains.speed_gain_Nmsprad), hertz(tuning.crossover_radps));
   if (wanted_radps && tuning.limited_by != Ceiling::wanted)
-    text += " (" + hertz(*wanted_radps) + " is wanted and not sound)";
+    text += words(" (%1 is wanted and not sound)", hertz(*wanted_radps));
   if (study.speed.phase_margin_rad)
-    text += " and keeps " + say(*study.speed.phase_margin_rad, "rad", "deg");
+    text += words(" and keeps %1", say(*study.speed.phase_margin_rad, "rad", "deg"));
   if (study.speed.gain_margin)
-    text += " and a factor of " + say(*study.speed.gain_margin, "1", "1");
+    text += words(" and a factor of %1", say(*study.speed.gain_margin, "1", "1"));
   return text + ".";
 }
 
 std::string integral_sentence(const Tuning& tuning) {
   const double gain = tuning.gains.speed_integral_gain_Nmprad;
-  return "Speed integral gain " + integral_gain(gain) +
-         (gain > 0 ? ": it takes over below a quarter of that crossover."
-                   : ": with any, the axis would hunt in the gap of the gearbox.");
+  return words("Speed integral gain %1%2", integral_gain(gain),
+               gain > 0 ? words(": it takes over below a quarter of that crossover.")
+                        : words(": with any, the axis would hunt in the gap of the gearbox."));
 }
 
 std::string position_sentence(const Tuning& tuning, const LoopStudy& study) {
-  std::string text =
-      "Position gain " + say(tuning.gains.position_gain_1ps, "1/s", "1/s") + ": the angle follows";
-  if (study.bandwidth_radps) text += " up to " + hertz(*study.bandwidth_radps);
+  std::string text = words("Position gain %1: the angle follows",
+                           say(tuning.gains.position_gain_1ps, "1/s", "1/s"));
+  if (study.bandwidth_radps) text += words(" up to %1", hertz(*study.bandwidth_radps));
   if (study.position.phase_margin_rad)
-    text += ", " + say(*study.position.phase_margin_rad, "rad", "deg") + " left";
-  return text + ", without a peak to speak of.";
+    text += words(", %1 left", say(*study.position.phase_margin_rad, "rad", "deg"));
+  return words("%1, without a peak to speak of.", text);
 }
 
 std::string textbook_sentence(const AxisModel& model, double crossover_radps) {
   const double inertia = model.load.inertia_kgm2 + model.reflected_inertia_kgm2();
   const PiGains optimum = symmetrical_optimum(inertia, small_lags(model.control).sum_s(), 2);
-  return "For comparison: without gap and resonance the symmetrical optimum would be " +
-         speed_gain(optimum.gain_Nmsprad) + " and " + integral_gain(optimum.integral_gain_Nmprad) +
-         ", the modulus optimum of the position loop " +
-         say(modulus_optimum_1ps(1 / crossover_radps), "1/s", "1/s") + ".";
+  return words(
+      "For comparison: without gap and resonance the symmetrical optimum would be %1 and %2, the "
+      "modulus optimum of the position loop %3.",
+      speed_gain(optimum.gain_Nmsprad), integral_gain(optimum.integral_gain_Nmprad),
+      say(modulus_optimum_1ps(1 / crossover_radps), "1/s", "1/s"));
 }
 
 std::string ripple_sentence(const AxisModel& model, const Tuning& tuning) {
-  return "One count of the encoder asks for " + torque(tuning.ripple_Nm) + ", " +
-         say(tuning.ripple_Nm / stall_torque_Nm(model), "1", "%") + " of the stall torque.";
+  return words("One count of the encoder asks for %1, %2 of the stall torque.",
+               torque(tuning.ripple_Nm), say(tuning.ripple_Nm / stall_torque_Nm(model), "1", "%"));
 }
 
 std::vector<FieldValue> field_values(const LoopGains& gains, Axis axis) {
@@ -137,7 +144,7 @@ std::vector<FieldValue> field_values(const LoopGains& gains, Axis axis) {
 GainAdvice gain_advice(Context& c, Axis a) {
   GainAdvice advice;
   if (const auto missing = c.missing(kAdvice, a); !missing.empty()) {
-    advice.sentences.push_back("Gains cannot be advised: " + say_needs(missing) + ".");
+    advice.sentences.push_back(words("Gains cannot be advised: %1.", say_needs(missing)));
     return advice;
   }
   const AxisModel& model = c.model(a);
@@ -149,9 +156,9 @@ GainAdvice gain_advice(Context& c, Axis a) {
   advice.tuning = tuned(model, c.loop_points(a), goal);
   if (!advice.tuning) {
     advice.sentences.push_back(
-        "No gains hold " + say(goal.margin_rad, "rad", "deg") + ": the resonance at " +
-        hertz(resonance_radps(model)) +
-        " is hardly damped. More damping in the gearbox, or the encoder at the motor.");
+        words("No gains hold %1: the resonance at %2 is hardly damped. More damping in the "
+              "gearbox, or the encoder at the motor.",
+              say(goal.margin_rad, "rad", "deg"), hertz(resonance_radps(model))));
     return advice;
   }
   const Tuning& tuning = *advice.tuning;
@@ -163,8 +170,8 @@ GainAdvice gain_advice(Context& c, Axis a) {
                       integral_sentence(tuning),
                       position_sentence(tuning, study),
                       ripple_sentence(model, tuning),
-                      "The load has " + say(inertia_ratio(model), "1", "1") +
-                          " times the inertia of the motor as seen at the output.",
+                      words("The load has %1 times the inertia of the motor as seen at the output.",
+                            say(inertia_ratio(model), "1", "1")),
                       textbook_sentence(model, tuning.crossover_radps)};
   return advice;
 }
@@ -172,9 +179,9 @@ GainAdvice gain_advice(Context& c, Axis a) {
 std::string gains_in_words(const GainAdvice& advice, Axis axis) {
   if (!advice.tuning) return {};
   const LoopGains& gains = advice.tuning->gains;
-  return std::string(name_of(axis)) + " gains " + say(gains.position_gain_1ps, "1/s", "1/s") +
-         ", " + speed_gain(gains.speed_gain_Nmsprad) + " and " +
-         integral_gain(gains.speed_integral_gain_Nmprad);
+  return words("%1 gains %2, %3 and %4", name_of(axis), say(gains.position_gain_1ps, "1/s", "1/s"),
+               speed_gain(gains.speed_gain_Nmsprad),
+               integral_gain(gains.speed_integral_gain_Nmprad));
 }
 
 }  // namespace gazewright

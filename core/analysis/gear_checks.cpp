@@ -4,6 +4,7 @@
 #include "core/analysis/checks.h"
 #include "core/analysis/inputs.h"
 #include "core/analysis/say.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -19,8 +20,8 @@ Compared peak_torque(Context& c, Axis a) {
   const double peak = uncapped.gear.peak_torque_Nm;
   uncapped.gear.peak_torque_Nm = kInfinity;
   return {stall_torque_Nm(uncapped), peak,
-          "motor at its current limit, standing still; the figures assume the drive is held below "
-          "the gearbox's peak"};
+          words("motor at its current limit, standing still; the figures assume the drive is held "
+                "below the gearbox's peak")};
 }
 
 Compared input_speed(Context& c, Axis a) {
@@ -30,18 +31,18 @@ Compared input_speed(Context& c, Axis a) {
   const double commanded =
       std::min(model.control.speed_limit_radps, model.drive_speed_limit_radps) * model.gear.ratio;
   return {std::min(free_speed, commanded), model.gear.input_speed_limit_radps,
-          "the fastest that bus voltage and speed limits let the motor turn"};
+          words("the fastest that bus voltage and speed limits let the motor turn")};
 }
 
 Compared gap(Context& c, Axis a) {
   return {c.model(a).gear.backlash_rad / 2 * c.pixels_per_radian(),
           c.rig().task.settle_band_px.value(),
-          "the load rests anywhere in the gap; the band is ± as wide"};
+          words("the load rests anywhere in the gap; the band is ± as wide")};
 }
 
 Compared encoder_count(Context& c, Axis a) {
   return {count_rad(c.model(a)) * c.pixels_per_radian(), c.rig().task.settle_band_px.value(),
-          "one encoder count seen in the picture"};
+          words("one encoder count seen in the picture")};
 }
 
 constexpr Lever kPeakLevers[] = {{"<axis>.drive.current_limit", Way::down, 20},

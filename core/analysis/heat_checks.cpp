@@ -8,6 +8,7 @@
 #include "core/data/materials.h"
 #include "core/heat/limits.h"
 #include "core/rig/fields.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -39,8 +40,9 @@ Compared rises(Context& c, Axis a, double at_K, double limit_K, std::string beca
 }
 Compared runaway(std::string what) {
   return {std::nullopt, std::nullopt,
-          "thermal runaway " + std::move(what) +
-              ": the copper's loss outgrows the cooling, there is no steady temperature",
+          words("thermal runaway %1: the copper's loss outgrows the cooling, there is no steady "
+                "temperature",
+                std::move(what)),
           Outcome::impossible};
 }
 
@@ -51,22 +53,23 @@ Compared by_duty(Context& c, Axis a, Compare compare) {
   const DutyHeat& duty = duty_heat(c, a);
   if (!duty.because.empty()) {
     const Outcome outcome =
-        duty.because.starts_with("needs") ? Outcome::by_numbers : Outcome::impossible;
+        begins_as("needs %1", duty.because) ? Outcome::by_numbers : Outcome::impossible;
     return {{}, {}, duty.because, outcome};
   }
   const auto& at = duty_temperatures(c, a);
-  return at ? compare(duty, at->hottest) : runaway("over the duty");
+  return at ? compare(duty, at->hottest) : runaway(words("over the duty"));
 }
 
 Compared winding(Context& c, Axis a) {
   return by_duty(c, a, [&](const DutyHeat& duty, const Temperatures& hottest) {
     const double limit_K = c.rig().axis(a).motor.winding_limit_K.value();
-    std::string text = celsius(hottest.winding_K) + " at " + say(duty.rms_current_A, "A", "A") +
-                       " RMS over the duty, " + duty_type(duty) + ", air " +
-                       celsius(motor_thermal(c, a).air_K) + ", limit " + celsius(limit_K);
-    if (!duty.settles) text += "; a move never settles and counts to the end of its simulation";
+    std::string text = words("%1 at %2 RMS over the duty, %3, air %4, limit %5",
+                             celsius(hottest.winding_K), say(duty.rms_current_A, "A", "A"),
+                             duty_type(duty), celsius(motor_thermal(c, a).air_K), celsius(limit_K));
+    if (!duty.settles)
+      text += words("; a move never settles and counts to the end of its simulation");
     if (duty.estimated > 0)
-      text += "; " + std::to_string(duty.estimated) + " moves are scaled from the task's";
+      text += words("; %1 moves are scaled from the task's", std::to_string(duty.estimated));
     return rises(c, a, hottest.winding_K, limit_K, std::move(text));
   });
 }
@@ -75,24 +78,24 @@ Compared hold(Context& c, Axis a) {
   if (std::string why = why_no_thermal(c, a); !why.empty()) return {{}, {}, why};
   const HoldHeat& held = hold_heat(c, a);
   const double limit_K = c.rig().axis(a).motor.winding_limit_K.value();
-  std::string holding = "holding " + say(held.pull_Nm, "N.m", "N.m") + " with " +
-                        say(held.current_A, "A", "A") + " in one winding";
+  std::string holding = words("holding %1 with %2 in one winding", say(held.pull_Nm, "N.m", "N.m"),
+                              say(held.current_A, "A", "A"));
   if (!held.at) return runaway(holding);
   if (held.wanted_A > held.current_A)
-    holding += ", all that the current limit leaves of " + say(held.wanted_A, "A", "A");
+    holding += words(", all that the current limit leaves of %1", say(held.wanted_A, "A", "A"));
   return rises(c, a, held.at->winding_K, limit_K,
-               celsius(held.at->winding_K) + " " + holding + ", limit " + celsius(limit_K));
+               words("%1 %2, limit %3", celsius(held.at->winding_K), holding, celsius(limit_K)));
 }
 
 std::string material_word(const Motor& motor) {
-  return motor.mount_material.empty() ? "the bracket" : motor.mount_material;
+  return motor.mount_material.empty() ? words("the bracket") : motor.mount_material;
 }
 
 std::string why_no_mount_limit(const Rig& rig, const std::string& material) {
   std::string problem = material_problem(rig, material);
   if (problem.empty())
-    problem = "no softening temperature is entered for the material “" + material + "”";
-  return problem + "; or enter motor.mount_limit";
+    problem = words("no softening temperature is entered for the material “%1”", material);
+  return words("%1; or enter motor.mount_limit", problem);
 }
 
 Compared mount(Context& c, Axis a) {
@@ -101,19 +104,20 @@ Compared mount(Context& c, Axis a) {
   if (!limit_K) return {{}, {}, why_no_mount_limit(c.rig(), motor.mount_material)};
   return by_duty(c, a, [&](const DutyHeat&, const Temperatures& hottest) {
     double at_K = mount_K(c, a, hottest.housing_K);
-    std::string when = "over the duty";
+    std::string when = words("over the duty");
     if (c.missing(kHoldHeat, a).empty()) {
       const auto& held = hold_heat(c, a).at;
-      if (!held) return runaway("holding the worst angle");
+      if (!held) return runaway(words("holding the worst angle"));
       if (const double hold_K = mount_K(c, a, held->housing_K); hold_K > at_K) {
         at_K = hold_K;
-        when = "holding the worst angle";
+        when = words("holding the worst angle");
       }
     }
-    std::string text = celsius(at_K) + " at the motor " + when + ", " + material_word(motor) +
-                       " gives way at " + celsius(*limit_K);
+    std::string text = words("%1 at the motor %2, %3 gives way at %4", celsius(at_K), when,
+                             material_word(motor), celsius(*limit_K));
     if (!motor_thermal(c, a).has_two_nodes())
-      text += "; without winding_to_housing the bracket is taken to be as hot as the winding";
+      text +=
+          words("; without winding_to_housing the bracket is taken to be as hot as the winding");
     return rises(c, a, at_K, *limit_K, std::move(text));
   });
 }
@@ -121,17 +125,19 @@ Compared mount(Context& c, Axis a) {
 Compared magnets(Context& c, Axis a) {
   return by_duty(c, a, [&](const DutyHeat&, const Temperatures& hottest) {
     const double limit_K = c.rig().axis(a).motor.magnet_limit_K.value();
-    return rises(c, a, magnet_K(hottest), limit_K,
-                 celsius(magnet_K(hottest)) + ", between winding and housing, limit " +
-                     celsius(limit_K) + "; above it they lose strength for good");
+    return rises(
+        c, a, magnet_K(hottest), limit_K,
+        words("%1, between winding and housing, limit %2; above it they lose strength for good",
+              celsius(magnet_K(hottest)), celsius(limit_K)));
   });
 }
 
 Compared bearings(Context& c, Axis a) {
   return by_duty(c, a, [&](const DutyHeat&, const Temperatures& hottest) {
     const double limit_K = c.rig().axis(a).motor.bearing_limit_K.value();
-    return rises(c, a, hottest.housing_K, limit_K,
-                 celsius(hottest.housing_K) + ", as hot as the housing, limit " + celsius(limit_K));
+    return rises(
+        c, a, hottest.housing_K, limit_K,
+        words("%1, as hot as the housing, limit %2", celsius(hottest.housing_K), celsius(limit_K)));
   });
 }
 
@@ -141,8 +147,8 @@ Compared insulation(Context& c, Axis a) {
   const double class_K = insulation_limit_K(motor.insulation.value).value_or(kInfinity);
   const double limit_K = motor.winding_limit_K.value();
   return rises(c, a, limit_K, class_K,
-               "winding limit " + celsius(limit_K) + " against " + celsius(class_K) + " of class " +
-                   motor.insulation.value);
+               words("winding limit %1 against %2 of class %3", celsius(limit_K), celsius(class_K),
+                     motor.insulation.value));
 }
 bool has_both_limits(Context& c, Axis a) {
   const Motor& motor = c.rig().axis(a).motor;
@@ -154,22 +160,23 @@ bool has_both_limits(Context& c, Axis a) {
 Compared pace(Context& c, Axis a) {
   const DutyHeat& duty = duty_heat(c, a);
   if (!duty.because.empty()) return {{}, {}, duty.because, Outcome::impossible};
-  if (duty.pace_s == 0) return moot("the task asks for no moves");
+  if (duty.pace_s == 0) return moot(words("the task asks for no moves"));
   return {duty.move_s, duty.pace_s,
-          "both axes move and settle in " + say(duty.move_s, "s", "ms") + ", a move is due every " +
-              say(duty.pace_s, "s", "s") + (duty.settles ? "" : "; it never settles")};
+          words("both axes move and settle in %1, a move is due every %2%3",
+                say(duty.move_s, "s", "ms"), say(duty.pace_s, "s", "s"),
+                duty.settles ? "" : words("; it never settles"))};
 }
 
 Compared in_travel(Context& c, Axis a) {
   const Travel& travel = c.travel(a);
-  if (!travel.usable_rad) return {{}, {}, "the usable travel is not known"};
+  if (!travel.usable_rad) return {{}, {}, words("the usable travel is not known")};
   double farthest = 0;
   for (const DutyMove& move : c.rig().duty) {
     const double to = (a == Axis::pan ? move.pan_rad : move.tilt_rad).value();
     farthest = std::max(farthest, std::abs(to - travel.centre_rad));
   }
   return {farthest, *travel.usable_rad / 2,
-          "farthest angle of the duty from the middle of the usable travel"};
+          words("farthest angle of the duty from the middle of the usable travel")};
 }
 
 /// The rests of all moves made longer by the same factor, so that the winding just stays cool
@@ -194,7 +201,7 @@ std::optional<Remedy> longer_rests(Context& c, Axis a) {
     (holds(middle) ? good : bad) = middle;
   }
   const double factor = std::ceil(10 * good) / 10;
-  Remedy remedy{"rests " + say(factor, "1", "1") + " times as long", "", 0, {}};
+  Remedy remedy{words("rests %1 times as long", say(factor, "1", "1")), "", 0, {}};
   for (std::size_t i = 0; i < rig.duty.size(); ++i) {
     const double dwell_s = factor * rig.duty[i].dwell_s.value();
     if (!(dwell_s > 0)) continue;

@@ -5,6 +5,7 @@
 #include "core/analysis/figures.h"
 #include "core/analysis/heat_values.h"
 #include "core/heat/move_energy.h"
+#include "core/words/words.h"
 
 /// The duty as losses: its moves are simulated, each once; a quick analysis and what is beyond the
 /// first kMostSimulated different moves scale the task's move instead.
@@ -202,7 +203,7 @@ double task_pull_Nm(Context& c, Axis a) {
 
 DutyHeat task_duty(Context& c, Axis a) {
   const auto pace = c.rig().task.moves_per_minute.si;
-  if (!pace) return {.because = "needs task.duty.moves_per_minute"};
+  if (!pace) return {.because = words("needs %1", "task.duty.moves_per_minute")};
   const Axis other = a == Axis::pan ? Axis::tilt : Axis::pan;
   const Moved own = task_move(c, a);
   if (own.ran_away) return {.because = why_never_settles(c, a)};
@@ -226,7 +227,7 @@ DutyHeat listed_duty(Context& c, Axis a) {
   Cycle cycle(c, a);
   for (std::size_t i = 0; i < duty.size(); ++i) {
     const Moved own = listed_move(c, a, i);
-    if (own.ran_away) return {.because = "the loop runs away in a move of the duty"};
+    if (own.ran_away) return {.because = words("the loop runs away in a move of the duty")};
     if (own.model != nullptr && own.time_scale != 1) ++cycle.heat().estimated;
     const double both_s = both ? std::max(own.time_s, listed_move(c, other, i).time_s) : own.time_s;
     AxisLoad load = c.model(a).load;

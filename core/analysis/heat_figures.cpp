@@ -6,6 +6,7 @@
 #include "core/analysis/left_out.h"
 #include "core/analysis/say.h"
 #include "core/heat/duty_types.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -107,7 +108,7 @@ Answer intermittent_current(Context& c, Axis a) {
   const Answer lasting = lasting_current(c, a);
   const DutyHeat& duty = duty_heat(c, a);
   if (!lasting.value) return lasting;
-  if (!(duty.moving_s > 0)) return Answer::none("nothing moves");
+  if (!(duty.moving_s > 0)) return Answer::none(words("nothing moves"));
   const double thermal_s = c.rig().axis(a).motor.thermal_time_s.value();
   const double rest_s = std::max(duty.cycle_s - duty.moving_s, 0.0);
   return *lasting.value * intermittent_factor(duty.moving_s, rest_s, thermal_s, thermal_s);

@@ -8,6 +8,7 @@
 #include "core/heat/copper.h"
 #include "core/heat/limits.h"
 #include "core/travel/soft_limits.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 
@@ -15,7 +16,8 @@ std::string why_no_thermal(Context& c, Axis a) {
   const Motor& motor = c.rig().axis(a).motor;
   if (motor.winding_to_housing_KpW.si &&
       !(*motor.winding_to_housing_KpW.si < motor.thermal_resistance_KpW.value()))
-    return "winding to housing is not below the whole thermal resistance, of which it is a part";
+    return words(
+        "winding to housing is not below the whole thermal resistance, of which it is a part");
   return {};
 }
 
@@ -98,8 +100,8 @@ double magnet_K(const Temperatures& at) { return (at.winding_K + at.housing_K) /
 
 std::string duty_type(const DutyHeat& duty) {
   const double factor = duty.duty_factor();
-  if (factor >= 0.995) return "duty type S1, continuous";
-  return "duty type S3 " + say_percent(factor) + ", cycle " + say(duty.cycle_s, "s", "s");
+  if (factor >= 0.995) return words("duty type S1, continuous");
+  return words("duty type S3 %1, cycle %2", say_percent(factor), say(duty.cycle_s, "s", "s"));
 }
 
 }  // namespace gazewright

@@ -6,6 +6,7 @@
 #include "core/analysis/say.h"
 #include "core/analysis/travel_words.h"
 #include "core/travel/vernier.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -27,26 +28,28 @@ constexpr auto kMet = joined(kHomingBlow, std::array<InputPath, 1>{"<axis>.homin
 constexpr const char* kUnknownTravel = "the travel between the stops is not known";
 
 std::string apart(Context& c, Axis a) {
-  return say(homing_spacing_rad(encoder_turns(c, a)), "rad", "deg") + " between equal readings";
+  return words("%1 between equal readings",
+               say(homing_spacing_rad(encoder_turns(c, a)), "rad", "deg"));
 }
 
 Compared turn_by_stop(Context& c, Axis a) {
   if (has_no_stops(c, a)) {
-    if (keeps_count(c, a)) return moot("there are no stops, but the drive keeps its count");
+    if (keeps_count(c, a)) return moot(words("there are no stops, but the drive keeps its count"));
     return {std::nullopt, std::nullopt,
-            "there are no stops to home against: a flag, an encoder at the output or a second "
-            "encoder would tell the turns apart",
+            words("there are no stops to home against: a flag, an encoder at the output or a "
+                  "second encoder would tell the turns apart"),
             Compared::Outcome::impossible};
   }
   if (auto unknown = lacking(c, a, kTurnByStop)) return *unknown;
-  return {stop_unsure_rad(c, a), homing_spacing_rad(encoder_turns(c, a)) / 2,
-          "a stop found with just more torque than friction, against half the " + apart(c, a)};
+  return {
+      stop_unsure_rad(c, a), homing_spacing_rad(encoder_turns(c, a)) / 2,
+      words("a stop found with just more torque than friction, against half the %1", apart(c, a))};
 }
 
 Compared turn_by_flag(Context& c, Axis a) {
   if (auto unknown = lacking(c, a, kTurnByFlag)) return *unknown;
   return {flag_unsure_rad(c, a), homing_spacing_rad(encoder_turns(c, a)) / 2,
-          "the flag's error and half the gap, against half the " + apart(c, a)};
+          words("the flag's error and half the gap, against half the %1", apart(c, a))};
 }
 
 Compared turn_by_second(Context& c, Axis a) {
@@ -56,19 +59,19 @@ Compared turn_by_second(Context& c, Axis a) {
   const Homing& homing = c.rig().axis(a).homing;
   const double turns = encoder_turns(c, a), second = homing.second_ratio.value();
   const auto separation = vernier_separation_rad(turns, second, *searched);
-  if (!separation) return moot("the travel is less than the " + apart(c, a));
+  if (!separation) return moot(words("the travel is less than the %1", apart(c, a)));
   const double error = vernier_error_rad(turns, second, c.rig().axis(a).encoder.error_rad.value(),
                                          homing.second_error_rad.value());
   return {error, *separation / 2,
-          "the errors of both encoders, seen at the second, against half of how near its readings "
-          "come where the first reads the same"};
+          words("the errors of both encoders, seen at the second, against half of how near its "
+                "readings come where the first reads the same")};
 }
 
 /// Encoder readings repeat every turn of the motor; what the axis homes by has to tell them apart.
 Compared homing_turn(Context& c, Axis a) {
   switch (homing_by(c, a)) {
     case HomingBy::output:
-      return moot("the encoder reads the output");
+      return moot(words("the encoder reads the output"));
     case HomingBy::flag:
       return turn_by_flag(c, a);
     case HomingBy::second_encoder:
@@ -84,10 +87,10 @@ Compared vernier(Context& c, Axis a) {
   if (!searched) return {std::nullopt, std::nullopt, kUnknownTravel};
   return {*searched,
           vernier_range_rad(encoder_turns(c, a), c.rig().axis(a).homing.second_ratio.value()),
-          has_no_stops(c, a) ? "a turn, there being no stops, against the angle after which both "
-                               "encoders read the same again"
-                             : "the travel between the stops, against the angle after which both "
-                               "encoders read the same again"};
+          has_no_stops(c, a) ? words("a turn, there being no stops, against the angle after which "
+                                     "both encoders read the same again")
+                             : words("the travel between the stops, against the angle after which "
+                                     "both encoders read the same again")};
 }
 
 double current_A(Context& c, Axis a) {
@@ -96,19 +99,19 @@ double current_A(Context& c, Axis a) {
 
 Compared push(Context& c, Axis a) {
   return {moving_torque_Nm(c, a), torque_per_ampere_NmpA(c, a) * current_A(c, a),
-          "friction, gearbox, cable and gravity at " +
-              say(homing_speed_radps(c, a), "rad/s", "deg/s") + ", against the push at " +
-              say(current_A(c, a), "A", "A")};
+          words("friction, gearbox, cable and gravity at %1, against the push at %2",
+                say(homing_speed_radps(c, a), "rad/s", "deg/s"), say(current_A(c, a), "A", "A"))};
 }
 
 Compared contact(Context& c, Axis a) {
-  if (has_no_stops(c, a)) return moot("there are no stops to push into");
-  if (homing_by(c, a) != HomingBy::stop) return moot("it does not home by pushing into a stop");
+  if (has_no_stops(c, a)) return moot(words("there are no stops to push into"));
+  if (homing_by(c, a) != HomingBy::stop)
+    return moot(words("it does not home by pushing into a stop"));
   const double blow = stop_blow_Nm(c, a);
   return {torque_per_ampere_NmpA(c, a) * current_A(c, a) + blow, gentle_torque_Nm(c, a),
-          "the push and " + say(blow, "N.m", "N.m") + " from meeting the stop at " +
-              say(homing_speed_radps(c, a), "rad/s", "deg/s") +
-              ", against the lesser of the gearbox's rated and peak torque"};
+          words("the push and %1 from meeting the stop at %2, against the lesser of the gearbox's "
+                "rated and peak torque",
+                say(blow, "N.m", "N.m"), say(homing_speed_radps(c, a), "rad/s", "deg/s"))};
 }
 
 /// Angle within which homing gives the output's angle and not only its place in a turn; infinity:
@@ -130,12 +133,12 @@ bool may_wrap(Context& c, Axis a) {
 
 /// What becomes of taking one turn for another, `off_rad` away. @pre the cable's travel is known
 std::string when_wrong(const Travel& travel, double off_rad) {
-  const std::string off = "after a restart it may be " + say(off_rad, "rad", "deg") + " off";
+  const std::string off = words("after a restart it may be %1 off", say(off_rad, "rad", "deg"));
   if (std::isinf(*travel.cable_rad))
-    return off + ", and its soft limits with it: it could run into a stop at full speed";
+    return words("%1, and its soft limits with it: it could run into a stop at full speed", off);
   const double wound = std::min(*travel.usable_rad + 2 * off_rad, *travel.stops_rad);
-  return off + ": the cable, good for ±" + say(*travel.cable_rad / 2, "rad", "deg") +
-         ", could be wound to ±" + say(wound / 2, "rad", "deg");
+  return words("%1: the cable, good for ±%2, could be wound to ±%3", off,
+               say(*travel.cable_rad / 2, "rad", "deg"), say(wound / 2, "rad", "deg"));
 }
 
 Compared wraps(Context& c, Axis a) {
@@ -144,12 +147,13 @@ Compared wraps(Context& c, Axis a) {
     if (auto unknown = lacking(c, a, std::span(kTurnBySecond).first(1))) return *unknown;
   const double told = told_apart_rad(c, a);
   if (std::isinf(told)) {
-    return moot(keeps_count(c, a) ? "the drive keeps its count through a restart"
-                                  : "the stop is found again after each restart");
+    return moot(keeps_count(c, a) ? words("the drive keeps its count through a restart")
+                                  : words("the stop is found again after each restart"));
   }
-  if (!travel.usable_rad) return {std::nullopt, told, "the usable travel is not known"};
-  if (std::isinf(*travel.usable_rad)) return moot("nothing winds up, and a turn is all it needs");
-  std::string because = "what homing tells apart after a restart, against the usable travel";
+  if (!travel.usable_rad) return {std::nullopt, told, words("the usable travel is not known")};
+  if (std::isinf(*travel.usable_rad))
+    return moot(words("nothing winds up, and a turn is all it needs"));
+  std::string because = words("what homing tells apart after a restart, against the usable travel");
   if (*travel.usable_rad > told && travel.cable_rad) {
     // Taken for the angle at the other end of what fits, it may be wound on by as much.
     because = when_wrong(travel, told * std::floor(*travel.usable_rad / told));
@@ -167,11 +171,11 @@ double farthest_place_rad(Context& c, Axis a) {
 
 Compared places(Context& c, Axis a) {
   const auto& usable = c.travel(a).usable_rad;
-  if (!usable) return {std::nullopt, std::nullopt, "the usable travel is not known"};
-  if (std::isinf(*usable)) return moot("it turns without end");
-  return {
-      farthest_place_rad(c, a), *usable / 2,
-      "the farther of home and park, against where the usable travel ends, both from its middle"};
+  if (!usable) return {std::nullopt, std::nullopt, words("the usable travel is not known")};
+  if (std::isinf(*usable)) return moot(words("it turns without end"));
+  return {farthest_place_rad(c, a), *usable / 2,
+          words("the farther of home and park, against where the usable travel ends, both from its "
+                "middle")};
 }
 
 /// The places are their defaults and inside the travel: nothing worth a line.

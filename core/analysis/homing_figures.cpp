@@ -3,6 +3,7 @@
 #include "core/analysis/say.h"
 #include "core/analysis/travel_words.h"
 #include "core/travel/vernier.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -34,7 +35,7 @@ Answer vernier_room(Context& c, Axis a) {
   if (!searched) return Answer::none(why_no_travel(c, a));
   const auto separation = vernier_separation_rad(
       encoder_turns(c, a), c.rig().axis(a).homing.second_ratio.value(), *searched);
-  if (!separation) return Answer::none("the first encoder alone tells the angles apart");
+  if (!separation) return Answer::none(words("the first encoder alone tells the angles apart"));
   return *separation / 2;
 }
 
@@ -50,22 +51,23 @@ Answer contact(Context& c, Axis a) {
 Answer most_current(Context& c, Axis a) {
   const double most = push_window(c, a).most_A;
   if (most > 0) return most;
-  return Answer::none("at " + say(homing_speed_radps(c, a), "rad/s", "deg/s") +
-                      " meeting the stop alone is more than the gearbox should bear");
+  return Answer::none(words("at %1 meeting the stop alone is more than the gearbox should bear",
+                            say(homing_speed_radps(c, a), "rad/s", "deg/s")));
 }
 
 Answer most_speed(Context& c, Axis a) {
   if (has_no_stops(c, a)) return Answer::none(kNoStops);
   const double left = gentle_torque_Nm(c, a) - push_Nm(c, a);
-  if (std::isinf(left)) return Answer::none("the gearbox has no torque limit");
-  if (left <= 0) return Answer::none("the push alone is more than the gearbox should bear");
+  if (std::isinf(left)) return Answer::none(words("the gearbox has no torque limit"));
+  if (left <= 0) return Answer::none(words("the push alone is more than the gearbox should bear"));
   return left / stop_blow_Nm(c, a) * homing_speed_radps(c, a);
 }
 
 Answer time(Context& c, Axis a) {
   const HomingBy by = homing_by(c, a);
   if (by == HomingBy::output) return Answer::aside(kNoMove);
-  if (by == HomingBy::second_encoder) return Answer::aside("needs no move: two encoders are read");
+  if (by == HomingBy::second_encoder)
+    return Answer::aside(words("needs no move: two encoders are read"));
   const auto searched = searched_rad(c, a);
   if (!searched) return Answer::none(why_no_travel(c, a));
   if (by == HomingBy::stop && has_no_stops(c, a)) return Answer::none(kNoStops);

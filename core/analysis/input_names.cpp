@@ -5,6 +5,7 @@
 #include <cctype>
 
 #include "core/files/spelling.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -74,17 +75,18 @@ std::string InputNames::id_of(const std::string& path) const {
 
 std::string input_label(const std::string& id, std::string_view label) {
   std::string part = part_of(id);
-  if (part.empty()) return std::string(label) + coordinate_of(id);
+  if (part.empty()) return words(label) + coordinate_of(id);
   part.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(part.front())));
-  return part + ": " + with_small_first_letter(label) + coordinate_of(id);
+  return part + ": " + in_sentence(label) + coordinate_of(id);
 }
 
 std::string input_phrase(const std::string& id, std::string_view label) {
-  if (id.starts_with("tilt.axis_at")) return "the place" + coordinate_of(id) + " of the tilt axis";
+  if (id.starts_with("tilt.axis_at"))
+    return words("the place%1 of the tilt axis", coordinate_of(id));
   std::string part = part_of(id);
   part = part.substr(0, part.find(" shape"));
-  const std::string what = "the " + with_small_first_letter(label) + coordinate_of(id);
-  return part.empty() ? what : what + " of the " + part;
+  const std::string what = words("the %1", in_sentence(label) + coordinate_of(id));
+  return part.empty() ? what : words("%1 of the %2", what, part);
 }
 
 }  // namespace gazewright

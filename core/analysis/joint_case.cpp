@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/analysis/travel_words.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 JointTorque joint_torque(Context& c, Axis a) {
@@ -32,7 +33,7 @@ ScrewCase screw_case(Context& c, Axis a) {
                   .friction = joint.thread_friction.value(),
                   .because = {}};
   if (!screw) {
-    screw.because = for_axis("needs <axis>.joint.thread", a);
+    screw.because = for_axis(words("needs %1", "<axis>.joint.thread"), a);
     return screw;
   }
   const JointRules& rules = joint_rules();
@@ -71,12 +72,14 @@ Answer shaft_hold_Nm(Context& c, Axis a) {
   const Joint& joint = c.rig().axis(a).joint;
   const double d = joint.shaft_diameter_m.value();
   if (joint.shaft.value == "clamp") {
-    if (!joint.clamp_force_N.si) return Answer::none(for_axis("needs <axis>.joint.clamp_force", a));
+    if (!joint.clamp_force_N.si)
+      return Answer::none(for_axis(words("needs %1", "<axis>.joint.clamp_force"), a));
     return clamp_torque_Nm(joint.face_friction.value(), *joint.clamp_force_N.si, d);
   }
-  if (!joint.shaft_length_m.si) return Answer::none(for_axis("needs <axis>.joint.shaft_length", a));
+  if (!joint.shaft_length_m.si)
+    return Answer::none(for_axis(words("needs %1", "<axis>.joint.shaft_length"), a));
   if (!joint.shaft_pressure_Pa.si)
-    return Answer::none(for_axis("needs <axis>.joint.shaft_pressure", a));
+    return Answer::none(for_axis(words("needs %1", "<axis>.joint.shaft_pressure"), a));
   const auto torque = joint.shaft.value == "flat" ? flat_torque_Nm : key_torque_Nm;
   return torque(*joint.shaft_pressure_Pa.si, *joint.shaft_length_m.si, d);
 }

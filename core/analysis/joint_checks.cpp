@@ -5,6 +5,7 @@
 #include "core/analysis/field_value.h"
 #include "core/analysis/joint_case.h"
 #include "core/analysis/say.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -24,14 +25,14 @@ bool hangs_on_the_screws(Context& c, Axis a) {
 }
 
 std::string say_torque(Context& c, Axis a, const JointTorque& torque) {
-  if (torque.is_of_the_stop) return "hitting the stop at top speed";
-  return "the motor at its limit, " + say(stall_torque_Nm(c.model(a)), "N.m", "N.m") +
-         " either way";
+  if (torque.is_of_the_stop) return words("hitting the stop at top speed");
+  return words("the motor at its limit, %1 either way",
+               say(stall_torque_Nm(c.model(a)), "N.m", "N.m"));
 }
 
 std::string say_advice(const Joint& joint) {
   const auto advised = advised_torque_Nm(joint);
-  return advised ? "; advised is a tightening torque of " + say(*advised, "N.m", "N.m")
+  return advised ? words("; advised is a tightening torque of %1", say(*advised, "N.m", "N.m"))
                  : std::string();
 }
 
@@ -44,17 +45,17 @@ Compared slip(Context& c, Axis a) {
                                       screw.least_N, joint.circle_diameter_m.value());
   if (!torque.Nm) return {std::nullopt, holds, torque.because};
   return {*torque.Nm, holds,
-          say_torque(c, a, torque) + "; " + say(screw.least_N, "N", "N") +
-              " of preload a screw to count on" +
-              (is_in_plastic(joint) ? ", as plastic creeps" : "") + say_advice(joint)};
+          words("%1; %2 of preload a screw to count on%3%4", say_torque(c, a, torque),
+                say(screw.least_N, "N", "N"),
+                is_in_plastic(joint) ? words(", as plastic creeps") : "", say_advice(joint))};
 }
 
 Compared stress(Context& c, Axis a) {
   const ScrewCase screw = screw_case(c, a);
   if (!screw) return {std::nullopt, std::nullopt, screw.because};
   return {screw.stress_Pa, screw.strength->proof_Pa,
-          "pull and twist together at " + say(screw.preload_N, "N", "N") + " of preload" +
-              say_advice(c.rig().axis(a).joint)};
+          words("pull and twist together at %1 of preload%2", say(screw.preload_N, "N", "N"),
+                say_advice(c.rig().axis(a).joint))};
 }
 
 Compared pull_out(Context& c, Axis a) {
@@ -63,8 +64,8 @@ Compared pull_out(Context& c, Axis a) {
   const double bears = joint.pull_out_N.value();
   if (!screw) return {std::nullopt, bears, screw.because};
   return {screw.most_N, bears,
-          "the largest preload that this torque may give, " +
-              say_percent(joint_rules().preload_scatter) + " above the mean" + say_advice(joint)};
+          words("the largest preload that this torque may give, %1 above the mean%2",
+                say_percent(joint_rules().preload_scatter), say_advice(joint))};
 }
 
 Compared lift(Context& c, Axis a) {
@@ -72,8 +73,9 @@ Compared lift(Context& c, Axis a) {
   const Answer pull_N = screw_pull_N(c, a);
   if (!screw) return {pull_N.value, std::nullopt, screw.because};
   if (!pull_N.value) return {std::nullopt, screw.least_N, pull_N.because};
-  return {pull_N.value, screw.least_N,
-          "what hangs on the joint pulls at its screws; beyond their preload the faces part"};
+  return {
+      pull_N.value, screw.least_N,
+      words("what hangs on the joint pulls at its screws; beyond their preload the faces part")};
 }
 
 Compared shaft(Context& c, Axis a) {

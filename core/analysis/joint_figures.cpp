@@ -1,5 +1,6 @@
 #include "core/analysis/figures.h"
 #include "core/analysis/joint_case.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -32,27 +33,30 @@ Answer advised_torque(Context& c, Axis a) {
   const Joint& joint = c.rig().axis(a).joint;
   const auto advised = advised_torque_Nm(joint);
   if (advised) return *advised;
-  const char* what = find_thread(joint.thread.value) == nullptr ? "needs <axis>.joint.thread"
-                                                                : "needs <axis>.joint.pull_out";
-  return Answer::aside(for_axis(what, a));
+  const bool has_thread = find_thread(joint.thread.value) != nullptr;
+  const char* what = has_thread ? "<axis>.joint.pull_out" : "<axis>.joint.thread";
+  return Answer::aside(for_axis(words("needs %1", what), a));
 }
 
 Answer engagement(Context& c, Axis a) {
   const Joint& joint = c.rig().axis(a).joint;
   const Thread* thread = find_thread(joint.thread.value);
-  if (thread == nullptr) return Answer::aside(for_axis("needs <axis>.joint.thread", a));
-  if (joint.holds_in.value != "metal") return Answer::aside("the thread is not cut into metal");
+  if (thread == nullptr)
+    return Answer::aside(for_axis(words("needs %1", "<axis>.joint.thread"), a));
+  if (joint.holds_in.value != "metal")
+    return Answer::aside(words("the thread is not cut into metal"));
   return thread_engagement_m(*thread);
 }
 
 Answer pull(Context& c, Axis a) {
   if (carrier_of(c.rig().axis(a)) != Carrier::gearbox)
-    return Answer::aside("bearings of its own carry the load");
+    return Answer::aside(words("bearings of its own carry the load"));
   return screw_pull_N(c, a);
 }
 
 Answer shaft_torque(Context& c, Axis a) {
-  return has_shaft(c, a) ? shaft_hold_Nm(c, a) : Answer::aside("the load does not sit on a shaft");
+  return has_shaft(c, a) ? shaft_hold_Nm(c, a)
+                         : Answer::aside(words("the load does not sit on a shaft"));
 }
 
 const FigureRow kRows[] = {

@@ -7,6 +7,7 @@
 #include "core/analysis/inputs.h"
 #include "core/analysis/say.h"
 #include "core/rig/fields.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -126,9 +127,10 @@ class GainSolver {
     return {.limit = lever_.limit,
             .share = share,
             .saved_s = saved_s,
-            .reason = say_percent(share) + " of the time " + std::string(words_of(lever_.limit)) +
-                      " holds it back",
-            .change = say_field(path_, *info_, value) + " would save " + say(saved_s, "s", "ms"),
+            .reason = words("%1 of the time %2 holds it back", say_percent(share),
+                            words_of(lever_.limit)),
+            .change =
+                words("%1 would save %2", say_field(path_, *info_, value), say(saved_s, "s", "ms")),
             .path = path_,
             .value_si = value};
   }

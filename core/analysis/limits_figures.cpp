@@ -1,5 +1,6 @@
 #include "core/analysis/figures.h"
 #include "core/analysis/inputs.h"
+#include "core/words/words.h"
 
 /// Which part of a move's time each limit is in force.
 namespace gazewright {
@@ -16,7 +17,7 @@ Answer step_share(Context& c, Axis a) {
   const auto& shares = c.step_limit_shares(a);
   if (shares) return share_of(*shares, limit);
   return Answer::none(c.step(a).figures.settle_time_s
-                          ? "the move is inside the settle band from the start"
+                          ? words("the move is inside the settle band from the start")
                           : why_never_settles(c, a));
 }
 
@@ -24,7 +25,7 @@ template <MoveLimit limit>
 Answer fastest_share(Context& c, Axis a) {
   const auto& shares = c.fastest_limit_shares(a);
   if (shares) return share_of(*shares, limit);
-  return Answer::none("cannot make the move: torque below friction, gravity and cable");
+  return Answer::none(words("cannot make the move: torque below friction, gravity and cable"));
 }
 
 template <MoveLimit limit>

@@ -3,6 +3,7 @@
 #include "core/analysis/checks.h"
 #include "core/analysis/inputs.h"
 #include "core/analysis/say.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -18,21 +19,23 @@ Compared control_rate(Context& c, Axis a) {
   const double least_Hz = kSamplesPerPeriod * resonance / (2 * M_PI);
   const double gain = std::abs(speed_loop(model, resonance));
   const std::string of =
-      "the resonance of motor and load at " + say(resonance / (2 * M_PI), "Hz", "Hz");
+      words("the resonance of motor and load at %1", say(resonance / (2 * M_PI), "Hz", "Hz"));
   if (gain < kHarmlessImage && rate < least_Hz)
-    return moot(of + " is too fast for the control rate, but the speed loop's gain there is only " +
-                say(gain, "1", "1"));
-  return {
-      least_Hz, rate,
-      "four samples a period of " + of + "; the speed loop's gain there is " + say(gain, "1", "1")};
+    return moot(
+        words("%1 is too fast for the control rate, but the speed loop's gain there is only %2", of,
+              say(gain, "1", "1")));
+  return {least_Hz, rate,
+          words("four samples a period of %1; the speed loop's gain there is %2", of,
+                say(gain, "1", "1"))};
 }
 
 Compared gap_swing_against_band(Context& c, Axis a) {
   const auto& swing = c.gap_swing(a);
-  if (!swing) return moot("the gap keeps no swing going");
-  return {swing->amplitude_rad, c.band_rad(),
-          "keeps swinging by ±" + say(swing->amplitude_rad, "rad", "deg") + " at " +
-              say(swing->frequency_radps, "rad/s", "Hz") + ", teeth from side to side"};
+  if (!swing) return moot(words("the gap keeps no swing going"));
+  return {
+      swing->amplitude_rad, c.band_rad(),
+      words("keeps swinging by ±%1 at %2, teeth from side to side",
+            say(swing->amplitude_rad, "rad", "deg"), say(swing->frequency_radps, "rad/s", "Hz"))};
 }
 
 bool has_gap(Context& c, Axis a) { return c.rig().axis(a).gearbox.backlash_rad.si.value_or(1) > 0; }
@@ -75,7 +78,7 @@ std::span<const Check> loop_checks() { return kChecks; }
 std::optional<Remedy> advised_gains(Context& c, Axis a) {
   const GainAdvice& advice = c.advice(a);
   if (advice.values.empty()) return std::nullopt;
-  Remedy remedy{"the advised " + gains_in_words(advice, a),
+  Remedy remedy{words("the advised %1", gains_in_words(advice, a)),
                 advice.values.front().path,
                 advice.values.front().value_si,
                 {}};

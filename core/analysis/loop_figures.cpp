@@ -3,6 +3,7 @@
 #include "core/analysis/figures.h"
 #include "core/analysis/inputs.h"
 #include "core/analysis/left_out.h"
+#include "core/words/words.h"
 
 /// Closed loops, the swing in the gap and the advised gains. Method: resources/handbook/loops.md.
 namespace gazewright {
@@ -25,9 +26,9 @@ Answer swing(Context& c, Axis a, double GapSwing::*value, double factor = 1) {
   const auto found = of_swing(c, a, value);
   if (found) return factor * *found;
   const AxisModel& model = c.model(a);
-  if (!(model.gear.backlash_rad > 0)) return Answer::aside("there is no gap");
+  if (!(model.gear.backlash_rad > 0)) return Answer::aside(words("there is no gap"));
   if (!c.loops(a).is_stable) return Answer::none(kUnstable);
-  return Answer::none("it comes to rest: the gap keeps no swing going");
+  return Answer::none(words("it comes to rest: the gap keeps no swing going"));
 }
 
 Answer advised(Context& c, Axis a, double LoopGains::*gain) {
@@ -56,7 +57,8 @@ const FigureRow kRows[] = {
      [](Context& c, Axis a) -> Answer {
        const LoopStudy& loops = c.loops(a);
        return {loops.bandwidth_radps,
-               loops.is_stable ? "follows beyond half the sample rate, or not at all" : kUnstable};
+               loops.is_stable ? words("follows beyond half the sample rate, or not at all")
+                               : kUnstable};
      }},
     {{"<axis>.loop.position_peak", "Peak of the closed position loop", "1", "1",
       "largest |angle/command|", kLinearSource, kLoops},

@@ -8,6 +8,7 @@
 #include "core/analysis/inputs.h"
 #include "core/analysis/say.h"
 #include "core/units/angle.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -26,9 +27,9 @@ Compared move_time(Context& c, Axis a) {
   const auto& settle = c.step(a).figures.settle_time_s;
   const double within = c.rig().task.within_s.value();
   if (!settle)
-    return {std::nullopt, within, "never settles: " + why_never_settles(c, a),
+    return {std::nullopt, within, words("never settles: %1", why_never_settles(c, a)),
             Compared::Outcome::impossible};
-  return {*settle, within, "settles in " + say(*settle, "s", "ms")};
+  return {*settle, within, words("settles in %1", say(*settle, "s", "ms"))};
 }
 
 /// Simulates only twice the wanted time: enough to tell whether the band is kept from `within` on.
@@ -48,9 +49,9 @@ Compared breakaway(Context& c, Axis a) {
   if (!wound) return {std::nullopt, stall, kWindsUnknown};
   const auto torque = [](double value_Nm) { return say(value_Nm, "N.m", "N.m"); };
   return {back.sum_Nm() + *wound, stall,
-          "friction " + torque(back.friction_Nm) + ", gravity at its worst angle " +
-              torque(back.weight_Nm) + ", gearbox drag " + torque(back.drag_Nm) +
-              (*wound > 0 ? ", cable wound up " + torque(*wound) : "")};
+          words("friction %1, gravity at its worst angle %2, gearbox drag %3%4",
+                torque(back.friction_Nm), torque(back.weight_Nm), torque(back.drag_Nm),
+                *wound > 0 ? words(", cable wound up %1", torque(*wound)) : "")};
 }
 
 /// Of one loop. One that never crosses unit gain below half the sample rate is
@@ -62,7 +63,8 @@ std::optional<double> phase_margin_rad(const LoopMargins& margins, std::complex<
 }
 
 std::string say_phase(double margin_rad) {
-  return std::isinf(margin_rad) ? "no crossover, cannot swing" : say(margin_rad, "rad", "deg");
+  return std::isinf(margin_rad) ? words("no crossover, cannot swing")
+                                : say(margin_rad, "rad", "deg");
 }
 
 Compared phase_margin(Context& c, Axis a) {
@@ -71,25 +73,27 @@ Compared phase_margin(Context& c, Axis a) {
   const auto position =
       phase_margin_rad(c.position_margins(a), position_loop(c.model(a), half_rate_radps));
   if (!speed || !position)
-    return {kWantedPhase_rad, std::nullopt,
-            std::string(speed ? "position" : "speed") +
-                " loop: gain above 1 up to half the sample rate, which no sampled loop can hold",
-            Compared::Outcome::impossible};
+    return {
+        kWantedPhase_rad, std::nullopt,
+        words("%1 loop: gain above 1 up to half the sample rate, which no sampled loop can hold",
+              speed ? words("position") : words("speed")),
+        Compared::Outcome::impossible};
   const double least_rad = std::min(*speed, *position);
-  if (std::isinf(least_rad)) return moot("the gain of both loops stays below 1: slow, no swing");
+  if (std::isinf(least_rad))
+    return moot(words("the gain of both loops stays below 1: slow, no swing"));
   return {kWantedPhase_rad, least_rad,
-          "speed loop " + say_phase(*speed) + ", position loop " + say_phase(*position) +
-              "; 45° is common practice"};
+          words("speed loop %1, position loop %2; 45° is common practice", say_phase(*speed),
+                say_phase(*position))};
 }
 
 Compared gain_margin(Context& c, Axis a) {
   const auto& speed = c.speed_margins(a).gain_margin;
   const auto& position = c.position_margins(a).gain_margin;
   if (!speed && !position) {
-    return moot("the phase never reaches −180° below half the sample rate");
+    return moot(words("the phase never reaches −180° below half the sample rate"));
   }
   return {kWantedGain, std::min(speed.value_or(kInfinity), position.value_or(kInfinity)),
-          "a factor of 2 (6 dB) is common practice"};
+          words("a factor of 2 (6 dB) is common practice")};
 }
 
 constexpr Lever kMoveTimeLevers[] = {{"<axis>.gearbox.ratio", Way::down, 8},

@@ -2,6 +2,7 @@
 
 #include "core/analysis/figures.h"
 #include "core/analysis/inputs.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -34,7 +35,7 @@ const FigureRow kRows[] = {
       kStep},
      Axes::both,
      [](Context& c, Axis a) -> Answer {
-       return {c.step(a).figures.rise_time_s, "never reaches 90 % of the move"};
+       return {c.step(a).figures.rise_time_s, words("never reaches 90 % of the move")};
      }},
     {{"<axis>.step.overshoot", "Overshoot", "1", "%", "largest angle over the move, less 1",
       kStepSource, kStep},

@@ -8,6 +8,7 @@
 #include "core/analysis/inputs.h"
 #include "core/analysis/limit_gains.h"
 #include "core/analysis/say.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -34,17 +35,17 @@ std::string step_sentence(Context& context, Axis axis) {
   }
   const auto& shares = context.step_limit_shares(axis);
   const auto& settle_s = context.step(axis).figures.settle_time_s;
-  if (!settle_s) return "never settles: " + why_never_settles(context, axis);
-  if (!shares) return "the move is inside the settle band from the start";
-  return "of the " + say(*settle_s, "s", "ms") + " until it settles: " + list_of(*shares);
+  if (!settle_s) return words("never settles: %1", why_never_settles(context, axis));
+  if (!shares) return words("the move is inside the settle band from the start");
+  return words("of the %1 until it settles: %2", say(*settle_s, "s", "ms"), list_of(*shares));
 }
 
 std::string fastest_sentence(Context& context, Axis axis) {
   if (!context.missing(kRigidMove, axis).empty()) return {};
   const auto& shares = context.fastest_limit_shares(axis);
   if (!shares) return {};
-  return "of the " + say(context.fastest(axis)->time_s, "s", "ms") +
-         " of the shortest move, gear rigid and torque switched ideally: " + list_of(*shares);
+  return words("of the %1 of the shortest move, gear rigid and torque switched ideally: %2",
+               say(context.fastest(axis)->time_s, "s", "ms"), list_of(*shares));
 }
 
 }  // namespace

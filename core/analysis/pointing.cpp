@@ -4,6 +4,7 @@
 
 #include "core/analysis/budget_values.h"
 #include "core/analysis/say.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 
@@ -21,7 +22,7 @@ PointingBudget pointing_budget(Context& context, Axis axis) {
       continue;
     }
     std::string distribution = name_of(term.distribution);
-    if (term.id == "encoder") distribution += ", its count rectangular";
+    if (term.id == "encoder") distribution += words(", its count rectangular");
     all.terms.push_back({std::string(term.id), name, *term.half_width_rad, *term.deviation_rad,
                          std::move(distribution)});
   }

@@ -7,6 +7,7 @@
 #include "core/analysis/stop_case.h"
 #include "core/analysis/travel_words.h"
 #include "core/travel/power_off.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -19,38 +20,41 @@ constexpr auto kCoastTorque =
 Compared holds(Context& c, Axis a) {
   const AxisModel& model = c.model(a);
   const double hold = friction_hold_Nm(model);
-  if (std::isinf(hold)) return moot("the gearbox locks itself: the load cannot turn it");
+  if (std::isinf(hold)) return moot(words("the gearbox locks itself: the load cannot turn it"));
   const double pull = worst_pull_Nm(model.load, c.travel(a));
   const bool springs = model.load.cable_stiffness_Nmprad > 0;
-  std::string text =
-      "friction " + say(model.load.coulomb_Nm, "N.m", "N.m") + " and the gearbox driven back " +
-      say(hold - model.load.coulomb_Nm, "N.m", "N.m") + " against " +
-      (springs ? "gravity and the cable's spring" : "gravity") + " at the worst angle";
+  std::string text = words(
+      "friction %1 and the gearbox driven back %2 against %3 at the worst angle",
+      say(model.load.coulomb_Nm, "N.m", "N.m"), say(hold - model.load.coulomb_Nm, "N.m", "N.m"),
+      springs ? words("gravity and the cable's spring") : "gravity");
   if (pull > hold)
-    text += springs
-                ? ": it turns by itself, mind fingers in its way; a counterweight, a softer "
-                  "cable or a brake would keep it"
-                : ": it falls, mind fingers in its way; a counterweight or a brake would keep it";
+    text +=
+        springs
+            ? words(
+                  ": it turns by itself, mind fingers in its way; a counterweight, a softer cable "
+                  "or a brake would keep it")
+            : words(
+                  ": it falls, mind fingers in its way; a counterweight or a brake would keep it");
   return {pull, hold, std::move(text)};
 }
 
 Compared coast(Context& c, Axis a) {
-  if (has_no_stops(c, a)) return moot("there are no stops");
+  if (has_no_stops(c, a)) return moot(words("there are no stops"));
   const Travel& travel = c.travel(a);
   if (!has_stops_to_meet(travel)) return {std::nullopt, std::nullopt, why_no_travel(c, a)};
   const AxisModel& model = c.model(a);
   const double speed = coasting_stop_speed_radps(model, travel);
   const double room = c.rig().axis(a).stops.soft_inset_rad.value();
   const double peak = model.gear.peak_torque_Nm;
-  std::string text = "power drops at " + say(top_speed_radps(model), "rad/s", "deg/s") +
-                     " at the soft limit, " + say(room, "rad", "deg") + " before the stop: it ";
+  std::string text = words("power drops at %1 at the soft limit, %2 before the stop: it ",
+                           say(top_speed_radps(model), "rad/s", "deg/s"), say(room, "rad", "deg"));
   if (speed == 0) {
-    text += "comes to rest before it";
+    text += words("comes to rest before it");
   } else {
-    text += "coasts into it at " + say(speed, "rad/s", "deg/s") + " with " +
-            say(stop_energy_J(moving_inertia_kgm2(c, a), speed), "J", "J");
+    text += words("coasts into it at %1 with %2", say(speed, "rad/s", "deg/s"),
+                  say(stop_energy_J(moving_inertia_kgm2(c, a), speed), "J", "J"));
   }
-  if (std::isinf(peak)) return moot(text + "; no peak torque of the gearbox is stated");
+  if (std::isinf(peak)) return moot(words("%1; no peak torque of the gearbox is stated", text));
   if (std::string missing = missing_of_bumper(c, a); !missing.empty() && speed > 0) {
     return {std::nullopt, peak, std::move(missing)};
   }

@@ -7,6 +7,7 @@
 #include "core/analysis/travel_words.h"
 #include "core/motion/slowing.h"
 #include "core/travel/power_off.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -18,17 +19,18 @@ constexpr auto kShorted = joined(
 
 /// "gravity", or with cables that spring back "gravity and cable".
 std::string pullers(const AxisModel& model) {
-  return model.load.cable_stiffness_Nmprad > 0 ? "gravity and cable together are" : "gravity is";
+  return model.load.cable_stiffness_Nmprad > 0 ? words("gravity and cable together are")
+                                               : words("gravity is");
 }
 
 std::string why_it_goes_on(const AxisModel& model, Slowing by, double pull_Nm) {
-  if (pull_Nm == 0) return "coasts into the stop: nothing slows it";
+  if (pull_Nm == 0) return words("coasts into the stop: nothing slows it");
   const double top = top_speed_radps(model);
   const auto sinking = sinking_speed_radps(model, by, pull_Nm, top);
   if (sinking)
-    return "coasts into the stop: " + pullers(model) + " more than friction, it goes on at " +
-           say(*sinking, "rad/s", "deg/s");
-  return "coasts into the stop: " + pullers(model) + " more than what slows it";
+    return words("coasts into the stop: %1 more than friction, it goes on at %2", pullers(model),
+                 say(*sinking, "rad/s", "deg/s"));
+  return words("coasts into the stop: %1 more than what slows it", pullers(model));
 }
 
 Answer stopping(Context& c, Axis a, Slowing by) {
@@ -47,7 +49,8 @@ Answer stop_speed(Context& c, Axis a) {
 
 Answer holding_torque(Context& c, Axis a) {
   const double hold = friction_hold_Nm(c.model(a));
-  if (std::isinf(hold)) return Answer::none("the gearbox locks itself: nothing turns it back");
+  if (std::isinf(hold))
+    return Answer::none(words("the gearbox locks itself: nothing turns it back"));
   return hold;
 }
 

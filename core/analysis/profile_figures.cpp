@@ -7,6 +7,7 @@
 #include "core/analysis/figures.h"
 #include "core/analysis/inputs.h"
 #include "core/analysis/left_out.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -38,17 +39,17 @@ Answer planned_time(Context&, const ProfileRun& run) { return run.planned_s; }
 Answer overshoot(Context&, const ProfileRun& run) { return run.figures.overshoot; }
 Answer peak_current(Context&, const ProfileRun& run) { return run.figures.peak_current_A; }
 Answer settle_time(Context&, const ProfileRun& run) {
-  return {run.figures.settle_time_s, "never settles along this profile"};
+  return {run.figures.settle_time_s, words("never settles along this profile")};
 }
 Answer rms_current(Context&, const ProfileRun& run) {
-  return {run.rms_current_A, "never settles along this profile"};
+  return {run.rms_current_A, words("never settles along this profile")};
 }
 Answer ringing_px(Context& c, const ProfileRun& run) {
-  if (!run.ringing_rad) return Answer::none("never settles along this profile");
+  if (!run.ringing_rad) return Answer::none(words("never settles along this profile"));
   return *run.ringing_rad * c.pixels_per_radian();
 }
 Answer usable(Context&, const ProfileRun& run) {
-  if (!run.figures.settle_time_s) return Answer::none("never settles along this profile");
+  if (!run.figures.settle_time_s) return Answer::none(words("never settles along this profile"));
   return {run.usable_s, kSwingsOn};
 }
 
@@ -114,15 +115,15 @@ void add_rows(std::vector<FigureRow>& rows) {
 
 std::vector<FigureRow> all_rows() {
   std::vector<FigureRow> rows{
-      {{"<axis>.bracket.mode", "Swing of the bracket", "rad/s", "Hz", "√(stiffness/J_load)",
-        "handbook: profiles; all that the axis turns on one spring", kMode},
+      {{"<axis>.bracket.mode", words("Swing of the bracket"), "rad/s", "Hz", "√(stiffness/J_load)",
+        words("handbook: profiles; all that the axis turns on one spring"), kMode},
        Axes::both,
        mode_radps,
        true},
-      {{"<axis>.picture.usable_time", "Picture usable after the step", "s", "ms",
-        "camera settled, with the bracket's ringing where its stiffness is entered, + exposure + "
-        "delay",
-        "simulation of design section 5; handbook: profiles", kUsable},
+      {{"<axis>.picture.usable_time", words("Picture usable after the step"), "s", "ms",
+        words("camera settled, with the bracket's ringing where its stiffness is entered, + "
+              "exposure + delay"),
+        words("simulation of design section 5; handbook: profiles"), kUsable},
        Axes::both,
        usable_time}};
   add_rows<ProfileKind::step>(rows);

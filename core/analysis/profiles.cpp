@@ -6,6 +6,7 @@
 #include "core/analysis/context.h"
 #include "core/analysis/say.h"
 #include "core/motion/ringing.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -54,12 +55,12 @@ ProfileRun run_of(Context& context, Axis axis, ProfileKind kind, const std::stop
   const AxisModel& model = context.model(axis);
   const auto profile = plan(kind, model, context.move_rad(axis));
   if (!profile) {
-    run.because = "cannot make the move: torque below friction, gravity and cable";
+    run.because = words("cannot make the move: torque below friction, gravity and cable");
     return run;
   }
   if (!(profile->time_s <= kLongestMove_s)) {
-    run.because = "planned to take " + say(profile->time_s, "s", "s") +
-                  ": what takes longer than " + say(kLongestMove_s, "s", "s") + " is not simulated";
+    run.because = words("planned to take %1: what takes longer than %2 is not simulated",
+                        say(profile->time_s, "s", "s"), say(kLongestMove_s, "s", "s"));
     return run;
   }
   if (kind == ProfileKind::step) {
@@ -85,28 +86,29 @@ const ProfileRun* best_of(const std::vector<ProfileRun>& runs) {
 }
 
 std::string against_step(const ProfileRun& best, const ProfileRun& step) {
-  if (best.kind == ProfileKind::step) return "; no planned move is quicker";
-  if (!until_s(step)) return "; the plain step never settles";
+  if (best.kind == ProfileKind::step) return words("; no planned move is quicker");
+  if (!until_s(step)) return words("; the plain step never settles");
   const double sooner = *until_s(step) - *until_s(best);
   std::string text;
   if (sooner > kWorthNaming * *until_s(step))
-    text = ", " + say(sooner, "s", "ms") + " before the plain step";
+    text = words(", %1 before the plain step", say(sooner, "s", "ms"));
   const double peak = best.figures.peak_current_A, step_peak = step.figures.peak_current_A;
   if (std::abs(peak - step_peak) > kWorthNaming * step_peak)
-    text += ", with " + say(peak, "A", "A") + " at most instead of " + say(step_peak, "A", "A");
+    text += words(", with %1 at most instead of %2", say(peak, "A", "A"), say(step_peak, "A", "A"));
   return text;
 }
 
 std::string advice_on(const AxisProfiles& profiles, const AxisModel& model) {
   const ProfileRun* best = best_of(profiles.runs);
-  std::string text = "no profile settles";
+  std::string text = words("no profile settles");
   if (best != nullptr) {
     text = std::string(word_of(best->kind)) +
-           (best->usable_s ? " gives a usable picture first, after " : " settles first, after ") +
+           (best->usable_s ? words(" gives a usable picture first, after ")
+                           : words(" settles first, after ")) +
            say(*until_s(*best), "s", "ms") + against_step(*best, profiles.runs.front());
   }
   if (model.control.speed_feed_forward == 0)
-    text += "; without speed feed-forward every planned move trails behind its plan";
+    text += words("; without speed feed-forward every planned move trails behind its plan");
   return text;
 }
 

@@ -9,6 +9,7 @@
 #include "core/analysis/inputs.h"
 #include "core/analysis/say.h"
 #include "core/travel/soft_limits.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -57,7 +58,7 @@ std::string needs(Context& context) {
   for (const Axis axis : kAxes) {
     if (context.travel(axis).usable_rad) continue;
     auto more = context.missing(kUsable, axis);
-    if (more.empty()) more.push_back(for_axis("<axis>.stops and <axis>.cable", axis));
+    if (more.empty()) more.push_back(for_axis(words("<axis>.stops and <axis>.cable"), axis));
     missing.insert(missing.end(), more.begin(), more.end());
   }
   return say_needs(missing);

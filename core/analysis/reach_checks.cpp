@@ -5,6 +5,7 @@
 #include "core/analysis/inputs.h"
 #include "core/analysis/reach.h"
 #include "core/analysis/say.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -17,18 +18,19 @@ std::string left_out(const Clearance& clearance) {
   std::string names;
   for (const std::string& name : clearance.without_shape)
     names += (names.empty() ? "" : ", ") + name;
-  return names.empty() ? "" : "; without a shape and left out: " + names;
+  return names.empty() ? "" : words("; without a shape and left out: %1", names);
 }
 
 std::string say_contact(const Contact& contact) {
-  return contact.tilting + " meets " + contact.other + " at tilt " +
-         say(contact.tilt_rad, "rad", "deg");
+  return words("%1 meets %2 at tilt %3", contact.tilting, contact.other,
+               say(contact.tilt_rad, "rad", "deg"));
 }
 
 /// The side with the lesser margin of usable tilt against its first contact.
 Compared collision(Context& c, Axis a) {
   const Travel& travel = c.travel(a);
-  if (!travel.usable_rad) return {std::nullopt, std::nullopt, "the usable travel is not known"};
+  if (!travel.usable_rad)
+    return {std::nullopt, std::nullopt, words("the usable travel is not known")};
   const Clearance& clearance = c.clearance();
   const std::string others = left_out(clearance);
   std::optional<Compared> worst;
@@ -41,7 +43,7 @@ Compared collision(Context& c, Axis a) {
   };
   compare(clearance.down, -travel.least_rad());
   compare(clearance.up, travel.most_rad());
-  return worst ? *worst : moot("nothing is met within half a turn" + others);
+  return worst ? *worst : moot(words("nothing is met within half a turn%1", others));
 }
 
 /// How far the axis may turn from the rest pose, the other at rest, before it enters a keep-out.
@@ -76,14 +78,15 @@ Compared keep_out(Context& c, Axis a) {
     if (!window) continue;
     const Free free = free_of(*window, a);
     const double least = std::min(free.down_rad, free.up_rad);
-    if (least < free_rad) free_rad = least, name = entry.name.empty() ? "a keep-out" : entry.name;
+    if (least < free_rad)
+      free_rad = least, name = entry.name.empty() ? words("a keep-out") : entry.name;
   }
-  if (std::isinf(free_rad)) return moot("no keep-out lies across the move");
+  if (std::isinf(free_rad)) return moot(words("no keep-out lies across the move"));
   const double move = c.move_rad(a);
   if (free_rad <= 0)
-    return {move, 0.0, "the rest pose itself is in " + name, Compared::Outcome::impossible};
+    return {move, 0.0, words("the rest pose itself is in %1", name), Compared::Outcome::impossible};
   return {move, 2 * free_rad,
-          name + " lies " + say(free_rad, "rad", "deg") + " from the rest pose"};
+          words("%1 lies %2 from the rest pose", name, say(free_rad, "rad", "deg"))};
 }
 
 bool is_tilt(Context&, Axis axis) { return axis == Axis::tilt; }

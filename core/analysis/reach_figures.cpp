@@ -4,6 +4,7 @@
 #include "core/analysis/figures.h"
 #include "core/analysis/inputs.h"
 #include "core/analysis/reach.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -18,7 +19,7 @@ constexpr auto kLongWay =
     joined(joined(kRigidTrain, kTopSpeed), std::array<InputPath, 1>{"<axis>.loop.speed_limit"});
 
 Answer first_contact(const std::optional<Contact>& contact) {
-  if (!contact) return Answer::none("nothing is met within half a turn");
+  if (!contact) return Answer::none(words("nothing is met within half a turn"));
   return contact->tilt_rad;
 }
 
@@ -39,10 +40,10 @@ Answer seen_share(Context& c, Axis) {
 
 Answer long_way(Context& c, Axis a) {
   const auto& usable_rad = c.travel(a).usable_rad;
-  if (!usable_rad) return Answer::none("needs the usable travel: stops and cable");
+  if (!usable_rad) return Answer::none(words("needs the usable travel: stops and cable"));
   if (*usable_rad >= 2 * M_PI)
-    return Answer::aside("there is no blind sector: every direction is near");
-  return {long_way_s(c, a), "it cannot make a move as long as its travel"};
+    return Answer::aside(words("there is no blind sector: every direction is near"));
+  return {long_way_s(c, a), words("it cannot make a move as long as its travel")};
 }
 
 const FigureRow kRows[] = {

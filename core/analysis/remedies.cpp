@@ -5,6 +5,7 @@
 #include "core/analysis/counterweight.h"
 #include "core/analysis/field_value.h"
 #include "core/rig/fields.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -94,9 +95,9 @@ class LeverSolver {
   }
 
   std::string text(double value) const {
-    const char* side = lever_.way == Lever::Way::up     ? " or more "
-                       : lever_.way == Lever::Way::down ? " or less "
-                                                        : " or nearer to 0 ";
+    const std::string side = lever_.way == Lever::Way::up     ? words(" or more ")
+                             : lever_.way == Lever::Way::down ? words(" or less ")
+                                                              : words(" or nearer to 0 ");
     return say_field(path_, *info_, value) + side + std::string(check_.goal);
   }
 

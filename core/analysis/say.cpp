@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "core/units/units.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -44,8 +45,8 @@ std::string say_needs(std::span<const std::string> missing, std::size_t most) {
   const std::size_t named = most == 0 ? missing.size() : std::min(most, missing.size());
   std::string text;
   for (const std::string& path : missing.first(named))
-    text += (text.empty() ? "needs " : ", ") + path;
-  if (named < missing.size()) text += " and " + std::to_string(missing.size() - named) + " more";
+    text += (text.empty() ? words("needs ") : ", ") + path;
+  if (named < missing.size()) text += words(" and %1 more", std::to_string(missing.size() - named));
   return text;
 }
 

@@ -3,6 +3,7 @@
 #include "core/analysis/checks.h"
 #include "core/analysis/say.h"
 #include "core/analysis/smooth_values.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -14,7 +15,7 @@ constexpr auto kRipple = joined(kSlow, kPixels);
 Compared ripple(Context& c, Axis a) {
   const double band_px = c.rig().task.settle_band_px.value();
   if (auto why = why_not_slow(c, a)) {
-    if (why->starts_with("needs")) return {std::nullopt, band_px, *why};
+    if (begins_as("needs %1", *why)) return {std::nullopt, band_px, *why};
     return {std::nullopt, band_px, *why, Compared::Outcome::impossible};
   }
   const SlowParts parts = slow_parts(c.rig(), a);
@@ -26,10 +27,10 @@ Compared ripple(Context& c, Axis a) {
   const double cogging_px = worst.ripple_rad * per_rad;
   std::string because =
       jump_px > cogging_px
-          ? "sticks and slips below " + say(limits.friction_radps, "rad/s", "deg/s") +
-                ": friction falls faster than the loops hold"
-          : "cogging shakes it most at " + say(worst.speed_radps, "rad/s", "deg/s");
-  because += "; steady from " + say(limits.lowest_radps(), "rad/s", "deg/s") + " on";
+          ? words("sticks and slips below %1: friction falls faster than the loops hold",
+                  say(limits.friction_radps, "rad/s", "deg/s"))
+          : words("cogging shakes it most at %1", say(worst.speed_radps, "rad/s", "deg/s"));
+  because += words("; steady from %1 on", say(limits.lowest_radps(), "rad/s", "deg/s"));
   return {std::max(jump_px, cogging_px), band_px, because};
 }
 

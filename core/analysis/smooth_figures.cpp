@@ -2,14 +2,15 @@
 
 #include "core/analysis/figures.h"
 #include "core/analysis/smooth_values.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 
 std::optional<std::string> why_not_slow(Context& c, Axis a) {
   const SlowParts parts = slow_parts(c.rig(), a);
   if (parts.cogging_Nm > 0 && std::isnan(parts.cogging_per_turn))
-    return for_axis("needs <axis>.motor.cogging_per_turn", a);
-  if (!c.slow_limits(a)) return "the loops swing by themselves: no speed is steady";
+    return for_axis(words("needs %1", "<axis>.motor.cogging_per_turn"), a);
+  if (!c.slow_limits(a)) return words("the loops swing by themselves: no speed is steady");
   return {};
 }
 

@@ -3,6 +3,7 @@
 #include "core/analysis/checks.h"
 #include "core/analysis/say.h"
 #include "core/analysis/stand_values.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -13,34 +14,37 @@ constexpr auto kSlides = joined(kStandMoves, std::array<InputPath, 1>{"stand.gri
 bool is_screwed_down(Context& c) { return std::isinf(c.rig().stand.grip.value()); }
 
 Compared stands(Context& c, Axis) {
-  if (is_screwed_down(c)) return moot("it is screwed down");
+  if (is_screwed_down(c)) return moot(words("it is screwed down"));
   const Tipping tip = tipping(c);
   const StandPush push = push_of(c);
-  std::string text = "both axes' fastest moves at once push with " +
-                     say(push.overturning_Nm, "N.m", "N.m") + ", lean and offset with " +
-                     say(tip.resting_Nm, "N.m", "N.m") + "; at rest it tips at a lean of " +
-                     say(tip.lean_rad, "rad", "deg");
+  std::string text = words(
+      "both axes' fastest moves at once push with %1, lean and offset with %2; at rest it tips at "
+      "a lean of %3",
+      say(push.overturning_Nm, "N.m", "N.m"), say(tip.resting_Nm, "N.m", "N.m"),
+      say(tip.lean_rad, "rad", "deg"));
   return {tip.resting_Nm + push.overturning_Nm, tip.holding_Nm, std::move(text)};
 }
 
 Compared slides(Context& c, Axis) {
-  if (is_screwed_down(c)) return moot("it is screwed down");
+  if (is_screwed_down(c)) return moot(words("it is screwed down"));
   const FeetPull feet = pull_at_feet(c);
-  return {feet.sum_N(), c.rig().stand.grip.value() * feet.pressing_N,
-          "pan's reaction at the feet " + say(feet.twist_N, "N", "N") + ", masses off their axes " +
-              say(feet.push_N, "N", "N") + ", lean " + say(feet.lean_N, "N", "N")};
+  return {
+      feet.sum_N(), c.rig().stand.grip.value() * feet.pressing_N,
+      words("pan's reaction at the feet %1, masses off their axes %2, lean %3",
+            say(feet.twist_N, "N", "N"), say(feet.push_N, "N", "N"), say(feet.lean_N, "N", "N"))};
 }
 
 Compared sways(Context& c, Axis a) {
   if (!c.step(a).figures.settle_time_s)
-    return {std::nullopt, std::nullopt, "the axis itself never settles"};
+    return {std::nullopt, std::nullopt, words("the axis itself never settles")};
   const Swayed& swayed = stand_swayed(c, a);
   const double scale = c.pixels_per_radian();
-  return {scale * swayed.left_rad, c.rig().task.settle_band_px.value(),
-          std::string(a == Axis::pan ? "pan's move twists it by " : "tilt's move sways it by ") +
-              say(swayed.largest_rad, "rad", "deg") + " (" +
-              say(scale * swayed.largest_rad, "1", "1") + " px); its first mode is at " +
-              say(stand_first_mode_Hz(c), "Hz", "Hz")};
+  return {
+      scale * swayed.left_rad, c.rig().task.settle_band_px.value(),
+      words("%1%2 (%3 px); its first mode is at %4",
+            a == Axis::pan ? words("pan's move twists it by ") : words("tilt's move sways it by "),
+            say(swayed.largest_rad, "rad", "deg"), say(scale * swayed.largest_rad, "1", "1"),
+            say(stand_first_mode_Hz(c), "Hz", "Hz"))};
 }
 
 bool once(Context&, Axis axis) { return axis == Axis::pan; }

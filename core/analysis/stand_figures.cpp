@@ -4,6 +4,7 @@
 #include "core/analysis/figures.h"
 #include "core/analysis/left_out.h"
 #include "core/analysis/stand_values.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -32,7 +33,7 @@ Answer sway_of(Context& c, Axis a, double scale) {
 }
 Answer sway_left(Context& c, Axis a) {
   if (c.is_quick()) return left_out_of_drag();
-  if (!c.step(a).figures.settle_time_s) return Answer::none("the axis never settles");
+  if (!c.step(a).figures.settle_time_s) return Answer::none(words("the axis never settles"));
   return c.pixels_per_radian() * stand_swayed(c, a).left_rad;
 }
 

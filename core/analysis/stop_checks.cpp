@@ -5,6 +5,7 @@
 #include "core/analysis/say.h"
 #include "core/analysis/stop_case.h"
 #include "core/analysis/travel_words.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -12,22 +13,22 @@ namespace {
 using Way = Lever::Way;
 
 Compared impact(Context& c, Axis a) {
-  if (has_no_stops(c, a)) return moot("there are no stops");
+  if (has_no_stops(c, a)) return moot(words("there are no stops"));
   const AxisModel& model = c.model(a);
   const double inertia = model.load.inertia_kgm2 + model.reflected_inertia_kgm2();
   const double top = top_speed_radps(model);
   const double stiffness = c.rig().axis(a).stops.stiffness_Nmprad.value();
-  return {stop_torque_Nm(inertia, top, stiffness, stall_torque_Nm(model)),
-          model.gear.peak_torque_Nm,
-          "hitting the stop at " + say(top, "rad/s", "deg/s") + ", the drive still pushing; " +
-              say(100 * model.reflected_inertia_kgm2() / inertia, "1", "1") +
-              " % of the energy is the rotor's"};
+  return {
+      stop_torque_Nm(inertia, top, stiffness, stall_torque_Nm(model)), model.gear.peak_torque_Nm,
+      words("hitting the stop at %1, the drive still pushing; %2 % of the energy is the rotor's",
+            say(top, "rad/s", "deg/s"),
+            say(100 * model.reflected_inertia_kgm2() / inertia, "1", "1"))};
 }
 
 /// Runs `compare` where there is a stop whose spring is known.
 template <class Compare>
 Compared of_blow(Context& c, Axis a, Compare compare) {
-  if (has_no_stops(c, a)) return moot("there are no stops");
+  if (has_no_stops(c, a)) return moot(words("there are no stops"));
   if (std::string missing = missing_of_bumper(c, a); !missing.empty())
     return {std::nullopt, std::nullopt, std::move(missing)};
   return compare(stop_case(c, a));
@@ -35,14 +36,14 @@ Compared of_blow(Context& c, Axis a, Compare compare) {
 
 Compared bumper(Context& c, Axis a) {
   return of_blow(c, a, [&](const StopCase& stop) -> Compared {
-    if (!has_bumper(c, a)) return moot("its stop has no bumper that could bottom out");
+    if (!has_bumper(c, a)) return moot(words("its stop has no bumper that could bottom out"));
     const Impact worst = stop.worst();
     StopCase endless = stop;
     endless.spring.bumper_travel_rad = kInfinity;
     return {endless.worst().press_rad, stop.spring.bumper_travel_rad,
-            "hitting the stop at " + say(stop.top_radps, "rad/s", "deg/s") +
-                ", the drive still pushing; it bears " + say(worst.torque_Nm, "N.m", "N.m") +
-                (worst.bottoms_out ? " as the bumper bottoms out" : "")};
+            words("hitting the stop at %1, the drive still pushing; it bears %2%3",
+                  say(stop.top_radps, "rad/s", "deg/s"), say(worst.torque_Nm, "N.m", "N.m"),
+                  worst.bottoms_out ? words(" as the bumper bottoms out") : "")};
   });
 }
 
@@ -54,8 +55,8 @@ Compared gear_torque(Context& c, Axis a) {
         gear_torque_Nm(torque_Nm, stop.push_Nm, stop.load_kgm2, stop.rotor_kgm2);
     const auto& sprung = c.sprung_blow(a);
     return {sprung ? sprung->gear_torque_Nm : rigid_Nm, model.gear.peak_torque_Nm,
-            "the stop bears " + say(torque_Nm, "N.m", "N.m") + ", a rigid gear would carry " +
-                say(rigid_Nm, "N.m", "N.m") + " of it"};
+            words("the stop bears %1, a rigid gear would carry %2 of it",
+                  say(torque_Nm, "N.m", "N.m"), say(rigid_Nm, "N.m", "N.m"))};
   });
 }
 
@@ -64,12 +65,13 @@ Compared tab(Context& c, Axis a, double stress_Pa, bool bends) {
   const double force_N = stop_case(c, a).worst().torque_Nm / stops.radius_m.value();
   const auto strength = tab_strength(stops);
   if (!strength)
-    return {stress_Pa, std::nullopt, for_axis("needs <axis>.stops.tab_strength or a material", a)};
-  return {stress_Pa, bends ? strength->tensile_Pa : strength->shear_Pa,
-          say(force_N, "N", "N") + " on the tab; its material bears " +
-              say(strength->tensile_Pa, "Pa", "MPa") + " to " +
-              say(strength->most_tensile_Pa, "Pa", "MPa") + " pulled, the least counts" +
-              (bends ? "" : ", less in shear")};
+    return {stress_Pa, std::nullopt,
+            for_axis(words("needs <axis>.stops.tab_strength or a material"), a)};
+  return {
+      stress_Pa, bends ? strength->tensile_Pa : strength->shear_Pa,
+      words("%1 on the tab; its material bears %2 to %3 pulled, the least counts%4",
+            say(force_N, "N", "N"), say(strength->tensile_Pa, "Pa", "MPa"),
+            say(strength->most_tensile_Pa, "Pa", "MPa"), bends ? "" : words(", less in shear"))};
 }
 Compared tab_bending(Context& c, Axis a) {
   return of_blow(

@@ -2,6 +2,7 @@
 #include "core/analysis/inputs.h"
 #include "core/analysis/stop_case.h"
 #include "core/analysis/travel_words.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -70,7 +71,8 @@ Answer press(Context& c, Axis a) {
 
 Answer bumper_needed(Context& c, Axis a) {
   if (has_no_stops(c, a)) return Answer::none(kNoStops);
-  if (!has_bumper(c, a)) return Answer::aside("its stop has no bumper that could bottom out");
+  if (!has_bumper(c, a))
+    return Answer::aside(words("its stop has no bumper that could bottom out"));
   StopCase stop = stop_case(c, a);
   stop.spring.bumper_travel_rad = kInfinity;
   return stop.worst().press_rad;
@@ -85,7 +87,8 @@ Answer gear_torque(Context& c, Axis a) {
 Answer gear_torque_sprung(Context& c, Axis a) {
   return of_blow(c, a, [&](const StopCase&) -> Answer {
     const auto& peak = c.sprung_blow(a);
-    if (!peak) return Answer::none("stop and gear are of too different stiffness: take the others");
+    if (!peak)
+      return Answer::none(words("stop and gear are of too different stiffness: take the others"));
     return peak->gear_torque_Nm;
   });
 }
@@ -116,7 +119,8 @@ Answer tab_stress(Context& c, Axis a) {
 Answer strength_to_count_on(Context& c, Axis a) {
   if (has_no_stops(c, a)) return Answer::none(kNoStops);
   const auto strength = tab_strength(c.rig().axis(a).stops);
-  if (!strength) return Answer::aside(for_axis("needs <axis>.stops.tab_strength or a material", a));
+  if (!strength)
+    return Answer::aside(for_axis(words("needs <axis>.stops.tab_strength or a material"), a));
   return strength->tensile_Pa;
 }
 

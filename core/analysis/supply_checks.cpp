@@ -8,6 +8,7 @@
 #include "core/rig/fields.h"
 #include "core/supply/supply_rules.h"
 #include "core/travel/wire.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -38,8 +39,9 @@ Compared peak_current(Context& c, Axis) {
   if (most_A > limit_A && most_A < limit_A * (1 + 1e-9)) most_A = limit_A;
   std::string because = say_worst_current(c);
   if (most_A >= limit_A)
-    because += most_A == limit_A ? "; the drives have to keep their sum within the limit"
-                                 : "; what the drives take while idle and the sag come on top";
+    because += most_A == limit_A
+                   ? words("; the drives have to keep their sum within the limit")
+                   : words("; what the drives take while idle and the sag come on top");
   return {most_A, limit_A, because};
 }
 
@@ -51,7 +53,7 @@ std::optional<Remedy> more_current(Context& c, Axis) {
   const char* path = "supply.current_limit";
   const FieldInfo& info = *find_info(path);
   const double value = rounded_value(info, worst_current_A(trial) * (1 + 1e-6), true, 3);
-  return Remedy{say_field(path, info, value) + " or more", path, value};
+  return Remedy{words("%1 or more", say_field(path, info, value)), path, value};
 }
 
 /// What would hold the bus without burning: the figures' closed forms.
@@ -62,15 +64,14 @@ std::string say_alternatives(Context& c) {
   if (worst.tried.empty() || !(supply.trip_voltage_V.value() > bus.voltage_V)) return {};
   const double chopper_V = supply.brake_voltage_V.value();
   const double returned_A = worst.most_returned_W() / chopper_V - bus.absorbs_A;
-  std::string text =
-      "; " +
+  std::string text = words(
+      "; %1 on the bus",
       say(needed_capacitance_F(worst.lifted_J(), bus.voltage_V, supply.trip_voltage_V.value()), "F",
-          "mF") +
-      " on the bus";
+          "mF"));
   if (chopper_V > bus.voltage_V && returned_A > 0)
-    text += ", or a chopper at " + say(chopper_V, "V", "V") + " with " +
-            say(brake_resistor_ohm(chopper_V, returned_A), "ohm", "ohm") + " or less,";
-  return text + " would take it";
+    text += words(", or a chopper at %1 with %2 or less,", say(chopper_V, "V", "V"),
+                  say(brake_resistor_ohm(chopper_V, returned_A), "ohm", "ohm"));
+  return words("%1 would take it", text);
 }
 
 Compared peak_voltage(Context& c, Axis) {
@@ -80,12 +81,13 @@ Compared peak_voltage(Context& c, Axis) {
   const double trip_V = supply.trip_voltage_V.value();
   if (supply.brake_resistor_ohm.has_value() && std::isfinite(supply.brake_resistor_ohm.value()) &&
       !has_resistor(c.rig()))
-    return {supply.voltage_V.value(), supply.brake_voltage_V.value(),
-            "the chopper would burn power all the time: its voltage is not above the supply's",
-            Compared::Outcome::impossible};
+    return {
+        supply.voltage_V.value(), supply.brake_voltage_V.value(),
+        words("the chopper would burn power all the time: its voltage is not above the supply's"),
+        Compared::Outcome::impossible};
   const double most_V = worst_voltage_V(c);
   if (std::isinf(most_V))
-    return {std::nullopt, trip_V, "without capacitors nothing holds the bus while braking",
+    return {std::nullopt, trip_V, words("without capacitors nothing holds the bus while braking"),
             Compared::Outcome::impossible};
   return {most_V, trip_V,
           say_worst_voltage(c) + (most_V > trip_V ? say_alternatives(c) : std::string())};
@@ -94,7 +96,7 @@ Compared peak_voltage(Context& c, Axis) {
 Remedy remedy_of(const char* path, double value_si, bool up) {
   const FieldInfo& info = *find_info(path);
   const double value = rounded_value(info, value_si, up, 3);
-  return {say_field(path, info, value) + (up ? " or more" : " or less"), path, value};
+  return {say_field(path, info, value) + (up ? words(" or more") : words(" or less")), path, value};
 }
 
 /// More capacitors while that is up to five times as much, else a resistor.
@@ -120,14 +122,15 @@ std::optional<Remedy> calmer_bus(Context& c, Axis) {
 
 Compared brake_power(Context& c, Axis) {
   const double capacity_W = c.rig().supply.brake_power_W.value();
-  if (!has_resistor(c.rig())) return moot("there is no brake resistor");
+  if (!has_resistor(c.rig())) return moot(words("there is no brake resistor"));
   const DutyUse& use = duty_use(c);
   if (!use.because.empty()) return {std::nullopt, capacity_W, use.because};
   const double on_V = std::max(supply_run(c).run.most_V, c.rig().supply.brake_voltage_V.value());
   const double on_W = on_V * on_V / c.rig().supply.brake_resistor_ohm.value();
   return {use.resistor_W, capacity_W,
-          "mean over the duty; while it is on it takes " + say(on_W, "W", "W") +
-              ": whether it stands such pulses says its data sheet"};
+          words("mean over the duty; while it is on it takes %1: whether it stands such pulses "
+                "says its data sheet",
+                say(on_W, "W", "W"))};
 }
 
 Compared sag(Context& c, Axis) {
@@ -136,14 +139,13 @@ Compared sag(Context& c, Axis) {
   const Bus bus = bus_of(c.rig());
   if (run.run.starved)
     return {std::nullopt, supply_rules().most_sag,
-            "the source cannot give the power through its resistance: the voltage collapses",
+            words("the source cannot give the power through its resistance: the voltage collapses"),
             Compared::Outcome::impossible};
   const double lost_V = bus.voltage_V - run.run.least_V;
   return {lost_V / bus.voltage_V, supply_rules().most_sag,
-          say(lost_V, "V", "V") + " of " + say(bus.voltage_V, "V", "V") +
-              " in source and leads at " + say(run.run.most_A, "A", "A") +
-              "; the moves are computed without it; " +
-              say_rule(supply_rules().most_sag, "supply", "bus", "most_sag")};
+          words("%1 of %2 in source and leads at %3; the moves are computed without it; %4",
+                say(lost_V, "V", "V"), say(bus.voltage_V, "V", "V"), say(run.run.most_A, "A", "A"),
+                say_rule(supply_rules().most_sag, "supply", "bus", "most_sag"))};
 }
 
 Compared lead_drop(Context& c, Axis) {
@@ -151,23 +153,23 @@ Compared lead_drop(Context& c, Axis) {
   if (!run.because.empty()) return unknown(run.because);
   const double drop_V = run.run.most_A * lead_ohm(c.rig());
   return {drop_V / c.rig().supply.voltage_V.value(), wire_rules().most_drop,
-          "out and back " + say(drop_V, "V", "V") + " at " + say(run.run.most_A, "A", "A") + "; " +
-              say_rule(wire_rules().most_drop, "wires", "wire", "most_drop")};
+          words("out and back %1 at %2; %3", say(drop_V, "V", "V"), say(run.run.most_A, "A", "A"),
+                say_rule(wire_rules().most_drop, "wires", "wire", "most_drop"))};
 }
 
 std::string mil_rule() {
-  return say(wire_rules().circular_mil_per_A, "1", "1") + " circular mil per ampere";
+  return words("%1 circular mil per ampere", say(wire_rules().circular_mil_per_A, "1", "1"));
 }
 
 Compared lead_current(Context& c, Axis) {
   const double rating_A = wire_rating_A(c.rig().supply.lead_conductor_m.value());
   const DutyUse& use = duty_use(c);
   if (!use.because.empty()) return {std::nullopt, rating_A, use.because};
-  return {use.rms_A, rating_A, "RMS over the duty; " + mil_rule() + ", for wires in a bundle"};
+  return {use.rms_A, rating_A, words("RMS over the duty; %1, for wires in a bundle", mil_rule())};
 }
 
 std::string say_times(double factor) {
-  return factor == 2 ? "twice" : say(factor, "1", "1") + " times";
+  return factor == 2 ? "twice" : words("%1 times", say(factor, "1", "1"));
 }
 
 Compared fuse_carries(Context& c, Axis) {
@@ -176,22 +178,23 @@ Compared fuse_carries(Context& c, Axis) {
   if (!use.because.empty()) return {std::nullopt, fuse_A, use.because};
   const double lasting_A = use.rms_A / wire_rules().fuse_lasting, most_A = worst_current_A(c);
   const double pulse_A = most_A / wire_rules().fuse_short;
-  const std::string peaks = "peaks reach " + say(most_A, "A", "A") + ", " +
-                            say_percent(most_A / fuse_A) +
-                            " of its rating: compare with its time-current curve, the charging of "
-                            "the capacitors at switching on too";
-  return {
-      std::max(lasting_A, pulse_A), fuse_A,
-      (lasting_A >= pulse_A
-           ? "RMS over the duty at " + say_percent(wire_rules().fuse_lasting) + " of the rating; "
-           : say_times(wire_rules().fuse_short) + " the rating for short peaks; ") +
-          peaks};
+  const std::string peaks = words(
+      "peaks reach %1, %2 of its rating: compare with its time-current curve, the charging of the "
+      "capacitors at switching on too",
+      say(most_A, "A", "A"), say_percent(most_A / fuse_A));
+  return {std::max(lasting_A, pulse_A), fuse_A,
+          (lasting_A >= pulse_A
+               ? words("RMS over the duty at %1 of the rating; ",
+                       say_percent(wire_rules().fuse_lasting))
+               : words("%1 the rating for short peaks; ", say_times(wire_rules().fuse_short))) +
+              peaks};
 }
 
 Compared fuse_wire(Context& c, Axis) {
   return {c.rig().supply.fuse_A.value(), wire_rating_A(c.rig().supply.lead_conductor_m.value()),
-          "the fuse protects the lead: its rating may not exceed the wire's, " + mil_rule() +
-              "; local codes may ask for less"};
+          words("the fuse protects the lead: its rating may not exceed the wire's, %1; local codes "
+                "may ask for less",
+                mil_rule())};
 }
 
 constexpr Lever kBrakeLevers[] = {{"supply.brake_power", Way::up, 1000},

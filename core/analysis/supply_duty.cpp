@@ -3,6 +3,7 @@
 
 #include "core/analysis/say.h"
 #include "core/analysis/supply_values.h"
+#include "core/words/words.h"
 
 /// What the supply gives over the duty, on average.
 namespace gazewright {
@@ -62,7 +63,7 @@ DutyUse lacking(std::string because) {
 /// The task's moves, one after the other at their rate.
 DutyUse of_task(Context& c) {
   const Quantity& rate = c.rig().task.moves_per_minute;
-  if (!rate.has_value()) return lacking("needs task.duty.moves_per_minute");
+  if (!rate.has_value()) return lacking(words("needs %1", "task.duty.moves_per_minute"));
   const SupplyRun& run = supply_run(c);
   Sums sums;
   sums.add(run.moves, run.run, 60 / rate.value());

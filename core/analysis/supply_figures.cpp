@@ -4,6 +4,7 @@
 #include "core/analysis/left_out.h"
 #include "core/analysis/supply_values.h"
 #include "core/travel/wire.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -42,12 +43,12 @@ Answer of_worst(Context& c, Axis) {
   const SupplyRun& run = supply_run(c);
   if (!run.because.empty()) return why(c, run.because);
   const WorstMoves& worst = worst_of(c);
-  return worst.tried.empty() ? Answer::none("no moves were found") : Answer(of(c, worst));
+  return worst.tried.empty() ? Answer::none(words("no moves were found")) : Answer(of(c, worst));
 }
 
 Answer voltage_or_why(double voltage_V) {
   if (std::isfinite(voltage_V)) return voltage_V;
-  return Answer::none("without capacitors nothing holds the bus while braking");
+  return Answer::none(words("without capacitors nothing holds the bus while braking"));
 }
 
 Answer peak_voltage(Context& c, Axis) {
@@ -73,10 +74,11 @@ Answer most_resistor(Context& c, Axis) {
   const Bus bus = bus_of(c.rig());
   const double chopper_V = c.rig().supply.brake_voltage_V.value();
   if (!(chopper_V > bus.voltage_V))
-    return Answer::none("the chopper's voltage is not above the supply's");
+    return Answer::none(words("the chopper's voltage is not above the supply's"));
   const double returned_A =
       std::max(run.sums.most_returned_W, worst_of(c).most_returned_W()) / chopper_V - bus.absorbs_A;
-  if (returned_A <= 0) return Answer::none("nothing is returned that the source does not absorb");
+  if (returned_A <= 0)
+    return Answer::none(words("nothing is returned that the source does not absorb"));
   return brake_resistor_ohm(chopper_V, returned_A);
 }
 
@@ -85,7 +87,8 @@ Answer needed_capacitance(Context& c, Axis) {
   if (!run.because.empty()) return why(c, run.because);
   const Bus bus = bus_of(c.rig());
   const double trip_V = c.rig().supply.trip_voltage_V.value();
-  if (!(trip_V > bus.voltage_V)) return Answer::none("the trip voltage is not above the supply's");
+  if (!(trip_V > bus.voltage_V))
+    return Answer::none(words("the trip voltage is not above the supply's"));
   const double task_J = lifted_J(run.moves.power_W, run.moves.row_s, bus.absorbs_A * bus.voltage_V);
   return needed_capacitance_F(std::max(task_J, worst_of(c).lifted_J()), bus.voltage_V, trip_V);
 }

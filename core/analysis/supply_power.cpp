@@ -7,6 +7,7 @@
 #include "core/analysis/inputs.h"
 #include "core/analysis/left_out.h"
 #include "core/analysis/say.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -27,8 +28,8 @@ TaskPower of_task(Context& c) {
     return {say_needs(missing)};
   const Coupling* coupling = c.coupling();
   if (coupling == nullptr) return {left_out_of_drag().because};
-  if (coupling->both.ran_away) return {"runs away: a loop is unstable"};
-  if (coupling->both.bus_A.size() < 2) return {"there is no move"};
+  if (coupling->both.ran_away) return {words("runs away: a loop is unstable")};
+  if (coupling->both.bus_A.size() < 2) return {words("there is no move")};
   return {{}, power_of(c, coupling->both, coupling->settle_time_s)};
 }
 
@@ -43,7 +44,7 @@ MovesPower simulated(Context& c, const BothMoves& moves) {
 DutyPower of_list(Context& c) {
   const auto& duty = c.rig().duty;
   for (std::size_t i = 0; i < duty.size(); ++i) {
-    const std::string place = "needs duty[" + std::to_string(i) + "].";
+    const std::string place = words("needs duty[%1].", std::to_string(i));
     if (!duty[i].pan_rad.has_value()) return {place + "pan"};
     if (!duty[i].tilt_rad.has_value()) return {place + "tilt"};
     if (!duty[i].dwell_s.has_value()) return {place + "dwell"};
@@ -54,7 +55,7 @@ DutyPower of_list(Context& c) {
   DutyPower power;
   std::map<std::array<double, 4>, std::size_t> seen;
   for (std::size_t i = 0; i < duty.size(); ++i) {
-    if (c.stop().stop_requested()) return {"stopped early"};
+    if (c.stop().stop_requested()) return {words("stopped early")};
     const PanTilt to = pose(i), from = pose(i == 0 ? duty.size() - 1 : i - 1);
     const auto [at, is_new] =
         seen.try_emplace({from.pan, from.tilt, to.pan, to.tilt}, power.moves.size());

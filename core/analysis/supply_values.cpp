@@ -7,6 +7,7 @@
 #include "core/analysis/reach.h"
 #include "core/analysis/say.h"
 #include "core/travel/wire.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -47,8 +48,8 @@ WorstMoves search(Context& c) {
 }
 
 std::string say_place(double at_s, PanTilt pose_rad) {
-  return "at " + say(at_s, "s", "ms") + ", at pan " + say(pose_rad.pan, "rad", "deg") + ", tilt " +
-         say(pose_rad.tilt, "rad", "deg");
+  return words("at %1, at pan %2, tilt %3", say(at_s, "s", "ms"), say(pose_rad.pan, "rad", "deg"),
+               say(pose_rad.tilt, "rad", "deg"));
 }
 
 std::string say_angle(double angle_rad) {
@@ -122,29 +123,29 @@ double worst_voltage_V(Context& c) {
 std::string say_moves(const BusMoves& run, Context& c) {
   const auto one = [&](Axis axis, double from_rad, double move_rad, double limit_radps) {
     std::string text = name_of(axis);
-    if (move_rad == 0) return text + " holds at " + say_angle(from_rad);
-    text += " goes from " + say_angle(from_rad) + " to " + say_angle(from_rad + move_rad);
+    if (move_rad == 0) return words("%1 holds at %2", text, say_angle(from_rad));
+    text += words(" goes from %1 to %2", say_angle(from_rad), say_angle(from_rad + move_rad));
     const AxisModel& model = c.model(axis);
     const double full_radps = std::min(model.control.speed_limit_radps, top_speed_radps(model));
     if (limit_radps < 0.99 * full_radps)
-      text += " no faster than " + say(limit_radps, "rad/s", "deg/s");
+      text += words(" no faster than %1", say(limit_radps, "rad/s", "deg/s"));
     return text;
   };
   const BothMoves& moves = run.moves;
   const double later_s = moves.begin_s.tilt - moves.begin_s.pan;
-  std::string text =
-      one(Axis::pan, moves.from_rad.pan, moves.move_rad.pan, run.limit_radps.pan) + " and " +
-      one(Axis::tilt, moves.from_rad.tilt, moves.move_rad.tilt, run.limit_radps.tilt);
+  std::string text = words(
+      "%1 and %2", one(Axis::pan, moves.from_rad.pan, moves.move_rad.pan, run.limit_radps.pan),
+      one(Axis::tilt, moves.from_rad.tilt, moves.move_rad.tilt, run.limit_radps.tilt));
   if (std::abs(later_s) > 5e-4)
-    text += std::string(", ") + (later_s > 0 ? "tilt" : "pan") + " beginning " +
-            say(std::abs(later_s), "s", "ms") + " later";
+    text += words(", %1 beginning %2 later", later_s > 0 ? "tilt" : "pan",
+                  say(std::abs(later_s), "s", "ms"));
   return text;
 }
 
 std::string say_worst_current(Context& c) {
   const WorstMoves& worst = worst_of(c);
   if (worst.tried.empty() || worst.by_current().most_A <= supply_run(c).run.most_A)
-    return "both axes making the task's moves";
+    return words("both axes making the task's moves");
   const BusMoves& run = worst.by_current();
   return say_moves(run, c) + ": " + say_place(run.most_A_at_s, run.most_A_pose_rad);
 }
@@ -152,7 +153,7 @@ std::string say_worst_current(Context& c) {
 std::string say_worst_voltage(Context& c) {
   const WorstMoves& worst = worst_of(c);
   if (worst.tried.empty() || worst.by_voltage().most_V <= supply_run(c).run.most_V)
-    return "both axes making the task's moves";
+    return words("both axes making the task's moves");
   const BusMoves& run = worst.by_voltage();
   return say_moves(run, c) + ": " + say_place(run.most_V_at_s, run.most_V_pose_rad);
 }

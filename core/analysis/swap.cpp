@@ -5,6 +5,7 @@
 
 #include "core/analysis/inputs.h"
 #include "core/analysis/say.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -23,7 +24,7 @@ std::optional<double> shortest_s(Context& context, Axis axis) {
 }
 
 std::string said(const std::optional<double>& time_s) {
-  return time_s ? say(*time_s, "s", "ms") : std::string("no answer");
+  return time_s ? say(*time_s, "s", "ms") : words("no answer");
 }
 
 /// The slower of both axes; empty where one has no time.
@@ -47,9 +48,10 @@ Swap swap_of(Context& context, const Rig& rig, const std::stop_token& stop) {
           shortest_s(swapped, axis)};
   }
   const auto& [pan, tilt] = swap.axis;
-  swap.text = "with the gearboxes exchanged pan would settle in " + said(pan.settle_swapped_s) +
-              " (now " + said(pan.settle_now_s) + "), tilt in " + said(tilt.settle_swapped_s) +
-              " (now " + said(tilt.settle_now_s) + ")";
+  swap.text =
+      words("with the gearboxes exchanged pan would settle in %1 (now %2), tilt in %3 (now %4)",
+            said(pan.settle_swapped_s), said(pan.settle_now_s), said(tilt.settle_swapped_s),
+            said(tilt.settle_now_s));
   return swap;
 }
 
@@ -57,7 +59,7 @@ Finding swap_finding(const Swap& swap) {
   const auto& [pan, tilt] = swap.axis;
   Finding finding;
   finding.id = "gearboxes.swap";
-  finding.what = "Each gearbox is on its better axis";
+  finding.what = words("Each gearbox is on its better axis");
   finding.part = "pan.gearbox";
   finding.si_unit = "s";
   finding.unit = "ms";
@@ -70,9 +72,9 @@ Finding swap_finding(const Swap& swap) {
   const double margin = finding.margin.value_or(finding.demand ? kInfinity : -1);
   finding.verdict = margin < kTightBelow ? Verdict::tight : Verdict::holds;
   if (margin < 0) {
-    finding.remedies = {
-        {"exchanging the gearboxes would make the slower axis settle in " + said(finding.capacity),
-         "swap", 0}};
+    finding.remedies = {{words("exchanging the gearboxes would make the slower axis settle in %1",
+                               said(finding.capacity)),
+                         "swap", 0}};
   }
   return finding;
 }

@@ -9,6 +9,7 @@
 #include "core/tracking/follow.h"
 #include "core/tracking/outer_loop.h"
 #include "core/travel/soft_limits.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -50,10 +51,10 @@ std::string needs(Context& context) {
 std::string why_no_axis(Context& context, Axis axis) {
   const LoopMargins& margins = context.speed_margins(axis);
   const std::string name = name_of(axis);
-  if (!margins.crossover_radps) return name + ": its speed loop never crosses unit gain";
-  if (*margins.phase_margin_rad <= 0) return name + ": its speed loop is unstable";
+  if (!margins.crossover_radps) return words("%1: its speed loop never crosses unit gain", name);
+  if (*margins.phase_margin_rad <= 0) return words("%1: its speed loop is unstable", name);
   if (!(peak_acceleration_radps2(context.model(axis)) > 0))
-    return name + ": it cannot move against friction and gravity";
+    return words("%1: it cannot move against friction and gravity", name);
   return {};
 }
 
@@ -65,12 +66,13 @@ std::vector<Eyes> eyes_of(const Rig& rig) {
   std::vector<Eyes> all;
   for (const Detector& detector : rig.detectors) {
     const auto number = static_cast<unsigned>(all.size() + 1);
-    all.push_back({detector.name.empty() ? "detector " + std::to_string(number) : detector.name,
-                   {.interval_s = 1 / detector.frame_rate_Hz.value(),
-                    .delay_s = detector.delay_s.value(),
-                    .noise_px = detector.noise_px.value(),
-                    .drop_outs = detector.drop_outs.value(),
-                    .seed = number}});
+    all.push_back(
+        {detector.name.empty() ? words("detector %1", std::to_string(number)) : detector.name,
+         {.interval_s = 1 / detector.frame_rate_Hz.value(),
+          .delay_s = detector.delay_s.value(),
+          .noise_px = detector.noise_px.value(),
+          .drop_outs = detector.drop_outs.value(),
+          .seed = number}});
   }
   if (all.empty())
     all.push_back({"camera",

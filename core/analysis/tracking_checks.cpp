@@ -4,6 +4,7 @@
 #include "core/analysis/inputs.h"
 #include "core/analysis/say.h"
 #include "core/analysis/tracking.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -17,13 +18,13 @@ Compared in_picture_of(Context& c, Axis a, const TrackingRuns& runs) {
   const Camera& camera = c.rig().camera;
   const DetectorRun& run = runs.detectors.front();
   const auto i = static_cast<std::size_t>(a);
-  if (run.most_px[i] == 0) return moot("the target does not move this axis");
+  if (run.most_px[i] == 0) return moot(words("the target does not move this axis"));
   const double half_px = (a == Axis::pan ? camera.columns.value() : camera.rows.value()) / 2;
-  std::string because = "with " + run.name + " the target is off by " +
-                        say(run.rms_rad[i], "rad", "deg") + " on average (root mean square)";
+  std::string because = words("with %1 the target is off by %2 on average (root mean square)",
+                              run.name, say(run.rms_rad[i], "rad", "deg"));
   if (run.at_limit[i] > 0)
-    because += "; it leads beyond the travel, which holds the axis for " +
-               say(run.at_limit[i], "1", "%") + " of the time";
+    because += words("; it leads beyond the travel, which holds the axis for %1 of the time",
+                     say(run.at_limit[i], "1", "%"));
   return {run.most_px[i], half_px, because};
 }
 
@@ -40,8 +41,8 @@ Compared gain(Context& c, Axis a) {
   });
   const OuterLoop& loop = worst->loop[i];
   return {loop.gain_1ps, loop.gain_ceiling_1ps,
-          "with " + worst->name + " the dead time is " + say(loop.dead_time_s, "s", "ms") +
-              "; a phase margin of 45° is common practice"};
+          words("with %1 the dead time is %2; a phase margin of 45° is common practice",
+                worst->name, say(loop.dead_time_s, "s", "ms"))};
 }
 
 constexpr Lever kPictureLevers[] = {

@@ -5,6 +5,7 @@
 #include "core/tracking/eye.h"
 #include "core/tracking/outer_loop.h"
 #include "core/travel/soft_limits.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -43,26 +44,27 @@ Answer ramp_lag(Context& c, Axis a) {
   const TrackingRuns& runs = c.tracking();
   if (!runs.because.empty()) return Answer::none(runs.because);
   if (c.rig().tracking.target.value == "jump")
-    return Answer::aside("a target that jumps has no speed");
+    return Answer::aside(words("a target that jumps has no speed"));
   return runs.detectors.front().loop[index(a)].ramp_lag_rad;
 }
 
 Answer at_limit(Context& c, Axis a) {
   const Travel& travel = c.travel(a);
-  if (!travel.soft_rad && !travel.stops_rad) return Answer::none(for_axis("needs <axis>.stops", a));
+  if (!travel.soft_rad && !travel.stops_rad)
+    return Answer::none(for_axis(words("needs %1", "<axis>.stops"), a));
   return of_first(c, [a](const DetectorRun& d) { return d.at_limit[index(a)]; });
 }
 
 Answer best_detector(Context& c, Axis) {
   const TrackingRuns& runs = c.tracking();
   if (!runs.because.empty()) return Answer::none(runs.because);
-  if (runs.detectors.size() < 2) return Answer::aside("there is one detector only");
+  if (runs.detectors.size() < 2) return Answer::aside(words("there is one detector only"));
   return static_cast<double>(runs.best + 1);
 }
 
 Answer blind_cone(Context& c, Axis a) {
   const double most_radps2 = peak_acceleration_radps2(c.model(a));
-  if (!(most_radps2 > 0)) return Answer::none("it cannot move against friction and gravity");
+  if (!(most_radps2 > 0)) return Answer::none(words("it cannot move against friction and gravity"));
   const Tracking& tracking = c.rig().tracking;
   return blind_cone_rad(tracking.speed_mps.value(), tracking.passing_distance_m.value(),
                         fastest_asked_radps(c.model(a)), most_radps2);

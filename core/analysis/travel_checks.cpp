@@ -8,6 +8,7 @@
 #include "core/analysis/say.h"
 #include "core/analysis/travel_words.h"
 #include "core/travel/soft_limits.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -20,43 +21,43 @@ constexpr auto kInset =
 
 Compared move_fits(Context& c, Axis a) {
   const Travel& travel = c.travel(a);
-  if (!travel.usable_rad) return {std::nullopt, std::nullopt, "the usable travel is not known"};
-  if (std::isinf(*travel.usable_rad)) return moot("turns without end");
+  if (!travel.usable_rad)
+    return {std::nullopt, std::nullopt, words("the usable travel is not known")};
+  if (std::isinf(*travel.usable_rad)) return moot(words("turns without end"));
   // The move is centred on the rest pose, the travel on the stops' centre.
   const double reach = 2 * std::max(0.0, std::min(travel.most_rad(), -travel.least_rad()));
-  return {c.move_rad(a), reach, "room on both sides of the rest pose"};
+  return {c.move_rad(a), reach, words("room on both sides of the rest pose")};
 }
 
 Compared inset(Context& c, Axis a) {
-  if (has_no_stops(c, a)) return moot("there are no stops");
+  if (has_no_stops(c, a)) return moot(words("there are no stops"));
   // The loop never asks for more than its speed limit; a runaway is the stop's business.
   const double speed = fastest_asked_radps(c.model(a));
   const double have = c.rig().axis(a).stops.soft_inset_rad.value();
   const auto need = least_inset_rad(c, a);
   if (!need)
-    return {std::nullopt, have, "it cannot brake against gravity and cable at all",
+    return {std::nullopt, have, words("it cannot brake against gravity and cable at all"),
             Compared::Outcome::impossible};
   return {*need, have,
-          "braking from " + say(speed, "rad/s", "deg/s") + ", " +
-              say(unbraked_angle_rad(c.model(a), speed), "rad", "deg") +
-              " of it before the brake acts"};
+          words("braking from %1, %2 of it before the brake acts", say(speed, "rad/s", "deg/s"),
+                say(unbraked_angle_rad(c.model(a), speed), "rad", "deg"))};
 }
 
 /// "soft limit 142°, hard stop 148°, cable 234°", by the angle at one end, the nearest first.
 std::string limits_in_order(const Travel& travel, End end) {
   struct Limit {
     double span_rad;
-    const char* name;
+    std::string name;
   };
-  std::vector<Limit> limits{{*travel.soft_rad, "soft limit"},
-                            {*travel.stops_rad, "hard stop"},
-                            {*travel.cable_rad, "cable"}};
+  std::vector<Limit> limits{{*travel.soft_rad, words("soft limit")},
+                            {*travel.stops_rad, words("hard stop")},
+                            {*travel.cable_rad, words("cable")}};
   std::stable_sort(limits.begin(), limits.end(),
                    [](const Limit& a, const Limit& b) { return a.span_rad < b.span_rad; });
   std::string text;
   for (const Limit& limit : limits) {
     const double angle = end_angle_rad(travel, limit.span_rad, end);
-    text += (text.empty() ? "" : ", ") + std::string(limit.name) + " " + say(angle, "rad", "deg");
+    text += (text.empty() ? "" : ", ") + limit.name + " " + say(angle, "rad", "deg");
   }
   return text;
 }
@@ -64,15 +65,15 @@ std::string limits_in_order(const Travel& travel, End end) {
 Compared order(Context& c, Axis a) {
   const Travel& travel = c.travel(a);
   const auto& cable = travel.cable_rad;
-  if (cable && std::isinf(*cable)) return moot("no cable limits this axis");
+  if (cable && std::isinf(*cable)) return moot(words("no cable limits this axis"));
   if (!cable || !travel.soft_rad || !travel.stops_rad)
-    return {travel.soft_rad, cable, "the travel of the cable or of the stops is not known"};
+    return {travel.soft_rad, cable, words("the travel of the cable or of the stops is not known")};
   if (std::isinf(*travel.soft_rad))
-    return {std::nullopt, *cable, "a cable crosses an axis that has no soft limits",
+    return {std::nullopt, *cable, words("a cable crosses an axis that has no soft limits"),
             Compared::Outcome::impossible};
   return {*travel.soft_rad, *cable,
-          "one way " + limits_in_order(travel, End::most) + "; the other way " +
-              limits_in_order(travel, End::least)};
+          words("one way %1; the other way %2", limits_in_order(travel, End::most),
+                limits_in_order(travel, End::least))};
 }
 
 constexpr Lever kFitLevers[] = {

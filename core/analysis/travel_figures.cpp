@@ -4,6 +4,7 @@
 #include "core/analysis/inputs.h"
 #include "core/analysis/travel_words.h"
 #include "core/motion/slowing.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {

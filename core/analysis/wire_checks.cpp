@@ -5,6 +5,7 @@
 #include "core/analysis/say.h"
 #include "core/analysis/say_rule.h"
 #include "core/analysis/wire_words.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -26,7 +27,7 @@ Compared ring_circuits(Context& c, Axis a) {
   if (has_no_ring(c, a)) return moot(kNoRing);
   const Cable& cable = c.rig().axis(a).cable;
   return {circuits_needed(c, a), cable.ring_circuits.value(),
-          "wires of all cables against rings; shields count as wires"};
+          words("wires of all cables against rings; shields count as wires")};
 }
 
 Compared ring_current(Context& c, Axis a) {
@@ -35,31 +36,32 @@ Compared ring_current(Context& c, Axis a) {
   const double wire_A = cable.current_A.value(), ring_A = cable.ring_current_A.value();
   const double rings = std::ceil(wire_A / ring_A);
   return {wire_A, ring_A,
-          rings > 1 ? say(rings, "1", "1") + " rings in parallel would carry one wire's current"
-                    : std::string("one ring to a wire")};
+          rings > 1
+              ? words("%1 rings in parallel would carry one wire's current", say(rings, "1", "1"))
+              : words("one ring to a wire")};
 }
 
 Compared ring_bandwidth(Context& c, Axis a) {
   if (has_no_ring(c, a)) return moot(kNoRing);
   const Cable& cable = c.rig().axis(a).cable;
   return {cable.signal_bandwidth_Hz.value(), cable.ring_bandwidth_Hz.value(),
-          "what the ring passes; brush noise comes on top"};
+          words("what the ring passes; brush noise comes on top")};
 }
 
 Compared wire_current(Context& c, Axis a) {
   const Cable& cable = c.rig().axis(a).cable;
   if (has_no_cable(cable)) return moot(kNoCable);
   return {cable.current_A.value(), wire_rating_A(cable.conductor_m.value()),
-          say(wire_rules().circular_mil_per_A, "1", "1") +
-              " circular mil per ampere, for wires in a bundle; one in free air bears about six "
-              "times that"};
+          words("%1 circular mil per ampere, for wires in a bundle; one in free air bears about "
+                "six times that",
+                say(wire_rules().circular_mil_per_A, "1", "1"))};
 }
 
 Compared supply_drop(Context& c, Axis a) {
   if (has_no_cable(c.rig().axis(a).cable)) return moot(kNoCable);
   return {drop_share(c, a), wire_rules().most_drop,
-          "out and back " + say(drop_V(c, a), "V", "V") + "; " +
-              say_rule(wire_rules().most_drop, "wires", "wire", "most_drop")};
+          words("out and back %1; %2", say(drop_V(c, a), "V", "V"),
+                say_rule(wire_rules().most_drop, "wires", "wire", "most_drop"))};
 }
 
 constexpr Lever kCircuitLevers[] = {{"<axis>.cable.ring_circuits", Way::up, 100},

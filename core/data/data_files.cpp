@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "core/data/data_library.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -46,13 +47,14 @@ constexpr DataColumn kSpreads[]{{"estimate", "1", "1", 0, 0.9}, {"datasheet", "1
 
 std::string thread_problem(const DataRow& row) {
   const double diameter_m = row.si("diameter");
-  if (row.si("pitch") > 0.5 * diameter_m) return "its pitch is too coarse for its diameter";
-  if (row.si("head_mean") < diameter_m) return "its head rubs inside its thread";
+  if (row.si("pitch") > 0.5 * diameter_m) return words("its pitch is too coarse for its diameter");
+  if (row.si("head_mean") < diameter_m) return words("its head rubs inside its thread");
   return {};
 }
 std::string screw_problem(const DataRow& row) {
-  return row.si("proof") > row.si("tensile") ? "its proof stress is above its tensile strength"
-                                             : std::string();
+  return row.si("proof") > row.si("tensile")
+             ? words("its proof stress is above its tensile strength")
+             : std::string();
 }
 /// Rows by load are those of two contact angles; without either there would be no table.
 std::string bearing_problem(const DataRow& row) {
@@ -61,7 +63,7 @@ std::string bearing_problem(const DataRow& row) {
   constexpr double kRounding_rad = 1e-6;
   return std::abs(row.si("angle") - built_in->si("angle")) <= kRounding_rad
              ? std::string()
-             : "its angle tells which table it belongs to and cannot be changed";
+             : words("its angle tells which table it belongs to and cannot be changed");
 }
 
 constexpr std::array<DataFile, 11> kFiles{{{"materials", kMaterials, true, nullptr},

@@ -8,6 +8,7 @@
 #include "core/files/spelling.h"
 #include "core/files/yaml_tree.h"
 #include "core/units/units.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -62,14 +63,15 @@ class RowReader {
       all += (all.empty() ? "" : ", ") + known.back();
     }
     const std::string near = nearest_word(key, known);
-    return near.empty() ? "the columns of this file are " + all : "did you mean " + near + "?";
+    return near.empty() ? words("the columns of this file are %1", all)
+                        : words("did you mean %1?", near);
   }
 
   void read(const YamlNode& key, const YamlNode& node) {
     if (key.value == "note" || key.value == "source") return;
     const auto column = std::ranges::find(columns_, key.value, &DataColumn::key);
     if (column == columns_.end()) {
-      fault(key, "is no known column", known_columns(key.value));
+      fault(key, words("is no known column"), known_columns(key.value));
     } else if (node.is_map()) {
       const std::string source = text_at(node, "source");
       read_value(key, *column,
@@ -78,7 +80,7 @@ class RowReader {
     } else if (node.is_scalar()) {
       read_value(key, *column, {0, 0, node.value, source_of_row()}, {});
     } else {
-      fault(key, "is no {value, source}", std::string(kHowTo));
+      fault(key, words("is no {value, source}"), words(kHowTo));
     }
   }
 
@@ -91,19 +93,20 @@ class RowReader {
     info.least = column.least;
     info.most = column.most;
     if (value.source.empty())
-      return fault(key, "has no source", "say where it comes from: " + std::string(kHowTo));
+      return fault(key, words("has no source"), words("say where it comes from: %1", kHowTo));
     const auto read = read_quantity(value.written, info);
     if (const auto* problem = std::get_if<UnitProblem>(&read))
-      return fault(key, "cannot be read: " + problem->problem, problem->fix);
+      return fault(key, words("cannot be read: %1", problem->problem), problem->fix);
     value.si = std::get<Quantity>(read).value();
     if (!spread.empty()) {
       const auto half = read_spread(spread, info, value.si);
       if (const auto* problem = std::get_if<UnitProblem>(&half))
-        return fault(key, "has a spread that cannot be read: " + problem->problem, problem->fix);
+        return fault(key, words("has a spread that cannot be read: %1", problem->problem),
+                     problem->fix);
       value.spread_si = std::get<double>(half);
       if (!range_problem(info, value.si - value.spread_si).empty())
-        return fault(key, "has a spread that reaches beyond what is possible",
-                     "write the half-width of the range that it is found in");
+        return fault(key, words("has a spread that reaches beyond what is possible"),
+                     words("write the half-width of the range that it is found in"));
     }
     row_.values[key.value] = std::move(value);
   }
@@ -154,8 +157,9 @@ std::vector<DataRow> read_rows(std::string_view yaml, std::span<const DataColumn
   if (!tree || tree->is_null()) return rows;  // nothing but comments
   if (!tree->is_map()) {
     if (faults.size() == before)
-      faults.push_back({tree->at, "the file is no map of named rows",
-                        "write for example pla: {density: {value: 1.24 g/cm3, source: scale}}"});
+      faults.push_back(
+          {tree->at, words("the file is no map of named rows"),
+           words("write for example pla: {density: {value: 1.24 g/cm3, source: scale}}")});
     return rows;
   }
   rows.reserve(tree->children.size());
@@ -163,7 +167,7 @@ std::vector<DataRow> read_rows(std::string_view yaml, std::span<const DataColumn
     const YamlNode &key = tree->keys[i], &node = tree->children[i];
     if (!node.is_map()) {
       faults.push_back(
-          {key.at, shortened(key.value) + " is no map of values", std::string(kHowTo)});
+          {key.at, words("%1 is no map of values", shortened(key.value)), words(kHowTo)});
       continue;
     }
     DataRow row;

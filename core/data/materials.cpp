@@ -4,6 +4,7 @@
 
 #include "core/data/data_library.h"
 #include "core/files/spelling.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -26,7 +27,7 @@ Quantity quantity_of(const DataRow& row, std::string_view key) {
 Material material_of(const DataRow& row) {
   Material material;
   material.name = row.name;
-  material.source = row.is_own() ? "own materials.yaml" : "resources/data/materials.yaml";
+  material.source = row.is_own() ? words("own materials.yaml") : "resources/data/materials.yaml";
   material.modulus_Pa = quantity_of(row, "modulus");
   material.layer_modulus_Pa = quantity_of(row, "layer_modulus");
   material.strength_Pa = quantity_of(row, "strength");
@@ -48,7 +49,7 @@ std::optional<Material> find_material(const Rig& rig, std::string_view name) {
 
 std::string material_source(const Rig& rig, std::string_view name, std::string_view key) {
   if (const Material* own = own_material(rig, name)) {
-    return own->source.empty() ? "the rig's own, no source stated" : own->source;
+    return own->source.empty() ? words("the rig's own, no source stated") : own->source;
   }
   const DataRow* row = material_table().find(name);
   const DataValue* value = row == nullptr ? nullptr : row->find(key);
@@ -67,12 +68,12 @@ std::vector<std::string> material_names(const Rig& rig) {
 std::string material_problem(const Rig& rig, std::string_view name) {
   if (name.empty() || find_material(rig, name)) return {};
   const std::vector<std::string> names = material_names(rig);
-  std::string text = "there is no material “" + std::string(name) + "”";
+  std::string text = words("there is no material “%1”", name);
   if (const std::string near = nearest_word(in_small_letters(name), names); !near.empty())
-    text += "; did you mean " + near + "?";
-  text += " There are ";
+    text += words("; did you mean %1?", near);
+  text += words(" There are ");
   for (std::size_t i = 0; i < names.size(); ++i) text += (i > 0 ? ", " : "") + names[i];
-  return text + "; a material of your own can be added to the rig or to your data folder";
+  return words("%1; a material of your own can be added to the rig or to your data folder", text);
 }
 
 double least_of(const Quantity& quantity) { return quantity.value() - quantity.spread_si; }

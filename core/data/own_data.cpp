@@ -7,6 +7,7 @@
 #include "core/files/spelling.h"
 #include "core/files/text_check.h"
 #include "core/files/user_folder.h"
+#include "core/words/words.h"
 
 /// The user's own data files, as far as they can be used.
 namespace gazewright {
@@ -33,21 +34,22 @@ std::optional<Fault> fault_of(const DataFile& file, const DataRow& row) {
   const DataTable& built_in = built_in_data(file.name);
   const DataRow* known = built_in.find(row.name);
   if (known == nullptr && !file.takes_rows)
-    return Fault{row.at, row.name + " is no row that the program uses",
-                 "the rows of this file are " + names_of(built_in)};
+    return Fault{row.at, words("%1 is no row that the program uses", row.name),
+                 words("the rows of this file are %1", names_of(built_in))};
   const DataRow whole = completed(file, row);
   for (const DataColumn& column : file.columns) {
     if (known != nullptr && row.find(column.key) != nullptr && known->find(column.key) == nullptr &&
         !file.takes_rows)
-      return Fault{row.at, row.name + " has no use for " + std::string(column.key), "leave it out"};
+      return Fault{row.at, words("%1 has no use for %2", row.name, column.key),
+                   words("leave it out")};
     if (column.is_needed && whole.find(column.key) == nullptr)
-      return Fault{row.at, row.name + " has no " + std::string(column.key) + " that can be used",
-                   "add for example " + std::string(column.key) + ": {value: 1 " +
-                       std::string(column.unit) + ", source: \"data sheet\"}"};
+      return Fault{row.at, words("%1 has no %2 that can be used", row.name, column.key),
+                   words("add for example %1: {value: 1 %2, source: \"data sheet\"}", column.key,
+                         column.unit)};
   }
   if (file.problem != nullptr)
     if (const std::string problem = file.problem(whole); !problem.empty())
-      return Fault{row.at, row.name + ": " + problem, "check its values and their units"};
+      return Fault{row.at, row.name + ": " + problem, words("check its values and their units")};
   return std::nullopt;
 }
 
@@ -87,9 +89,10 @@ void check_name(const fs::path& path, OwnData& own) {
   const std::string name = path.filename().string();
   if (std::ranges::find(known, name) != known.end()) return;
   const std::string near = nearest_word(name, known);
-  own.faults.push_back({path.string(), 0, 0, "no data file has this name; it is not read",
-                        near.empty() ? "the names are " + all : "did you mean " + near + "?",
-                        Diagnostic::Weight::warning});
+  own.faults.push_back(
+      {path.string(), 0, 0, words("no data file has this name; it is not read"),
+       near.empty() ? words("the names are %1", all) : words("did you mean %1?", near),
+       Diagnostic::Weight::warning});
 }
 
 }  // namespace
@@ -108,8 +111,8 @@ OwnData load_own_data(const fs::path& folder) {
     own.faults.push_back({folder.string(),
                           0,
                           0,
-                          "this folder of data files cannot be read",
-                          "check that it is a folder and its rights",
+                          words("this folder of data files cannot be read"),
+                          words("check that it is a folder and its rights"),
                           {}});
   std::ranges::sort(found);
   for (const fs::path& path : found) {

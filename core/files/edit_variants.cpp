@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "core/files/writer.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -73,8 +74,9 @@ std::optional<TextEdit> variants_edit(const Rig& rig, std::string_view text, con
   edit.at = list.begin;
   edit.length = list.end - list.begin;
   if (rig.variants.empty()) return edit;
-  const std::string_view head =
-      list.items.empty() ? "variants:\n" : text.substr(list.begin, list.items[0] - list.begin);
+  const std::string_view head = list.items.empty()
+                                    ? words("variants:\n")
+                                    : text.substr(list.begin, list.items[0] - list.begin);
   edit.text += head;
   std::vector<bool> taken(list.items.size());
   for (std::size_t i = 0; i < rig.variants.size(); ++i)

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/words/words.h"
+
 namespace gazewright {
 namespace {
 
@@ -43,8 +45,8 @@ std::vector<Diagnostic> to_diagnostics(std::vector<Fault> faults, std::string_vi
                   [](const Fault& f) { return f.weight == Diagnostic::Weight::error; });
   Diagnostic rest;
   rest.file = file;
-  rest.problem = "there are " + std::to_string(faults.size() - shown) + " more problems";
-  rest.fix = "mend these first";
+  rest.problem = words("there are %1 more problems", std::to_string(faults.size() - shown));
+  rest.fix = words("mend these first");
   rest.weight = has_error ? Diagnostic::Weight::error : Diagnostic::Weight::warning;
   diagnostics.push_back(rest);
   return diagnostics;
@@ -64,9 +66,10 @@ std::string to_text(const Diagnostic& diagnostic) {
   std::string text = diagnostic.file;
   if (diagnostic.line > 0)
     text += ":" + std::to_string(diagnostic.line) + ":" + std::to_string(diagnostic.column);
-  text += diagnostic.weight == Diagnostic::Weight::error ? ": error: " : ": warning: ";
+  text +=
+      diagnostic.weight == Diagnostic::Weight::error ? words(": error: ") : words(": warning: ");
   text += diagnostic.problem;
-  if (!diagnostic.fix.empty()) text += "\n  fix: " + diagnostic.fix;
+  if (!diagnostic.fix.empty()) text += words("\n  fix: %1", diagnostic.fix);
   return text;
 }
 

@@ -8,6 +8,7 @@
 #include "core/files/reader.h"
 #include "core/files/text_check.h"
 #include "core/shelf/part_place.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -41,11 +42,9 @@ Reader::Entries entries_with_name(Reader& reader, Fields& fields, std::string& n
 void check_version(Reader& reader, const YamlNode& node) {
   if (node.is_scalar() && node.value == "1") return;
   reader.error(node,
-               "shelf is " +
-                   (node.is_scalar() ? "\"" + shortened(node.value) + "\""
-                                     : std::string(words_of_kind(node))) +
-                   "; this program reads version 1",
-               "write shelf: 1, or open it with a newer Gazewright");
+               words("shelf is %1; this program reads version 1",
+                     node.is_scalar() ? "\"" + shortened(node.value) + "\"" : words_of_kind(node)),
+               words("write shelf: 1, or open it with a newer Gazewright"));
 }
 
 Reader::Entries top_entries(Reader& reader, Draft& draft) {
@@ -75,11 +74,12 @@ Reader::Entries top_entries(Reader& reader, Draft& draft) {
 std::optional<ShelfPart> part_of(Reader& reader, const YamlNode& root, Draft& draft,
                                  const std::string& stem) {
   if (draft.found.empty()) {
-    reader.error(root, "the file holds no part", std::string(kKindFix));
+    reader.error(root, words("the file holds no part"), words(kKindFix));
     return std::nullopt;
   }
   for (std::size_t i = 1; i < draft.found.size(); ++i)
-    reader.error(*draft.found[i].node, "the file holds a second part", "give each part a file");
+    reader.error(*draft.found[i].node, words("the file holds a second part"),
+                 words("give each part a file"));
   ShelfPart part;
   part.fields = std::move(draft.found.front().fields);
   if (auto* cable = std::get_if<Cable>(&part.fields)) cable->presence = Presence::given;
@@ -106,7 +106,7 @@ ReadPart read_part(std::string_view text, const std::string& stem) {
   };
   if (!out.tree || !out.tree->is_map()) {
     if (std::ranges::none_of(out.faults, is_error))
-      out.faults.push_back({0, "the file is no map of a part's fields", std::string(kKindFix)});
+      out.faults.push_back({0, words("the file is no map of a part's fields"), words(kKindFix)});
     return read;
   }
   Draft draft;

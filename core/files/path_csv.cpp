@@ -8,6 +8,7 @@
 #include "core/files/text_check.h"
 #include "core/rig/fields.h"
 #include "core/units/units.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -41,7 +42,7 @@ bool is_number(std::string_view text) {
 
 /// A cell as a quantity in the field's own unit, or what is wrong with it.
 std::variant<Quantity, UnitProblem> quantity_of(std::string_view cell, const FieldInfo& info) {
-  if (!is_number(cell)) return UnitProblem{"\"" + std::string(cell) + "\" is no number", kFix};
+  if (!is_number(cell)) return UnitProblem{words("\"%1\" is no number", cell), kFix};
   return read_quantity(std::string(cell) + " " + std::string(info.unit), info);
 }
 
@@ -55,7 +56,7 @@ class PathReader {
     line = trimmed(line);
     if (line.empty()) return true;
     const auto cells = cells_of(line);
-    if (!cells) return fail("the line does not hold three values", kFix);
+    if (!cells) return fail(words("the line does not hold three values"), kFix);
     if (points_.empty() && !seen_header_ && !is_number((*cells)[0])) return seen_header_ = true;
     std::array<Quantity, 3> values;
     for (std::size_t i = 0; i < values.size(); ++i) {
@@ -65,11 +66,11 @@ class PathReader {
       values[i] = std::move(std::get<Quantity>(read));
     }
     if (!points_.empty() && !(*values[0].si > *points_.back().time_s.si))
-      return fail("the time is not after that of the point before it",
-                  "sort the lines by their times");
+      return fail(words("the time is not after that of the point before it"),
+                  words("sort the lines by their times"));
     if (points_.size() == kMostPathPoints)
-      return fail("there are more than " + std::to_string(kMostPathPoints) + " points",
-                  "leave out every second line");
+      return fail(words("there are more than %1 points", std::to_string(kMostPathPoints)),
+                  words("leave out every second line"));
     points_.push_back({values[0], values[1], values[2]});
     return true;
   }
@@ -98,7 +99,7 @@ std::variant<std::vector<PathPoint>, Diagnostic> read_path_csv(std::string_view 
                                                                const std::string& name) {
   PathReader reader(name);
   if (text.size() > kLargestFile_bytes) {
-    reader.fail("the file is larger than 1 MiB", "leave out lines");
+    reader.fail(words("the file is larger than 1 MiB"), words("leave out lines"));
     return reader.problem();
   }
   if (text.starts_with(kByteOrderMark)) text.remove_prefix(kByteOrderMark.size());
@@ -108,7 +109,7 @@ std::variant<std::vector<PathPoint>, Diagnostic> read_path_csv(std::string_view 
     text = end == std::string_view::npos ? std::string_view() : text.substr(end + 1);
   }
   if (reader.points().size() < 2) {
-    reader.fail("there are fewer than two points; nothing moves", kFix);
+    reader.fail(words("there are fewer than two points; nothing moves"), kFix);
     return reader.problem();
   }
   return std::move(reader.points());

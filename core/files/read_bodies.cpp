@@ -4,6 +4,7 @@
 #include "core/files/reader.h"
 #include "core/files/spelling.h"
 #include "core/units/units.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -23,17 +24,17 @@ struct CheckShape {
     if (!shell.diameter_m.has_value() || !shell.wall_m.has_value()) return;
     if (*shell.wall_m.si * 2 <= *shell.diameter_m.si) return;
     reader.error(node,
-                 path + ": a wall of " + in_words(shell.wall_m) +
-                     " does not fit into a diameter of " + in_words(shell.diameter_m),
-                 "write a wall of at most half the diameter");
+                 words("%1: a wall of %2 does not fit into a diameter of %3", path,
+                       in_words(shell.wall_m), in_words(shell.diameter_m)),
+                 words("write a wall of at most half the diameter"));
   }
   void operator()(const Tube& tube) const {
     if (!tube.diameter_m.has_value() || !tube.bore_m.has_value()) return;
     if (*tube.bore_m.si < *tube.diameter_m.si) return;
     reader.error(node,
-                 path + ": a bore of " + in_words(tube.bore_m) +
-                     " does not fit into a diameter of " + in_words(tube.diameter_m),
-                 "write a bore that is less than the diameter");
+                 words("%1: a bore of %2 does not fit into a diameter of %3", path,
+                       in_words(tube.bore_m), in_words(tube.diameter_m)),
+                 words("write a bore that is less than the diameter"));
   }
   void operator()(const Tensor& tensor) const {
     std::array<double, 6> e{};
@@ -44,12 +45,11 @@ struct CheckShape {
     Eigen::Matrix3d inertia_kgm2;
     inertia_kgm2 << e[0], e[3], e[4], e[3], e[1], e[5], e[4], e[5], e[2];
     if (is_possible_inertia(inertia_kgm2)) return;
-    reader.error(
-        node,
-        path +
-            ": no body can have this inertia; each principal moment is at most the sum of the "
-            "other two",
-        "check the six values and their order: [xx, yy, zz, xy, xz, yz]");
+    reader.error(node,
+                 words("%1: no body can have this inertia; each principal moment is at most the "
+                       "sum of the other two",
+                       path),
+                 words("check the six values and their order: [xx, yy, zz, xy, xz, yz]"));
   }
   void operator()(const auto&) const {}
 };
@@ -71,7 +71,7 @@ Reader::Entries shape_entries(Reader& reader, Shape& shape) {
   const auto read_inertia = [&](const YamlNode& node, const std::string& path) {
     const FieldInfo *moment = &tensor_diagonal_info(), *product = &tensor_product_info();
     reader.read_list_at(node, path, std::array{moment, moment, moment, product, product, product},
-                        "xx, yy, zz, xy, xz, yz", shape.emplace<Tensor>().element_kgm2);
+                        words("xx, yy, zz, xy, xz, yz"), shape.emplace<Tensor>().element_kgm2);
   };
   const auto read_point = [&](const YamlNode&, const std::string&) { shape = Point{}; };
   return {shape_entry<Ball>(reader, "ball", shape),
@@ -86,7 +86,7 @@ std::string unknown_shape(const std::string& word, const Reader::Entries& entrie
   std::vector<std::string> known;
   for (const auto& entry : entries) known.push_back(entry.key);
   const std::string nearest = nearest_word(word, known);
-  return nearest.empty() ? std::string(kShapeFix) : "did you mean " + nearest + "?";
+  return nearest.empty() ? words(kShapeFix) : words("did you mean %1?", nearest);
 }
 
 void read_shape(Reader& reader, const YamlNode& node, const std::string& path, Shape& shape) {
@@ -98,15 +98,16 @@ void read_shape(Reader& reader, const YamlNode& node, const std::string& path, S
   }
   const Reader::Entries entries = shape_entries(reader, shape);
   if (node.is_scalar()) {
-    reader.error(node,
-                 path + ": the shape " + shortened(node.value) + " is not known or has no measures",
-                 unknown_shape(node.value, entries));
+    reader.error(
+        node,
+        words("%1: the shape %2 is not known or has no measures", path, shortened(node.value)),
+        unknown_shape(node.value, entries));
     return;
   }
   if (!node.is_map() || node.children.size() != 1) {
     const std::string found =
-        node.is_map() ? std::to_string(node.children.size()) + " shapes" : "a list";
-    reader.error(node, path + ": " + found + " where one shape is due", std::string(kShapeFix));
+        node.is_map() ? words("%1 shapes", std::to_string(node.children.size())) : words("a list");
+    reader.error(node, words("%1: %2 where one shape is due", path, found), words(kShapeFix));
     return;
   }
   const YamlNode& key = node.keys.front();
@@ -117,7 +118,7 @@ void read_shape(Reader& reader, const YamlNode& node, const std::string& path, S
     std::visit(CheckShape{reader, node, path}, shape);
     return;
   }
-  reader.error(key, path + ": the shape " + shortened(key.value) + " is not known",
+  reader.error(key, words("%1: the shape %2 is not known", path, shortened(key.value)),
                unknown_shape(key.value, entries));
 }
 
@@ -150,16 +151,15 @@ void read_bodies(Reader& reader, const YamlNode& node, const std::string& path,
   reader.place(path, node);
   if (node.is_null()) return;
   if (!node.is_list()) {
-    reader.error(node,
-                 path + " is " + std::string(words_of_kind(node)) + "; a list of bodies is due",
-                 "begin each body with a dash: - {name: ball, mass: 160 g, ...}");
+    reader.error(node, words("%1 is %2; a list of bodies is due", path, words_of_kind(node)),
+                 words("begin each body with a dash: - {name: ball, mass: 160 g, ...}"));
     return;
   }
   if (node.children.size() > kMostBodies) {
-    reader.error(
-        node,
-        path + " holds " + std::to_string(node.children.size()) + " bodies; at most 500 are read",
-        "join small bodies into one");
+    reader.error(node,
+                 words("%1 holds %2 bodies; at most 500 are read", path,
+                       std::to_string(node.children.size())),
+                 words("join small bodies into one"));
     return;
   }
   bodies.resize(node.children.size());

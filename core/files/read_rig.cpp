@@ -4,6 +4,7 @@
 
 #include "core/files/reader.h"
 #include "core/travel/stops.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -23,21 +24,21 @@ bool is_newer(const std::string& version) {
 bool check_version(Reader& reader, const YamlNode& root) {
   const YamlNode* version = root.find("rig");
   if (version == nullptr) {
-    reader.error(root, "the line rig: 1 is missing; this may not be a rig file",
-                 std::string(kVersionFix));
+    reader.error(root, words("the line rig: 1 is missing; this may not be a rig file"),
+                 words(kVersionFix));
     return true;
   }
   if (version->is_scalar() && version->value == kVersion) return true;
   if (version->is_scalar() && is_newer(version->value)) {
     reader.error(*version,
-                 "this rig is of version " + version->value + "; this program reads version 1",
-                 "open it with a newer Gazewright, or save it there as version 1");
+                 words("this rig is of version %1; this program reads version 1", version->value),
+                 words("open it with a newer Gazewright, or save it there as version 1"));
     return false;
   }
-  const std::string found = version->is_scalar() ? "\"" + shortened(version->value) + "\""
-                                                 : std::string(words_of_kind(*version));
-  reader.error(*version, "rig is " + found + "; the version of the file is due",
-               std::string(kVersionFix));
+  const std::string found =
+      version->is_scalar() ? "\"" + shortened(version->value) + "\"" : words_of_kind(*version);
+  reader.error(*version, words("rig is %1; the version of the file is due", found),
+               words(kVersionFix));
   return true;
 }
 
@@ -90,10 +91,10 @@ void check_window(Reader& reader, const YamlNode& node, const std::string& path,
   const auto tab_rad = angle_taken_rad(*stops.tab_width_m.si, *stops.radius_m.si);
   if (!tab_rad || *stops.window_rad.si > *tab_rad) return;
   reader.error(node,
-               path + ": a window of " + shortened(stops.window_rad.written) +
-                   " leaves no room to turn for a tab of " + shortened(stops.tab_width_m.written) +
-                   " on a radius of " + shortened(stops.radius_m.written),
-               "write a wider window, or a narrower tab");
+               words("%1: a window of %2 leaves no room to turn for a tab of %3 on a radius of %4",
+                     path, shortened(stops.window_rad.written),
+                     shortened(stops.tab_width_m.written), shortened(stops.radius_m.written)),
+               words("write a wider window, or a narrower tab"));
 }
 
 /// Tab, post and what lies between them must fit on the circle on which they meet.
@@ -105,9 +106,9 @@ void check_stops(Reader& reader, const YamlNode& node, const std::string& path,
                                     {"loose tab", &stops.trailer_width_m}}) {
     if (!width->has_value() || *width->si < 2 * *stops.radius_m.si) continue;
     reader.error(node,
-                 path + ": a " + what + " of " + shortened(width->written) +
-                     " does not fit on a radius of " + shortened(stops.radius_m.written),
-                 "write a width under twice the radius");
+                 words("%1: a %2 of %3 does not fit on a radius of %4", path, words(what),
+                       shortened(width->written), shortened(stops.radius_m.written)),
+                 words("write a width under twice the radius"));
   }
   if (stops.kind.value == "window") check_window(reader, node, path, stops);
 }
@@ -212,16 +213,15 @@ ReadText read_text(std::string_view text) {
   };
   const bool is_broken = std::any_of(read.faults.begin(), read.faults.end(), is_error);
   if (!read.tree || read.tree->is_null()) {
-    if (!is_broken) read.faults.push_back({0, "the file is empty", std::string(kVersionFix)});
+    if (!is_broken) read.faults.push_back({0, words("the file is empty"), words(kVersionFix)});
     return read;
   }
   Rig rig;
   Reader reader(read, rig.unknown_keys);
   if (!read.tree->is_map()) {
-    reader.error(
-        *read.tree,
-        "the file holds " + std::string(words_of_kind(*read.tree)) + "; a rig is a map of keys",
-        std::string(kVersionFix));
+    reader.error(*read.tree,
+                 words("the file holds %1; a rig is a map of keys", words_of_kind(*read.tree)),
+                 words(kVersionFix));
     return read;
   }
   if (check_version(reader, *read.tree)) reader.read_map(*read.tree, "", top_entries(reader, rig));

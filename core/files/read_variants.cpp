@@ -1,4 +1,5 @@
 #include "core/files/reader.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -36,8 +37,8 @@ void read_variant(Reader& reader, const YamlNode& node, const std::string& path,
   if (variant.rig != nullptr) return;
   variant.rig = std::make_shared<const Rig>();
   if (node.is_map() || node.is_null())
-    reader.error(node, path + " has no rig: nothing says what the variant is",
-                 "write rig: and under it supply, pan, tilt ... as in a rig file");
+    reader.error(node, words("%1 has no rig: nothing says what the variant is", path),
+                 words("write rig: and under it supply, pan, tilt ... as in a rig file"));
 }
 
 }  // namespace

@@ -5,6 +5,7 @@
 #include "core/data/data_files.h"
 #include "core/files/spelling.h"
 #include "core/units/units.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 
@@ -24,8 +25,8 @@ void Reader::read_map(const YamlNode& node, const std::string& path, const Entri
   place(path, node);
   if (node.is_null()) return;
   if (!node.is_map()) {
-    error(node, path + " is " + std::string(words_of_kind(node)) + "; a map of its fields is due",
-          "write for example {" + entries.front().key + ": ...}");
+    error(node, words("%1 is %2; a map of its fields is due", path, words_of_kind(node)),
+          words("write for example {%1: ...}", entries.front().key));
     return;
   }
   const std::string before = path.empty() ? "" : path + ".";
@@ -47,10 +48,11 @@ void Reader::keep_unknown(const YamlNode& key, const YamlNode& value, const std:
   std::vector<std::string> known;
   for (const Entry& entry : entries) known.push_back(entry.key);
   const std::string nearest = nearest_word(key.value, known);
-  const std::string where = path.empty() ? "" : " of " + path;
-  warning(key, "the key " + shortened(key.value) + where + " is not known; it is kept and not used",
-          nearest.empty() ? "check the spelling, or leave it as a remark of your own"
-                          : "did you mean " + nearest + "?");
+  const std::string where = path.empty() ? "" : words(" of %1", path);
+  warning(key,
+          words("the key %1%2 is not known; it is kept and not used", shortened(key.value), where),
+          nearest.empty() ? words("check the spelling, or leave it as a remark of your own")
+                          : words("did you mean %1?", nearest));
 }
 
 bool Reader::read_value(const YamlNode& node, const std::string& path, const FieldInfo& info,
@@ -58,8 +60,8 @@ bool Reader::read_value(const YamlNode& node, const std::string& path, const Fie
   if (node.is_null()) return true;
   const std::string name = called(info.label, path);
   if (!node.is_scalar()) {
-    error(node, name + ": " + std::string(words_of_kind(node)) + " where one quantity is due",
-          "write one number" + std::string(info.is_plain_number() ? "" : " with its unit"));
+    error(node, words("%1: %2 where one quantity is due", name, words_of_kind(node)),
+          words("write one number%1", info.is_plain_number() ? "" : words(" with its unit")));
     return false;
   }
   auto read = read_quantity(node.value, info);
@@ -100,19 +102,18 @@ void Reader::read_quantity_map(const YamlNode& node, const std::string& path, co
   };
   read_map(node, path, {{"value", ignore}, {"spread", spread}, {"source", source}});
   if (is_good && !has_value)
-    error(node, called(info.label, path) + ": the map has no value",
-          "write for example {value: 1" +
-              std::string(info.is_plain_number() ? "" : " " + std::string(info.unit)) +
-              ", source: measured}");
+    error(node, words("%1: the map has no value", called(info.label, path)),
+          words("write for example {value: 1%1, source: measured}",
+                info.is_plain_number() ? "" : " " + std::string(info.unit)));
 }
 
 void Reader::read_spread_at(const YamlNode& node, const std::string& path, const FieldInfo& info,
                             Quantity& quantity) {
   if (node.is_null()) return;
-  const std::string name = "Spread of " + called(info.label, path);
+  const std::string name = words("Spread of %1", called(info.label, path));
   if (!node.is_scalar()) {
-    error(node, name + ": " + std::string(words_of_kind(node)) + " where one quantity is due",
-          "write for example 10 %");
+    error(node, words("%1: %2 where one quantity is due", name, words_of_kind(node)),
+          words("write for example 10 %"));
     return;
   }
   const auto read = read_spread(node.value, info, quantity.value());
@@ -133,10 +134,9 @@ void Reader::read_source_at(const YamlNode& node, const std::string& path, const
     quantity.source = source;
     return;
   }
-  error(
-      node,
-      "Source of " + called(info.label, path) + ": \"" + shortened(node.value) + "\" is not known",
-      "write measured, datasheet, estimate or default");
+  error(node,
+        words("Source of %1: \"%2\" is not known", called(info.label, path), shortened(node.value)),
+        words("write measured, datasheet, estimate or default"));
 }
 
 void Reader::read_text_at(const YamlNode& node, const std::string& path, std::string& text) {
@@ -144,8 +144,8 @@ void Reader::read_text_at(const YamlNode& node, const std::string& path, std::st
   if (node.is_scalar())
     text = node.value;
   else if (!node.is_null())
-    error(node, path + " is " + std::string(words_of_kind(node)) + "; a text is due",
-          "write a text, in quotes where it holds : or #");
+    error(node, words("%1 is %2; a text is due", path, words_of_kind(node)),
+          words("write a text, in quotes where it holds : or #"));
 }
 
 namespace {
@@ -153,9 +153,8 @@ namespace {
 /// Where the choices are rows of a data file, the user may add some.
 std::string own_row_hint(std::string_view key) {
   const std::string_view file = data_file_of(key);
-  return file.empty()
-             ? std::string()
-             : "; one of your own goes into " + std::string(file) + ".yaml of your data folder";
+  return file.empty() ? std::string()
+                      : words("; one of your own goes into %1.yaml of your data folder", file);
 }
 
 }  // namespace
@@ -170,13 +169,13 @@ void Reader::read_choice_at(const YamlNode& node, const std::string& path, const
       choice.value = node.value;
       return;
     }
-    all += i == 0 ? "" : i + 1 == info.options.size() ? " or " : ", ";
+    all += i == 0 ? "" : i + 1 == info.options.size() ? words(" or ") : ", ";
     all += info.options[i];
   }
   const std::string found =
-      node.is_scalar() ? "\"" + shortened(node.value) + "\"" : std::string(words_of_kind(node));
-  error(node, called(info.label, path) + ": " + found + " is not one of its choices",
-        "write " + all + own_row_hint(info.key));
+      node.is_scalar() ? "\"" + shortened(node.value) + "\"" : words_of_kind(node);
+  error(node, words("%1: %2 is not one of its choices", called(info.label, path), found),
+        words("write %1%2", all, own_row_hint(info.key)));
 }
 
 void Reader::read_list_at(const YamlNode& node, const std::string& path,
@@ -185,19 +184,16 @@ void Reader::read_list_at(const YamlNode& node, const std::string& path,
   place(path, node);
   if (node.is_null()) return;
   const std::string count = std::to_string(list.size());
-  const std::string fix =
-      "write " + count + " quantities in brackets: [" + std::string(order) + "]";
+  const std::string fix = words("write %1 quantities in brackets: [%2]", count, order);
   const std::string name = called(infos.front()->label, path);
   if (!node.is_list()) {
-    error(node,
-          name + ": " + std::string(words_of_kind(node)) + " where a list of " + count + " is due",
-          fix);
+    error(node, words("%1: %2 where a list of %3 is due", name, words_of_kind(node), count), fix);
     return;
   }
   if (node.children.size() != list.size()) {
     error(node,
-          name + ": the list holds " + std::to_string(node.children.size()) + "; " + count +
-              " are due",
+          words("%1: the list holds %2; %3 are due", name, std::to_string(node.children.size()),
+                count),
           fix);
     return;
   }
@@ -208,17 +204,15 @@ void Reader::read_list_at(const YamlNode& node, const std::string& path,
 bool is_list_of(Reader& reader, const YamlNode& node, const std::string& path,
                 std::string_view what, std::size_t most, std::string fix) {
   if (!node.is_list()) {
-    reader.error(node,
-                 path + " is " + std::string(words_of_kind(node)) + "; a list of " +
-                     std::string(what) + " is due",
+    reader.error(node, words("%1 is %2; a list of %3 is due", path, words_of_kind(node), what),
                  std::move(fix));
     return false;
   }
   if (node.children.size() <= most) return true;
   reader.error(node,
-               path + " holds " + std::to_string(node.children.size()) + " " + std::string(what) +
-                   "; at most " + std::to_string(most) + " are read",
-               "leave some of them out");
+               words("%1 holds %2 %3; at most %4 are read", path,
+                     std::to_string(node.children.size()), what, std::to_string(most)),
+               words("leave some of them out"));
   return false;
 }
 

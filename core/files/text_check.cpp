@@ -2,6 +2,8 @@
 
 #include <array>
 
+#include "core/words/words.h"
+
 namespace gazewright {
 namespace {
 
@@ -41,18 +43,19 @@ bool is_forbidden_control(char c) {
 
 std::optional<Fault> check_text(std::string_view text) {
   if (text.size() > kLargestFile_bytes)
-    return Fault{0, "the file is larger than 1 MiB",
-                 "a rig takes a few kilobytes; choose another file"};
+    return Fault{0, words("the file is larger than 1 MiB"),
+                 words("a rig takes a few kilobytes; choose another file")};
   for (std::size_t i = 0; i < text.size();) {
     if (text[i] == '\0')
-      return Fault{i, "the file holds a NUL byte; it is not text",
-                   "choose a rig file, or save it as UTF-8 text"};
+      return Fault{i, words("the file holds a NUL byte; it is not text"),
+                   words("choose a rig file, or save it as UTF-8 text")};
     if (is_forbidden_control(text[i]))
-      return Fault{i, "the file holds a control character", "remove it in a text editor"};
+      return Fault{i, words("the file holds a control character"),
+                   words("remove it in a text editor")};
     const std::size_t length = utf8_length(text, i);
     if (length == 0)
-      return Fault{i, "the file is not UTF-8 text from here on",
-                   "save it as UTF-8 in a text editor"};
+      return Fault{i, words("the file is not UTF-8 text from here on"),
+                   words("save it as UTF-8 in a text editor")};
     i += length;
   }
   return std::nullopt;

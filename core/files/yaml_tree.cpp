@@ -8,6 +8,7 @@
 #include <sstream>
 
 #include "core/files/text_check.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -47,8 +48,8 @@ class TreeBuilder : public YAML::EventHandler {
     node.is_quoted = tag == "!";
     if (value.size() > kLongestScalar)
       faults_.push_back({node.at,
-                         "a text of " + std::to_string(value.size()) + " bytes is too long",
-                         "keep every entry under 100 000 bytes"});
+                         words("a text of %1 bytes is too long", std::to_string(value.size())),
+                         words("keep every entry under 100 000 bytes")});
     else
       node.value = value;
     add(std::move(node));
@@ -73,8 +74,9 @@ class TreeBuilder : public YAML::EventHandler {
     return node;
   }
   void refuse_reference(std::size_t at) {
-    faults_.push_back({at, "anchors (&) and aliases (*) are not read in a rig file",
-                       "write the value out, or put a text that begins with & or * in quotes"});
+    faults_.push_back(
+        {at, words("anchors (&) and aliases (*) are not read in a rig file"),
+         words("write the value out, or put a text that begins with & or * in quotes")});
   }
   void open(const YAML::Mark& mark, YamlNode::Kind kind, YAML::anchor_t anchor,
             YAML::EmitterStyle::value style) {
@@ -106,10 +108,12 @@ void check_keys(const YamlNode& node, std::vector<Fault>& faults) {
   std::set<std::string_view> seen;
   for (const YamlNode& key : node.keys) {
     if (!key.is_scalar() || key.value.size() > kLongestKey) {
-      faults.push_back({key.at, "a key must be a short word", "write for example mass: 140 g"});
+      faults.push_back(
+          {key.at, words("a key must be a short word"), words("write for example mass: 140 g")});
     } else if (!seen.insert(key.value).second) {
-      faults.push_back({key.at, "the key " + shortened(key.value) + " is written twice in one map",
-                        "keep one of the two"});
+      faults.push_back({key.at,
+                        words("the key %1 is written twice in one map", shortened(key.value)),
+                        words("keep one of the two")});
     }
   }
   for (const YamlNode& child : node.children) check_keys(child, faults);
@@ -120,8 +124,8 @@ void check_quotes(const YamlNode& node, std::string_view text, std::vector<Fault
   const bool begins_quoted =
       node.is_quoted && node.at < text.size() && (text[node.at] == '"' || text[node.at] == '\'');
   if (begins_quoted && end_of_quoted(text, node.at) == std::string_view::npos)
-    faults.push_back({node.at, "the quotes that open here never close",
-                      "put a quote sign at the end of the text"});
+    faults.push_back({node.at, words("the quotes that open here never close"),
+                      words("put a quote sign at the end of the text")});
   for (const YamlNode& key : node.keys) check_quotes(key, text, faults);
   for (const YamlNode& child : node.children) check_quotes(child, text, faults);
 }
@@ -134,9 +138,10 @@ Fault syntax_fault(const YAML::Exception& fault, std::string_view text) {
   const bool has_tab =
       text.substr(line_start, first - line_start).find('\t') != std::string_view::npos;
   if (has_tab)
-    return {line_start, "a tab stands before the first word of this line", "indent with spaces"};
-  return {at, "this is not YAML: " + fault.msg,
-          "check brackets, quotes and indentation here; a text with : or # goes in quotes"};
+    return {line_start, words("a tab stands before the first word of this line"),
+            words("indent with spaces")};
+  return {at, words("this is not YAML: %1", fault.msg),
+          words("check brackets, quotes and indentation here; a text with : or # goes in quotes")};
 }
 
 std::unique_ptr<YamlNode> read_document(std::string_view text, std::vector<Fault>& faults) {
@@ -149,8 +154,8 @@ std::unique_ptr<YamlNode> read_document(std::string_view text, std::vector<Fault
   TreeBuilder rest(ignored);
   parser.HandleNextDocument(rest);
   if (const auto second = rest.take())
-    faults.push_back(
-        {second->at, "the file holds more than one document", "keep one rig in a file"});
+    faults.push_back({second->at, words("the file holds more than one document"),
+                      words("keep one rig in a file")});
   return root;
 }
 
@@ -175,29 +180,29 @@ std::unique_ptr<YamlNode> parse_yaml(std::string_view text, std::vector<Fault>& 
     }
     return root;
   } catch (const TooDeep& deep) {
-    faults.push_back({deep.at, "lists and maps are nested more than 32 deep",
-                      "write the rig with less nesting"});
+    faults.push_back({deep.at, words("lists and maps are nested more than 32 deep"),
+                      words("write the rig with less nesting")});
   } catch (const YAML::Exception& fault) {
     faults.push_back(syntax_fault(fault, text));
   } catch (const std::exception& fault) {
-    faults.push_back({0, std::string("the file cannot be read as YAML: ") + fault.what(),
-                      "check it in a text editor"});
+    faults.push_back({0, words("the file cannot be read as YAML: %1", fault.what()),
+                      words("check it in a text editor")});
   }
   return nullptr;
 }
 
-std::string_view words_of_kind(const YamlNode& node) {
+std::string words_of_kind(const YamlNode& node) {
   switch (node.kind) {
     case YamlNode::Kind::null:
-      return "nothing";
+      return words("nothing");
     case YamlNode::Kind::scalar:
-      return "a text";
+      return words("a text");
     case YamlNode::Kind::list:
-      return "a list";
+      return words("a list");
     case YamlNode::Kind::map:
-      return "a map";
+      return words("a map");
   }
-  return "nothing";
+  return words("nothing");
 }
 
 }  // namespace gazewright

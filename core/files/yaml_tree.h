@@ -44,6 +44,6 @@ std::string yaml_scalar(std::string_view text, bool always_quoted = false);
 std::string yaml_text(const YamlNode& node);
 
 /// The name of a kind for messages: "a list", "a map", "a text", "nothing".
-std::string_view words_of_kind(const YamlNode& node);
+std::string words_of_kind(const YamlNode& node);
 
 }  // namespace gazewright

@@ -13,6 +13,7 @@
 #include "core/shelf/carried_parts.h"
 #include "core/shelf/fit_axis.h"
 #include "core/shelf/fit_rows.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -240,15 +241,15 @@ std::vector<std::string> remarks_of(const Rig& rig, const Shelf& shelf, bool dri
   std::vector<std::string> remarks;
   for (const PartKind kind : {PartKind::motor, PartKind::gearbox}) {
     if (!is_carried(rig, Axis::tilt, kind))
-      remarks.push_back(std::string("no body is called “tilt ") + name_of(kind) +
-                        "”: its mass does not count on pan");
+      remarks.push_back(
+          words("no body is called “tilt %1”: its mass does not count on pan", name_of(kind)));
   }
   for (const Axis axis : kAxes)
     if (!rig.axis(axis).loop.speed_limit_radps.has_value())
-      remarks.push_back(std::string(name_of(axis)) +
-                        ".loop.speed_limit is missing: no limit of speed but the parts' own");
+      remarks.push_back(words(
+          "%1.loop.speed_limit is missing: no limit of speed but the parts' own", name_of(axis)));
   if (drives && shelf.of(PartKind::drive).empty())
-    remarks.emplace_back("there is no drive on the shelf: the rig's own stay");
+    remarks.emplace_back(words("there is no drive on the shelf: the rig's own stay"));
   return remarks;
 }
 
@@ -258,8 +259,7 @@ Fits rank_fits(const Rig& rig, const Shelf& shelf, const FitOptions& options,
                const FitProgress& progress, const std::stop_token& stop) {
   Fits fits;
   for (const PartKind kind : {PartKind::motor, PartKind::gearbox})
-    if (shelf.of(kind).empty())
-      fits.because = std::string("needs a ") + name_of(kind) + " on the shelf";
+    if (shelf.of(kind).empty()) fits.because = words("needs a %1 on the shelf", name_of(kind));
   if (!fits.because.empty()) return fits;
   const Rig base = base_rig(rig, shelf);
   Context of_base(base);

@@ -6,6 +6,7 @@
 #include "core/analysis/say.h"
 #include "core/heat/copper.h"
 #include "core/motion/rigid_move.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -111,22 +112,23 @@ const char* words_of(FitLimit limit) {
 
 std::string in_words(FitLimit limit, const AxisFit& fit) {
   const auto i = static_cast<std::size_t>(limit);
-  const auto both = [&](const char* si_unit, const char* unit, const char* middle) {
-    return say(fit.demand[i], si_unit, unit) + middle + say(fit.capacity[i], si_unit, unit);
+  const auto both = [&](const char* si_unit, const char* unit, const char* english) {
+    return words(english, say(fit.demand[i], si_unit, unit), say(fit.capacity[i], si_unit, unit));
   };
   switch (limit) {
     case FitLimit::start:
-      return both("N.m", "N.m", " hold it back, it has ");
+      return both("N.m", "N.m", "%1 hold it back, it has %2");
     case FitLimit::time:
-      return both("s", "ms", " where the task wants ");
+      return both("s", "ms", "%1 where the task wants %2");
     case FitLimit::rated:
-      return both("N.m", "N.m", " over the duty on a rated ");
+      return both("N.m", "N.m", "%1 over the duty on a rated %2");
     case FitLimit::heat:
-      return (std::isinf(fit.demand[i]) ? std::string("runs away")
-                                        : "rises by " + say(fit.demand[i], "K", "K")) +
-             " where " + say(fit.capacity[i], "K", "K") + " is allowed";
+      return words("%1 where %2 is allowed",
+                   std::isinf(fit.demand[i]) ? words("runs away")
+                                             : words("rises by %1", say(fit.demand[i], "K", "K")),
+                   say(fit.capacity[i], "K", "K"));
     case FitLimit::gap:
-      return both("1", "px", " in a band of ");
+      return both("1", "px", "%1 in a band of %2");
   }
   return {};
 }

@@ -11,6 +11,7 @@
 #include "core/analysis/say.h"
 #include "core/rig/fields.h"
 #include "core/units/units.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -37,7 +38,7 @@ void add_held(const FitCandidate& c, Axis axis, FitRow& row) {
   const auto add = [&](const std::string& path, double value, const char* what,
                        const std::string& said, const char* why) {
     row.values.push_back(field_value(name + path, value));
-    row.reason += "; " + name + " " + what + " held to " + said + " for the " + why;
+    row.reason += words("; %1 %2 held to %3 for the %4", name, words(what), said, words(why));
   };
   if (std::isfinite(c.held_A))
     add(".drive.current_limit", c.held_A, "current", say(c.held_A, "A", "A"), "gearbox's peak");
@@ -48,7 +49,7 @@ void add_held(const FitCandidate& c, Axis axis, FitRow& row) {
 
 std::string said_unknown(const FitCandidate& c, Axis axis) {
   if (c.unknown.empty()) return {};
-  return std::string("; not all of ") + name_of(axis) + " is known: " + say_needs(c.unknown, 2);
+  return words("; not all of %1 is known: %2", name_of(axis), say_needs(c.unknown, 2));
 }
 
 /// The axis and the limit of least margin; over all that is known.
@@ -70,13 +71,13 @@ std::string closest_in_words(const Closest& least, const std::array<AxisFit, 2>&
   const std::string what = std::string(name_of(kAxes[least.axis])) + " " + words_of(least.limit) +
                            " " + in_words(least.limit, fits[least.axis]);
   if (least.margin < 0)
-    return "fails: " + what +
-           (std::isfinite(least.margin) && least.margin > -1
-                ? ", over by " + say_percent(1 / (1 + least.margin) - 1)
-                : "");
+    return words("fails: %1%2", what,
+                 std::isfinite(least.margin) && least.margin > -1
+                     ? words(", over by %1", say_percent(1 / (1 + least.margin) - 1))
+                     : "");
   const std::size_t slower = fits[1].time_s > fits[0].time_s ? 1 : 0;
-  return std::string(name_of(kAxes[slower])) + " is the slower; closest limit: " + what + ", " +
-         say_percent(std::min(least.margin, 9.99)) + " left";
+  return words("%1 is the slower; closest limit: %2, %3 left", name_of(kAxes[slower]), what,
+               say_percent(std::min(least.margin, 9.99)));
 }
 
 FitSimulated simulated(FitRow& row, const Rig& rig, const Shelf& shelf,

@@ -8,6 +8,7 @@
 #include "core/files/spelling.h"
 #include "core/files/system_words.h"
 #include "core/files/user_folder.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -68,8 +69,8 @@ bool has_name(const Shelf& shelf, PartKind kind, const std::string& name) {
 
 std::optional<Diagnostic> make_folder(const fs::path& folder) {
   if (folder.empty())
-    return Diagnostic{"", 0, 0, "there is no home folder for the parts shelf",
-                      "set XDG_DATA_HOME to a folder of yours"};
+    return Diagnostic{"", 0, 0, words("there is no home folder for the parts shelf"),
+                      words("set XDG_DATA_HOME to a folder of yours")};
   std::error_code fault;
   fs::create_directories(folder, fault);
   if (fault) return refused(folder, words_for_writing(fault.value()));
@@ -121,9 +122,9 @@ Shelf load_shelf(const fs::path& folder) {
   if (fault) shelf.problems.push_back(refused(folder, words_for_reading(fault.value())));
   if (files.size() > kMostShelfFiles) {
     shelf.problems.push_back({folder.string(), 0, 0,
-                              "the shelf holds " + std::to_string(files.size()) + " files; " +
-                                  std::to_string(kMostShelfFiles) + " are read",
-                              "take some of them away"});
+                              words("the shelf holds %1 files; %2 are read",
+                                    std::to_string(files.size()), std::to_string(kMostShelfFiles)),
+                              words("take some of them away")});
     files.resize(kMostShelfFiles);
   }
   for (const fs::path& file : files) take(shelf, load_part(file), file);

@@ -7,6 +7,7 @@
 
 #include "core/travel/solid.h"
 #include "core/units/angle.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -20,7 +21,7 @@ struct Named {
   Solid solid;  ///< of what tilts in T, of the others in P
 };
 
-std::string name_of(const Body& body) { return body.name.empty() ? "a body" : body.name; }
+std::string name_of(const Body& body) { return body.name.empty() ? words("a body") : body.name; }
 
 struct Scene {
   std::vector<Named> tilting, other;

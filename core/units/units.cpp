@@ -9,6 +9,7 @@
 #include "core/units/unit_system.h"
 #include "core/units/unit_text.h"
 #include "core/units/unit_words.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -24,12 +25,12 @@ Text shown(std::string_view text) {
   return Text(text.substr(0, cut)) + "...";
 }
 
-Text due(const FieldInfo& info) { return Text(dimension_words(info.si_unit)) + " is due"; }
+Text due(const FieldInfo& info) { return words("%1 is due", words(dimension_words(info.si_unit))); }
 
 Text example(std::string_view number, const FieldInfo& info) {
   const bool has_unit = !info.is_plain_number();
-  return Text("write for example ") + shown(number) + (has_unit ? " " + Text(info.unit) : "") +
-         (info.may_be_none ? ", or none" : "");
+  return Text(words("write for example ")) + shown(number) +
+         (has_unit ? " " + Text(info.unit) : "") + (info.may_be_none ? words(", or none") : "");
 }
 
 UnitProblem no_number(const Text& text, const FieldInfo& info) {
@@ -37,10 +38,11 @@ UnitProblem no_number(const Text& text, const FieldInfo& info) {
                                            ".inf", "-.inf", "-inf", "+.inf"};
   for (const auto word : kNotNumbers)
     if (text == word || text.starts_with(Text(word) + " "))
-      return {shown(text) + " is not a finite number; " + due(info), example("1", info)};
-  if (text == "none") return {"none is not allowed here; " + due(info), example("1", info)};
-  if (text.empty()) return {"nothing is written; " + due(info), example("1", info)};
-  return {"\"" + shown(text) + "\" does not begin with a number; " + due(info), example("1", info)};
+      return {words("%1 is not a finite number; %2", shown(text), due(info)), example("1", info)};
+  if (text == "none") return {words("none is not allowed here; %1", due(info)), example("1", info)};
+  if (text.empty()) return {words("nothing is written; %1", due(info)), example("1", info)};
+  return {words("\"%1\" does not begin with a number; %2", shown(text), due(info)),
+          example("1", info)};
 }
 
 /// The value in the unit that was meant, for the two units that are often taken for each other.
@@ -55,44 +57,45 @@ Text frequency_hint(const FieldInfo& info, double number, const UnitFacts& facts
     return Text(digits.data(), end.ptr);
   };
   if (info.si_unit == "Hz" && has("rad/s"))
-    return "divide by 2\u03c0: " + near(number * facts.scale / (2 * std::numbers::pi)) + " Hz";
+    return words("divide by 2\u03c0: %1 Hz", near(number * facts.scale / (2 * std::numbers::pi)));
   if (info.si_unit == "rad/s" && has("Hz"))
-    return "turns a second are " + near(number * facts.scale * 360) + " deg/s";
+    return words("turns a second are %1 deg/s", near(number * facts.scale * 360));
   return "";
 }
 
 UnitProblem wrong_unit(const NumberAndUnit& found, const Text& text, const FieldInfo& info) {
   if (!has_unit_table())
-    return {"the table of units is missing", "install the package libudunits2-data"};
+    return {words("the table of units is missing"), words("install the package libudunits2-data")};
   const bool is_gauge = found.unit == "AWG" || found.unit == "awg";
   const auto facts = is_gauge ? find_unit("m") : find_unit(found.unit);
   if (!facts)
-    return {"the unit \"" + shown(found.unit) + "\" is not known; " + due(info),
+    return {words("the unit \"%1\" is not known; %2", shown(found.unit), due(info)),
             example(found.number_text, info)};
   if (info.si_unit == "1/s" && has_word(found.unit, "Hz"))
-    return {shown(text) + " could mean turns or radians a second; " + due(info),
-            "write it in 1/s, for a bandwidth 2\u03c0 times its Hz"};
-  const std::string_view words = words_of_dimension(facts->dimension);
+    return {words("%1 could mean turns or radians a second; %2", shown(text), due(info)),
+            words("write it in 1/s, for a bandwidth 2\u03c0 times its Hz")};
+  const std::string_view kind = words_of_dimension(facts->dimension);
   const Text problem =
-      shown(text) + " is " + (words.empty() ? "something else" : Text(words)) + "; " + due(info);
+      words("%1 is %2; %3", shown(text), words(kind.empty() ? "something else" : kind), due(info));
   if (const Text hint = frequency_hint(info, found.number, *facts); !hint.empty())
     return {problem, hint};
   if (info.is_torque() && facts->dimension == "m")
-    return {problem, "nm is a nanometre; " + example(found.number_text, info)};
+    return {problem, words("nm is a nanometre; %1", example(found.number_text, info))};
   return {problem, example(found.number_text, info)};
 }
 
 Text range_fix(const FieldInfo& info) {
   const auto said = [&](double si) { return written_quantity(si, info, info.unit); };
   const bool has_least = std::isfinite(info.least), has_most = std::isfinite(info.most);
-  const Text kind = info.whole ? "a whole number " : "a value ";
-  const Text none = info.may_be_none ? ", or none" : "";
+  const Text kind = info.whole ? words("a whole number ") : words("a value ");
+  const Text none = info.may_be_none ? words(", or none") : "";
   if (has_least && has_most)
-    return "write " + kind + (info.above_least ? "above " : "from ") + said(info.least) +
-           (info.above_least ? " and up to " : " to ") + said(info.most) + none;
+    return words("write %1%2%3%4%5%6", kind, info.above_least ? words("above ") : words("from "),
+                 said(info.least), info.above_least ? words(" and up to ") : words(" to "),
+                 said(info.most), none);
   if (has_least)
-    return "write " + kind + (info.above_least ? "above " : "of at least ") + said(info.least) +
-           none;
+    return words("write %1%2%3%4", kind, info.above_least ? words("above ") : words("of at least "),
+                 said(info.least), none);
   return example("1", info);
 }
 
@@ -111,14 +114,15 @@ std::variant<double, UnitProblem> read_si(const Text& text, const FieldInfo& inf
   const auto found = split_number(text);
   if (!found) return no_number(text, info);
   if (const Text mended = with_point(*found, text); !mended.empty())
-    return UnitProblem{shown(text) + " has a comma in its number", "write " + shown(mended)};
+    return UnitProblem{words("%1 has a comma in its number", shown(text)),
+                       words("write %1", shown(mended))};
   const bool is_pixels = has_word(found->unit, "px") || has_word(found->unit, "pixels") ||
                          has_word(found->unit, "pixel");
   if (is_pixels && info.unit != "px")
-    return UnitProblem{shown(text) + " is a number of pixels; " + due(info),
+    return UnitProblem{words("%1 is a number of pixels; %2", shown(text), due(info)),
                        example(found->number_text, info)};
   if (found->unit.empty() && !info.is_plain_number())
-    return UnitProblem{shown(text) + " has no unit; " + due(info),
+    return UnitProblem{words("%1 has no unit; %2", shown(text), due(info)),
                        example(found->number_text, info)};
   const bool is_bare = found->unit.empty();
   auto how = is_bare ? Conversion{} : conversion(found->unit, info.si_unit);
@@ -126,7 +130,8 @@ std::variant<double, UnitProblem> read_si(const Text& text, const FieldInfo& inf
   if (is_difference) how->offset = 0;
   const double value_si = how->to_si(found->number);
   if (!std::isfinite(value_si))
-    return UnitProblem{shown(text) + " is not a finite number; " + due(info), range_fix(info)};
+    return UnitProblem{words("%1 is not a finite number; %2", shown(text), due(info)),
+                       range_fix(info)};
   return value_si;
 }
 
@@ -154,14 +159,16 @@ std::variant<double, UnitProblem> read_spread(std::string_view text, const Field
                                               double value_si) {
   Text ascii = in_ascii(text);
   if (ascii.starts_with("\u00b1")) ascii = in_ascii(std::string_view(ascii).substr(2));
-  const UnitProblem negative{shown(ascii) + " is negative; a spread is the half-width of a range",
-                             "write for example 10 %"};
+  const UnitProblem negative{
+      words("%1 is negative; a spread is the half-width of a range", shown(ascii)),
+      words("write for example 10 %")};
   const auto found = split_number(ascii);
   if (found && found->number < 0) return negative;
   if (found && found->unit == "%" && std::isfinite(found->number))
     return found->number / 100 * std::abs(value_si);
   auto value = read_si(ascii, info, true);
-  if (auto* problem = std::get_if<UnitProblem>(&value)) problem->fix = "write for example 10 %";
+  if (auto* problem = std::get_if<UnitProblem>(&value))
+    problem->fix = words("write for example 10 %");
   return value;
 }
 

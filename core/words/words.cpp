@@ -1,0 +1,55 @@
+#include "core/words/words.h"
+
+#include <atomic>
+
+#include "core/files/spelling.h"
+
+namespace gazewright {
+namespace {
+
+std::atomic<Translate> the_translation{nullptr};
+
+std::string in_language(std::string_view english) {
+  const Translate translate = the_translation.load(std::memory_order_relaxed);
+  if (translate == nullptr || english.empty()) return std::string(english);
+  std::string text = translate(english);
+  return text.empty() ? std::string(english) : text;
+}
+
+}  // namespace
+
+void use_translation(Translate translate) {
+  the_translation.store(translate, std::memory_order_relaxed);
+}
+
+std::string words(std::string_view english, std::initializer_list<std::string_view> holes) {
+  const std::string text = in_language(english);
+  if (holes.size() == 0) return text;
+  std::string filled;
+  filled.reserve(2 * text.size());
+  for (std::size_t i = 0; i < text.size(); ++i) {
+    const std::size_t hole = i + 1 < text.size() && text[i] == '%'
+                                 ? static_cast<std::size_t>(text[i + 1] - '1')
+                                 : holes.size();
+    if (hole < holes.size()) {
+      filled += holes.begin()[hole];
+      ++i;
+    } else {
+      filled += text[i];
+    }
+  }
+  return filled;
+}
+
+std::string in_sentence(std::string_view label) {
+  std::string text = in_language(label);
+  const bool is_english = the_translation.load(std::memory_order_relaxed) == nullptr;
+  return is_english ? with_small_first_letter(text) : text;
+}
+
+bool begins_as(std::string_view english, std::string_view text) {
+  const std::string whole = in_language(english);
+  return text.starts_with(std::string_view(whole).substr(0, whole.find('%')));
+}
+
+}  // namespace gazewright
