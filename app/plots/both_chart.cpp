@@ -108,7 +108,7 @@ Chart both_chart(const PlotInput& input) {
   if (input.now == nullptr) return chart.message = nothing_yet(), chart;
   if (input.now->coupling.both.bus_A.empty()) {
     const Figure* figure = input.now->figure("both.peak_bus_current");
-    chart.message = figure != nullptr && figure->because.starts_with("needs")
+    chart.message = figure != nullptr && begins_as("needs %1", figure->because)
                         ? reason_text(figure->because)
                         : Plots::tr("Worked out as soon as the rig stops changing.");
     return chart;

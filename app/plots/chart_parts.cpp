@@ -19,7 +19,7 @@ namespace {
 QString first_few(const QString& because) {
   constexpr qsizetype kNamed = 4;
   const QStringList all = because.split(QStringLiteral(", "));
-  if (!because.startsWith(QStringLiteral("needs ")) || all.size() <= kNamed + 1) return because;
+  if (!begins_as("needs %1", because.toStdString()) || all.size() <= kNamed + 1) return because;
   return all.mid(0, kNamed).join(QStringLiteral(", ")) +
          Plots::tr(" and %1 more").arg(all.size() - kNamed);
 }
@@ -35,8 +35,8 @@ QString reason_text(const std::string& because) {
     if (info == nullptr) continue;
     QStringList steps = path.split('.');
     steps.removeLast();
-    const QString label = QString::fromUtf8(info->label.data(), qsizetype(info->label.size()));
-    word = steps.join(' ') + ' ' + label.toLower() + word.mid(path.size());
+    const QString label = worded(info->label);
+    word = steps.join(' ') + ' ' + mid_sentence(label) + word.mid(path.size());
   }
   return words.join(' ');
 }

@@ -78,9 +78,7 @@ const TravelMark* TravelDial::activeMark() const {
 QString TravelDial::tip(const TravelMark& mark) const {
   const std::string path = field_of(picture_, mark);
   const FieldInfo* info = find_info(path);
-  const QString field =
-      info ? QString::fromUtf8(info->label.data(), qsizetype(info->label.size())).toLower()
-           : tr("routing");
+  const QString field = info ? mid_sentence(worded(info->label)) : tr("routing");
   QString text =
       tr("%1 %2 at %3.")
           .arg(axis_word(picture_.axis), mark_long_word(mark), dial_angle_text(mark.angle_rad, 6));

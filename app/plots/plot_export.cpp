@@ -115,13 +115,14 @@ QString picture_caption(const Rig& rig, const QString& variant, const QDate& day
   for (const Axis axis : kAxes) {
     const double ratio = rig.axis(axis).gearbox.ratio.value();
     if (std::isfinite(ratio))
-      conditions << Plots::tr("%1 ratio %2").arg(axis_word(axis).toLower(), number_text(ratio, 4));
+      conditions
+          << Plots::tr("%1 ratio %2").arg(mid_sentence(axis_word(axis)), number_text(ratio, 4));
   }
   for (const Axis axis : kAxes) {
     const double limit_A = rig.axis(axis).drive.current_limit_A.value();
     if (std::isfinite(limit_A))
       conditions << Plots::tr("%1 drive limit %2")
-                        .arg(axis_word(axis).toLower(), format_value(limit_A, "A", "A"));
+                        .arg(mid_sentence(axis_word(axis)), format_value(limit_A, "A", "A"));
   }
   parts << conditions.join(QStringLiteral(", ")) << day.toString(Qt::ISODate);
   parts.removeAll(QString());

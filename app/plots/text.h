@@ -4,6 +4,8 @@
 #include <QString>
 #include <string_view>
 
+#include "core/words/words.h"
+
 namespace gazewright {
 
 /// Translation context of free functions in app/plots and app/sheet: Plots::tr("Time").
@@ -15,5 +17,9 @@ struct Plots {
 inline QString qstring(std::string_view text) {
   return QString::fromUtf8(text.data(), qsizetype(text.size()));
 }
+/// A text of core's tables in the user's language.
+inline QString worded(std::string_view english) { return QString::fromStdString(words(english)); }
+/// A label within a sentence: English writes it small there, other languages as it is.
+inline QString mid_sentence(const QString& label) { return is_english() ? label.toLower() : label; }
 
 }  // namespace gazewright

@@ -29,11 +29,11 @@ void draw_uncertainties(SheetPage& page, const SheetContent& content) {
     const QString least =
         doubted.is_known_whole ? QString() : Plots::tr("or more: at an end it has no value");
     TableRow row;
-    row.cells = {{qstring(info.label), {7.5}, {}},
+    row.cells = {{worded(info.label), {7.5}, {}},
                  {axis_text(doubted.id), {7.5}, {}},
                  {format_value(figure->value, info.si_unit, info.unit), {7.5}, {}},
                  {plus_minus(doubted, info), {7.5, true}, least},
-                 {qstring(unknown.label), {7.5}, shift_text(largest, info)}};
+                 {worded(unknown.label), {7.5}, shift_text(largest, info)}};
     rows.push_back(row);
   }
   draw_table(page,
@@ -52,7 +52,7 @@ void draw_worth(SheetPage& page, const Doubts& doubts) {
     const Unknown& unknown = doubts.unknowns[worth.unknown];
     TableRow row;
     row.cells = {
-        {qstring(unknown.label), {7.5}, {}},
+        {worded(unknown.label), {7.5}, {}},
         {doubted_value(unknown), {7.5}, doubted_source(source_text(unknown.source), unknown)},
         {share_text(worth.share), {7.5, true}, {}},
         {qstring(worth.text), {7.5}, {}}};

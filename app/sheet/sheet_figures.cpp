@@ -73,8 +73,8 @@ struct FigureLine {
 void add_value(FigureLine& line, const Figure& figure) {
   const QString text = figure.value
                            ? format_value(*figure.value, figure.info->si_unit, figure.info->unit)
-                       : figure.because.starts_with("needs") ? Plots::tr("unknown")
-                                                             : QStringLiteral("–");
+                       : begins_as("needs %1", figure.because) ? Plots::tr("unknown")
+                                                               : QStringLiteral("–");
   const auto axis = axis_of(figure.id);
   (axis == Axis::pan ? line.pan : axis == Axis::tilt ? line.tilt : line.both) = text;
   if (!figure.value && !figure.because.empty()) {
@@ -97,7 +97,7 @@ std::vector<FigureLine> lines_of(const Analysis& analysis) {
     const auto [place, is_new] = at.emplace(key, lines.size());
     if (is_new) {
       lines.push_back({.group = group_of(figure.id),
-                       .label = qstring(figure.info->label),
+                       .label = worded(figure.info->label),
                        .pan = {},
                        .tilt = {},
                        .both = {},

@@ -17,7 +17,7 @@ namespace {
 
 QString default_text(const FieldInfo& info) {
   if (info.fallback) return format_value(*info.fallback, info.si_unit, info.unit);
-  return qstring(info.fallback_text);
+  return worded(info.fallback_text);
 }
 
 /// What was written and, below, spread and source.
@@ -53,7 +53,7 @@ TableCell field_cell(const FieldRef& field, const Theme& theme) {
 }
 
 QString label_of(const FieldRef& field) {
-  return std::visit([](const auto& ref) { return qstring(ref.info->label); }, field);
+  return std::visit([](const auto& ref) { return worded(ref.info->label); }, field);
 }
 
 QString part_word(const QString& part) {
@@ -174,7 +174,7 @@ QString shape_text(Rig& rig, const std::string& body_path, const Body& body) {
     const auto* ref = std::get_if<QuantityRef>(&field);
     if (ref == nullptr) continue;
     const QString value = quantity_cell(*ref->quantity, *ref->info, {}).text;
-    sizes << (list ? value : label_of(field).toLower() + ' ' + value);
+    sizes << (list ? value : mid_sentence(label_of(field)) + ' ' + value);
   }
   const QString word = std::visit(Word{}, body.shape);
   return sizes.isEmpty()

@@ -51,7 +51,7 @@ void add_axis(std::vector<TableRow>& rows, const SheetContent& content, const An
     TableRow row;
     row.cells = angles.cells(pointing_word(term.id), term.half_width_rad, kPlain);
     const double part = squares > 0 ? term.deviation_rad * term.deviation_rad / squares : 0;
-    row.cells << cell(Plots::tr(term.distribution.c_str()))
+    row.cells << cell(QString::fromStdString(term.distribution))
               << cell(format_value(term.deviation_rad, "rad", "deg"))
               << cell(format_value(part, "1", "%", 2));
     rows.push_back(row);

@@ -86,7 +86,7 @@ void draw_drive_line(SheetPage& page, const SheetContent& content, Axis axis) {
   page.skip(6);
   const Figure* settle = content.analysis.figure(std::string(name_of(axis)) + ".step.settle_time");
   const bool settles = settle != nullptr && settle->value;
-  const bool is_unknown = settle == nullptr || settle->because.starts_with("needs");
+  const bool is_unknown = settle == nullptr || begins_as("needs %1", settle->because);
   const QColor colour = axis_text_colour(page.theme(), axis);
   page.text({row.left(), row.top(), kHeadline, 14}, Qt::AlignLeft | Qt::AlignVCenter,
             axis_word(axis), {10, true, colour});
@@ -120,7 +120,7 @@ QString verdict_count(const std::vector<Finding>& findings) {
     int count = 0;
     for (const Finding& finding : findings) count += finding.verdict == verdict;
     if (count > 0) {
-      parts << verdict_symbol(verdict) + ' ' + Plots::tr(words, nullptr, count).arg(count);
+      parts << verdict_symbol(verdict) + ' ' + Plots::tr(words).arg(count);
     }
   };
   add(Verdict::fails, QT_TRANSLATE_NOOP("Plots", "%1 fail"));

@@ -5,6 +5,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "app/plots/text.h"
 #include "app/window/card.h"
 #include "app/window/choice_rows.h"
 #include "app/window/document.h"
@@ -36,7 +37,7 @@ QString row_name(const std::string& path) {
 
 void Card::addSection(QVBoxLayout* rows, const QString& title, const std::string& prefix) {
   Rig rig = document_.rig();
-  const QString part = part_title(rig, part_).toLower();
+  const QString part = mid_sentence(part_title(rig, part_));
   std::vector<FieldRef> fields = fields_under(rig, prefix);
   std::ranges::stable_sort(fields, {}, order_of);
   groups_.emplace_back();

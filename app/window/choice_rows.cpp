@@ -40,13 +40,13 @@ ChoiceField::ChoiceField(Document& document, std::string path, const ChoiceInfo&
                                                          : choice_word(option));
   combo_ = calmCombo(words);
   combo_->setObjectName(QString::fromStdString(path_));
-  lay_out(this, qstring(info.label), combo_);
-  setToolTip(QStringLiteral("<p>%1</p>").arg(qstring(info.help).toHtmlEscaped()));
+  lay_out(this, worded(info.label), combo_);
+  setToolTip(QStringLiteral("<p>%1</p>").arg(worded(info.help).toHtmlEscaped()));
   connect(combo_, &QComboBox::activated, this, [this, part](int index) {
     const std::string value = index == 0
                                   ? std::string()
                                   : std::string(info_.options[static_cast<std::size_t>(index - 1)]);
-    document_.edit(part + QStringLiteral(": ") + qstring(info_.label).toLower(),
+    document_.edit(part + QStringLiteral(": ") + mid_sentence(worded(info_.label)),
                    with_choice(document_.rig(), path_, value));
   });
   refresh();
@@ -69,23 +69,23 @@ TextField::TextField(Document& document, std::string path, const TextInfo& info,
                      const QString& part)
     : document_(document),
       path_(std::move(path)),
-      part_(part + ": " + qstring(info.label).toLower()) {
-  setToolTip(QStringLiteral("<p>%1</p>").arg(qstring(info.help).toHtmlEscaped()));
+      part_(part + ": " + mid_sentence(worded(info.label))) {
+  setToolTip(QStringLiteral("<p>%1</p>").arg(worded(info.help).toHtmlEscaped()));
   if (path_ == "notes") {
     lines_ = new QPlainTextEdit;
     lines_->setObjectName(QStringLiteral("notes"));
     lines_->setTabChangesFocus(true);
     lines_->setMinimumHeight(8 * fontMetrics().lineSpacing());
-    lines_->setAccessibleName(qstring(info.label));
+    lines_->setAccessibleName(worded(info.label));
     lines_->installEventFilter(this);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->addWidget(new QLabel(qstring(info.label)));
+    layout->addWidget(new QLabel(worded(info.label)));
     layout->addWidget(lines_);
   } else {
     line_ = new QLineEdit;
     line_->setObjectName(QString::fromStdString(path_));
-    lay_out(this, qstring(info.label), line_);
+    lay_out(this, worded(info.label), line_);
     connect(line_, &QLineEdit::editingFinished, this, [this] { commit(line_->text()); });
   }
   refresh();

@@ -11,6 +11,7 @@
 
 #include "app/window/data_folder.h"
 #include "app/window/edits.h"
+#include "app/window/language.h"
 #include "app/window/main_window.h"
 #include "app/window/message_bar.h"
 #include "app/window/plots_panel.h"
@@ -34,6 +35,7 @@ Opens the window on a rig file (*.rig.yaml), or on a sample rig when none is nam
   --size WxH          size of the picture, 1440x900 unless said otherwise
   --dark              the picture in dark colours
   --text PERCENT      size of its text, 80 to 200 percent of the usual
+  --language WORD     en, de, or desktop for that of the desktop; usually as in the settings
   --select PART       whose card the picture shows, for instance tilt.motor or on_tilt[0]
   --plots KIND,...    which plots it shows, two to six: step, time-ratio, torque-speed, speed,
                       current, both, frequency-response, profiles, travel, travel-speed,
@@ -54,6 +56,7 @@ struct Request {
   QSize size{1440, 900};
   bool dark = false;
   int text_percent = 100;
+  QString language{};  ///< empty: as in the settings
 };
 
 int complain(const QString& problem) {
@@ -80,6 +83,10 @@ int take_value(Request& request, const QString& word, const QString& value) {
   }
   if (word == QStringLiteral("--plots") && !add_plots(request, value)) {
     return complain("--plots wants kinds with commas between, for instance travel,reach");
+  }
+  if (word == QStringLiteral("--language")) {
+    if (!languages().contains(value)) return complain("--language wants " + languages().join(", "));
+    request.language = value;
   }
   if (word == QStringLiteral("--text")) {
     request.text_percent = value.toInt();
@@ -115,7 +122,8 @@ std::variant<Request, int> read_arguments(const QStringList& arguments) {
     if (word == QStringLiteral("-reverse")) continue;  // Qt's own: from right to left
     static const QStringList with_value{QStringLiteral("--picture"), QStringLiteral("--size"),
                                         QStringLiteral("--select"),  QStringLiteral("--plots"),
-                                        QStringLiteral("--data"),    QStringLiteral("--text")};
+                                        QStringLiteral("--data"),    QStringLiteral("--text"),
+                                        QStringLiteral("--language")};
     const bool takesValue = with_value.contains(word);
     if (!takesValue && word.startsWith('-')) return complain("unknown option " + word);
     if (!takesValue) {
@@ -191,6 +199,8 @@ int run_window(int argc, char** argv) {
   }
   QApplication app(argc, argv);
   set_up(app);
+  use_language(app,
+               request.language.isEmpty() ? Settings().preferences().language : request.language);
   const std::vector<Diagnostic> faults = take_own_data(request.data);
   if (!request.picture.isEmpty()) return take_picture(request, faults);
   MainWindow window;

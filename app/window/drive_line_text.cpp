@@ -6,6 +6,7 @@
 #include "app/plots/format.h"
 #include "app/window/parts.h"
 #include "core/rig/fields.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -180,7 +181,7 @@ Headline headline(const Analysis& analysis, Axis axis) {
   Headline words{tr("unknown"), tr("move and settle"), {}};
   if (settle && settle->value) {
     words.time = format_value(*settle->value, "s", "ms");
-  } else if (settle && !settle->because.empty() && !settle->because.starts_with("needs")) {
+  } else if (settle && !settle->because.empty() && !begins_as("needs %1", settle->because)) {
     words.time = tr("never");
     words.about = tr("settles");
   }

@@ -32,15 +32,15 @@ QString handbook_link(const HelpPlace& place, const QString& text) {
 }
 
 QString with_axis(const QString& text, std::optional<Axis> axis) {
-  return axis ? text + QStringLiteral(", ") + axis_word(*axis).toLower() : text;
+  return axis ? text + QStringLiteral(", ") + mid_sentence(axis_word(*axis)) : text;
 }
 
 /// "Rotor inertia (pan motor)", "ball (mass; its place and shape count too)".
 QString input_name(const InputUse& use, const Rig& rig) {
-  const QString label = qstring(use.label);
+  const QString label = worded(use.label);
   if (use.path.starts_with("on_")) return label;
   const QString part = part_title(rig, card_of(use.path));
-  return QStringLiteral("%1 (%2)").arg(label, part.toLower());
+  return QStringLiteral("%1 (%2)").arg(label, mid_sentence(part));
 }
 
 QString input_value(const InputUse& use) {
@@ -118,7 +118,7 @@ QString doubt_section(const Doubts& doubts, const Explanation& figure, const Rig
                 "<td>%4</td></tr>")
                 .arg(link(QStringLiteral("field:") +
                               QString::fromStdString(field_path(rig, unknown.path)),
-                          qstring(unknown.label)),
+                          worded(unknown.label)),
                      doubted_value(unknown).toHtmlEscaped(),
                      shift_text(shift, *figure.info).toHtmlEscaped(),
                      share_text(shift.share).toHtmlEscaped());
@@ -163,18 +163,18 @@ QString source_word(Source source) {
 }
 
 QString figure_name(const Figure& figure) {
-  return with_axis(qstring(figure.info->label), axis_of_id(figure.id));
+  return with_axis(worded(figure.info->label), axis_of_id(figure.id));
 }
 
 QString figure_value(const Figure& figure) {
-  if (!figure.value) return figure.because.starts_with("needs") ? tr("unknown") : tr("none");
+  if (!figure.value) return begins_as("needs %1", figure.because) ? tr("unknown") : tr("none");
   return format_value(figure.value, figure.info->si_unit, figure.info->unit);
 }
 
 QString explanation_of(const Explanation& figure, const Rig& rig, const Doubts* doubts) {
   const FigureInfo& info = *figure.info;
-  QString html = QStringLiteral("<h3>%1</h3>")
-                     .arg(with_axis(qstring(info.label), figure.axis).toHtmlEscaped());
+  QString html =
+      QStringLiteral("<h3>%1</h3>").arg(with_axis(worded(info.label), figure.axis).toHtmlEscaped());
   if (figure.value) {
     const QString exact = QLocale().toString(*figure.value, 'g', 10);
     const QString unit = unit_text(info.si_unit);
@@ -186,10 +186,10 @@ QString explanation_of(const Explanation& figure, const Rig& rig, const Doubts* 
                 .arg(tr("no value"), qstring(figure.because).toHtmlEscaped());
   }
   if (doubts) html += doubt_section(*doubts, figure, rig);
-  html += paragraph(tr("Formula"), qstring(info.formula).toHtmlEscaped());
-  html += paragraph(tr("Source of the formula"), qstring(info.source).toHtmlEscaped());
+  html += paragraph(tr("Formula"), worded(info.formula).toHtmlEscaped());
+  html += paragraph(tr("Source of the formula"), worded(info.source).toHtmlEscaped());
   const QString trust = trust_of(figure.inputs);
-  QString holds = qstring(figure.conditions).toHtmlEscaped();
+  QString holds = worded(figure.conditions).toHtmlEscaped();
   if (!trust.isEmpty())
     holds += (holds.isEmpty() ? QString() : QStringLiteral("<br>")) + trust.toHtmlEscaped();
   if (!holds.isEmpty()) html += paragraph(tr("Holds under these conditions"), holds);
@@ -252,7 +252,7 @@ QString explanation_of_field(const Rig& rig, const Analysis& analysis, const std
                      input_source(uses.front()).toHtmlEscaped());
   }
   if (info) {
-    html += paragraph(tr("What it is"), qstring(info->help).toHtmlEscaped());
+    html += paragraph(tr("What it is"), worded(info->help).toHtmlEscaped());
     if (const QString range = range_text(*info); !range.isEmpty())
       html += paragraph(tr("Allowed"), range.toHtmlEscaped());
     if (const QString usual = fallback_text(*info); !usual.isEmpty())

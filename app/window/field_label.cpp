@@ -2,11 +2,12 @@
 
 #include <QCoreApplication>
 
+#include "app/plots/text.h"
+
 namespace gazewright {
 
 QString field_label(const QuantityRef& field) {
-  const std::string_view text = field.info->label;
-  const QString label = QString::fromUtf8(text.data(), qsizetype(text.size()));
+  const QString label = worded(field.info->label);
   const std::string& path = field.path;
   if (!path.ends_with(']')) return label;
   const std::size_t index = static_cast<std::size_t>(path[path.size() - 2] - '0');

@@ -15,7 +15,7 @@ namespace {
 
 QString searched_text(const Figure& figure) {
   return figure_name(figure) + QChar(' ') + QString::fromStdString(figure.id) + QChar(' ') +
-         qstring(figure.info->formula);
+         worded(figure.info->formula);
 }
 
 }  // namespace
@@ -85,7 +85,7 @@ QVariant FiguresModel::data(const QModelIndex& index, int role) const {
     return doubts_ ? plus_minus(*doubts_, *analysis_, at->id) : QString();
   const auto whose = axis_of_id(at->id);
   if (index.column() == axis) return whose ? axis_word(*whose) : QString();
-  return qstring(at->info->label);
+  return worded(at->info->label);
 }
 
 QVariant FiguresModel::headerData(int section, Qt::Orientation orientation, int role) const {

@@ -15,6 +15,7 @@
 #include <thread>
 
 #include "app/plots/format.h"
+#include "app/plots/text.h"
 #include "app/window/widgets.h"
 #include "core/analysis/say.h"
 
@@ -62,7 +63,7 @@ QString summary_text(const Fits& fits) {
   QStringList by;
   for (const FitLimit limit : kFitLimits)
     if (const auto count = fits.failing_by[static_cast<std::size_t>(limit)]; count > 0)
-      by << QStringLiteral("%1 %2").arg(QLatin1String(words_of(limit)), count_text(count));
+      by << QStringLiteral("%1 %2").arg(worded(words_of(limit)), count_text(count));
   if (!by.isEmpty()) text += FitDialog::tr(" They fail by: %1.").arg(by.join(QStringLiteral(", ")));
   if (fits.is_stopped) text = FitDialog::tr("Cancelled. Until then: ") + text;
   return text;

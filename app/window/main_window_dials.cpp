@@ -52,9 +52,9 @@ void MainWindow::moveMark(const DialMove& move) {
   const std::string path = axis + "." + move.mark.field;
   const FieldInfo* info = find_info(path);
   if (!info) return;
-  document_.edit(
-      tr("%1: %2").arg(part_title(after, card_of(path)).toLower(), qstring(info->label).toLower()),
-      after, dial_drag_id_);
+  document_.edit(tr("%1: %2").arg(mid_sentence(part_title(after, card_of(path))),
+                                  mid_sentence(worded(info->label))),
+                 after, dial_drag_id_);
 }
 
 void MainWindow::takeDialDragBack() {

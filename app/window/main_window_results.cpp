@@ -2,6 +2,7 @@
 #include <QMenuBar>
 #include <algorithm>
 
+#include "app/plots/text.h"
 #include "app/window/card.h"
 #include "app/window/drawing_panel.h"
 #include "app/window/drive_line.h"
@@ -102,8 +103,8 @@ void MainWindow::setPlotCursor(double time_s) {
 void MainWindow::moveRatio(Axis axis, double ratio, int dragId) {
   const std::string path = std::string(name_of(axis)) + ".gearbox.ratio";
   const QString gearbox = part_title(document_.rig(), std::string(name_of(axis)) + ".gearbox");
-  document_.edit(tr("%1: ratio").arg(gearbox.toLower()), with_value(document_.rig(), path, ratio),
-                 dragId);
+  document_.edit(tr("%1: ratio").arg(mid_sentence(gearbox)),
+                 with_value(document_.rig(), path, ratio), dragId);
 }
 
 void MainWindow::startDrag() {

@@ -6,6 +6,7 @@
 #include <QtConcurrent>
 #include <functional>
 
+#include "app/plots/text.h"
 #include "app/window/card.h"
 #include "app/window/drive_line.h"
 #include "app/window/fit_dialog.h"
@@ -124,7 +125,7 @@ void MainWindow::putOn(Axis axis, const ShelfPart& part) {
   const bool has_axis = is_of_axis(part.kind());
   const std::string path =
       (has_axis ? std::string(name_of(axis)) + "." : std::string()) + name_of(part.kind());
-  document_.edit(tr("%1: %2").arg(part_title(document_.rig(), path).toLower(),
+  document_.edit(tr("%1: %2").arg(mid_sentence(part_title(document_.rig(), path)),
                                   QString::fromStdString(part.name)),
                  put_on(document_.rig(), axis, part));
   select(QString::fromStdString(path));

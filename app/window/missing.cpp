@@ -15,8 +15,7 @@ QString missing_cost(const Analysis& analysis, std::string_view path) {
   if (waiting.empty()) return {};
   QStringList names;
   for (const Figure* figure : waiting) {
-    const std::string_view label = figure->info->label;
-    if (names.size() < kNamed) names << qstring(label);
+    if (names.size() < kNamed) names << worded(figure->info->label);
   }
   const auto count = static_cast<qsizetype>(waiting.size());
   const QString list = names.join(QStringLiteral(", "));

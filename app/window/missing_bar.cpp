@@ -17,16 +17,16 @@ namespace {
 QString entry_name(const Rig& rig, const std::string& path) {
   if (path == "on_tilt") return MissingBar::tr("the bodies that turn with tilt");
   if (path == "on_pan") return MissingBar::tr("the bodies that turn with pan");
-  const QString part = part_title(rig, card_of(path)).toLower();
+  const QString part = mid_sentence(part_title(rig, card_of(path)));
   const FieldInfo* info = find_info(path);
-  return info ? QStringLiteral("%1 (%2)").arg(qstring(info->label).toLower(), part) : part;
+  return info ? QStringLiteral("%1 (%2)").arg(mid_sentence(worded(info->label)), part) : part;
 }
 
 /// Whether plots and headline have nothing to show for want of inputs.
 bool moves_wait(const Analysis& analysis) {
   return std::ranges::any_of(kAxes, [&](Axis axis) {
     const Figure* settle = analysis.figure(std::string(name_of(axis)) + ".step.settle_time");
-    return settle && !settle->value && settle->because.starts_with("needs");
+    return settle && !settle->value && begins_as("needs %1", settle->because);
   });
 }
 

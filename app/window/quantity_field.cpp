@@ -89,7 +89,7 @@ const Quantity& QuantityField::quantity() const {
 }
 
 QString QuantityField::help() const {
-  QString text = qstring(info_.help);
+  QString text = worded(info_.help);
   if (const QString range = range_text(info_); !range.isEmpty()) {
     text += QStringLiteral("\n") + tr("Allowed: %1.").arg(range);
   }
@@ -144,7 +144,7 @@ void QuantityField::commitValue() {
     return showProblem(edit_, problem);
   }
   clearProblem();
-  document_.edit(part_ + QStringLiteral(": ") + label_->text().toLower(), after);
+  document_.edit(part_ + QStringLiteral(": ") + mid_sentence(label_->text()), after);
   refresh();
 }
 
@@ -156,7 +156,7 @@ void QuantityField::commitSpread() {
     return;
   }
   clearProblem();
-  document_.edit(tr("%1: spread of %2").arg(part_, label_->text().toLower()),
+  document_.edit(tr("%1: spread of %2").arg(part_, mid_sentence(label_->text())),
                  with_quantity(document_.rig(), path_, std::get<Quantity>(read)));
   refresh();
 }
@@ -165,7 +165,7 @@ void QuantityField::commitSource(int index) {
   Quantity changed = quantity();
   if (!changed.has_value()) return;
   changed.source = kSources[index];
-  document_.edit(tr("%1: source of %2").arg(part_, label_->text().toLower()),
+  document_.edit(tr("%1: source of %2").arg(part_, mid_sentence(label_->text())),
                  with_quantity(document_.rig(), path_, changed));
 }
 

@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "app/plots/format.h"
+#include "app/plots/text.h"
 
 namespace gazewright {
 namespace {
@@ -78,9 +79,7 @@ QString range_text(const FieldInfo& info) {
 }
 
 QString fallback_text(const FieldInfo& info) {
-  if (!info.fallback_text.empty()) {
-    return QString::fromUtf8(info.fallback_text.data(), qsizetype(info.fallback_text.size()));
-  }
+  if (!info.fallback_text.empty()) return worded(info.fallback_text);
   if (!info.fallback) return {};
   return format_value(*info.fallback, info.si_unit, info.unit, 4);
 }

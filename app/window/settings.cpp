@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cstdlib>
 
+#include "app/window/language.h"
 #include "app/window/places.h"
 
 namespace gazewright {
@@ -19,9 +20,10 @@ struct WordSetting {
   QString Preferences::*at;
   QStringList allowed;
 };
-const std::array<WordSetting, 3>& word_settings() {
-  static const std::array<WordSetting, 3> table{
+const std::array<WordSetting, 4>& word_settings() {
+  static const std::array<WordSetting, 4> table{
       {{"theme", &Preferences::theme, {"desktop", "light", "dark", "contrast"}},
+       {"language", &Preferences::language, languages()},
        {"paper", &Preferences::paper, {"region", "a4", "letter"}},
        {"start", &Preferences::start, {"sample", "last", "new"}}}};
   return table;

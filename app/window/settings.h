@@ -8,11 +8,12 @@ namespace gazewright {
 
 /// What the settings window sets. An entry has its default until it is set otherwise.
 struct Preferences {
-  QString theme = QStringLiteral("desktop");  ///< or "light", "dark", "contrast"
-  int text_percent = 100;                     ///< of the desktop's font size; one of kTextSizes
-  bool calm = false;                          ///< no animation even where the desktop wants it
-  QString paper = QStringLiteral("region");   ///< of the sheet; or "a4", "letter"
-  QString start = QStringLiteral("sample");   ///< what opens; or "last", "new"
+  QString theme = QStringLiteral("desktop");     ///< or "light", "dark", "contrast"
+  int text_percent = 100;                        ///< of the desktop's font size; one of kTextSizes
+  bool calm = false;                             ///< no animation even where the desktop wants it
+  QString language = QStringLiteral("desktop");  ///< from the next start on; or "en", "de"
+  QString paper = QStringLiteral("region");      ///< of the sheet; or "a4", "letter"
+  QString start = QStringLiteral("sample");      ///< what opens; or "last", "new"
   bool operator==(const Preferences&) const = default;
 };
 inline constexpr std::array kTextSizes{80, 90, 100, 110, 125, 150, 175, 200};

@@ -56,6 +56,10 @@ void SettingsWindow::addChoices(QFormLayout* form) {
   calm_->setToolTip(tr("Menus appear at once and the text cursor does not blink"));
   connect(calm_, &QCheckBox::clicked, this, &SettingsWindow::take);
   form->addRow(calm_);
+  language_ = addChoice(form, tr("&Language, from the next start on"), "settings.language",
+                        {{tr("As the desktop"), QStringLiteral("desktop")},
+                         {QStringLiteral("English"), QStringLiteral("en")},
+                         {QStringLiteral("Deutsch"), QStringLiteral("de")}});
   paper_ = addChoice(form, tr("&Paper of the sheet"), "settings.paper",
                      {{tr("As usual in the region"), QStringLiteral("region")},
                       {tr("A4"), QStringLiteral("a4")},
@@ -119,6 +123,7 @@ void SettingsWindow::setPreferences(const Preferences& preferences) {
   };
   choose(theme_, preferences.theme);
   choose(text_, preferences.text_percent);
+  choose(language_, preferences.language);
   choose(paper_, preferences.paper);
   choose(start_, preferences.start);
   calm_->setChecked(preferences.calm);
@@ -128,6 +133,7 @@ void SettingsWindow::take() {
   emit changed({.theme = theme_->currentData().toString(),
                 .text_percent = text_->currentData().toInt(),
                 .calm = calm_->isChecked(),
+                .language = language_->currentData().toString(),
                 .paper = paper_->currentData().toString(),
                 .start = start_->currentData().toString()});
 }

@@ -44,7 +44,7 @@ class SettingsWindow : public QDialog {
   void take();
 
   MessageBar* messages_;
-  QComboBox *theme_, *text_, *paper_, *start_;
+  QComboBox *theme_, *text_, *language_, *paper_, *start_;
   QCheckBox* calm_;
 };
 

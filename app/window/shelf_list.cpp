@@ -19,7 +19,7 @@ QString figures_of(const ShelfPart& part) {
 
 QString labels_of(PartKind kind) {
   QStringList labels;
-  for (const std::string_view label : telling_labels(kind)) labels << qstring(label);
+  for (const std::string_view label : telling_labels(kind)) labels << worded(label);
   return labels.join(QStringLiteral(", "));
 }
 

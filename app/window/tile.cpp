@@ -2,6 +2,8 @@
 
 #include <QPainter>
 
+#include "app/plots/text.h"
+
 namespace gazewright {
 namespace {
 constexpr int kPadding = 8, kRadius = 6;
@@ -19,7 +21,7 @@ Tile::Tile(Axis axis, const QString& part, QWidget* parent)
 void Tile::setTileText(const TileText& text) {
   if (text == text_) return;
   text_ = text;
-  setAccessibleName(axis_word(axis_) + QStringLiteral(" ") + text.title.toLower());
+  setAccessibleName(axis_word(axis_) + QStringLiteral(" ") + mid_sentence(text.title));
   QStringList all{text.figure};
   all += text.lines;
   if (text.worst) all << verdict_word(*text.worst);

@@ -149,7 +149,7 @@ void go_home(Context& c, Axis a, Plan& plan) {
   if (travel.usable_rad && std::isfinite(*travel.usable_rad))
     limits = words("Set the limits to %1 and %2, then go", angle(travel.least_rad()),
                    angle(travel.most_rad()));
-  plan.push_back(words("%1 home to %2.", limits.empty() ? "Go" : limits, angle(home)));
+  plan.push_back(words("%1 home to %2.", limits.empty() ? words("Go") : limits, angle(home)));
   if (park != home) plan.push_back(words("Park at %1 before power is switched off.", angle(park)));
   plan.emplace_back(
       keeps_count(c, a)

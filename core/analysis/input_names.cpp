@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cctype>
+#include <ranges>
 
 #include "core/files/spelling.h"
 #include "core/words/words.h"
@@ -36,6 +37,21 @@ std::string coordinate_of(std::string_view id) {
   return place < 3 ? kPlaces[place] : "";
 }
 
+/// Steps of paths that are parts.
+constexpr std::array kParts{
+    for_words("pan"),     for_words("tilt"),     for_words("supply"),   for_words("surroundings"),
+    for_words("stand"),   for_words("motor"),    for_words("drive"),    for_words("gearbox"),
+    for_words("encoder"), for_words("friction"), for_words("stops"),    for_words("cable"),
+    for_words("homing"),  for_words("loop"),     for_words("bracket"),  for_words("bearing"),
+    for_words("joint"),   for_words("balance"),  for_words("arm"),      for_words("camera"),
+    for_words("task"),    for_words("tracking"), for_words("pointing"), for_words("shape"),
+    for_words("duty"),    for_words("flag"),     for_words("spread")};
+
+/// "gearbox", in the user's language; what is no part stays as it is.
+std::string part_word(std::string_view step) {
+  return std::ranges::find(kParts, step) != kParts.end() ? words(step) : std::string(step);
+}
+
 /// The part in words: "pan gearbox" of "pan.gearbox.ratio", "camera" of "on_tilt[camera].mass".
 std::string part_of(const std::string& id) {
   const auto close = id.find("].");
@@ -44,14 +60,14 @@ std::string part_of(const std::string& id) {
   std::string rest = id;
   if (close != std::string::npos && open < close) {
     const std::string list = id.substr(0, open), name = id.substr(open + 1, close - open - 1);
-    part = list == "duty" ? "duty " + std::to_string(std::stoul(name) + 1) : name;
+    part = list == "duty" ? part_word("duty") + " " + std::to_string(std::stoul(name) + 1) : name;
     rest = id.substr(close + 2);
   }
   const auto last = rest.rfind('.');
   if (last == std::string::npos) return part;
-  std::string steps = rest.substr(0, last);
-  std::ranges::replace(steps, '.', ' ');
-  return part + (part.empty() ? "" : " ") + steps;
+  for (const auto step : std::views::split(std::string_view(rest).substr(0, last), '.'))
+    part += (part.empty() ? "" : " ") + part_word(std::string_view(step.begin(), step.end()));
+  return part;
 }
 
 }  // namespace
@@ -84,7 +100,7 @@ std::string input_phrase(const std::string& id, std::string_view label) {
   if (id.starts_with("tilt.axis_at"))
     return words("the place%1 of the tilt axis", coordinate_of(id));
   std::string part = part_of(id);
-  part = part.substr(0, part.find(" shape"));
+  part = part.substr(0, part.find(" " + part_word("shape")));
   const std::string what = words("the %1", in_sentence(label) + coordinate_of(id));
   return part.empty() ? what : words("%1 of the %2", what, part);
 }

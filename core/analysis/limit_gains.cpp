@@ -128,7 +128,7 @@ class GainSolver {
             .share = share,
             .saved_s = saved_s,
             .reason = words("%1 of the time %2 holds it back", say_percent(share),
-                            words_of(lever_.limit)),
+                            words(words_of(lever_.limit))),
             .change =
                 words("%1 would save %2", say_field(path_, *info_, value), say(saved_s, "s", "ms")),
             .path = path_,

@@ -24,7 +24,7 @@ std::string list_of(const LimitShares& shares) {
   for (const std::size_t i : order) {
     if (shares[i] < kWorthSaying) continue;
     text += (text.empty() ? "" : ", ") + say_percent(shares[i]) + " " +
-            std::string(words_of(static_cast<MoveLimit>(i)));
+            words(words_of(static_cast<MoveLimit>(i)));
   }
   return text;
 }

@@ -26,7 +26,7 @@ Compared holds(Context& c, Axis a) {
   std::string text = words(
       "friction %1 and the gearbox driven back %2 against %3 at the worst angle",
       say(model.load.coulomb_Nm, "N.m", "N.m"), say(hold - model.load.coulomb_Nm, "N.m", "N.m"),
-      springs ? words("gravity and the cable's spring") : "gravity");
+      springs ? words("gravity and the cable's spring") : words("gravity"));
   if (pull > hold)
     text +=
         springs

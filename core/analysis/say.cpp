@@ -11,6 +11,11 @@
 namespace gazewright {
 namespace {
 
+std::string& the_decimal_mark() {
+  static std::string mark = ".";
+  return mark;
+}
+
 /// Three significant digits without exponent where that stays readable.
 std::string digits(double value) {
   if (value == 0) return "0";
@@ -26,10 +31,14 @@ std::string digits(double value) {
     out.erase(out.find_last_not_of('0') + 1);
     if (out.back() == '.') out.pop_back();
   }
+  if (const auto point = out.find('.'); point != std::string::npos)
+    out.replace(point, 1, the_decimal_mark());
   return out;
 }
 
 }  // namespace
+
+void use_decimal_mark(std::string_view mark) { the_decimal_mark() = mark; }
 
 std::string say(double value_si, std::string_view si_unit, std::string_view unit) {
   if (std::isinf(value_si)) return "none";

@@ -169,7 +169,7 @@ Compared lead_current(Context& c, Axis) {
 }
 
 std::string say_times(double factor) {
-  return factor == 2 ? "twice" : words("%1 times", say(factor, "1", "1"));
+  return factor == 2 ? words("twice") : words("%1 times", say(factor, "1", "1"));
 }
 
 Compared fuse_carries(Context& c, Axis) {

@@ -101,12 +101,12 @@ void check_window(Reader& reader, const YamlNode& node, const std::string& path,
 void check_stops(Reader& reader, const YamlNode& node, const std::string& path,
                  const Stops& stops) {
   if (!stops.radius_m.has_value()) return;
-  for (const auto& [what, width] : {std::pair{"tab", &stops.tab_width_m},
-                                    {"post", &stops.post_width_m},
-                                    {"loose tab", &stops.trailer_width_m}}) {
+  for (const auto& [what, width] : {std::pair{words("tab"), &stops.tab_width_m},
+                                    {words("post"), &stops.post_width_m},
+                                    {words("loose tab"), &stops.trailer_width_m}}) {
     if (!width->has_value() || *width->si < 2 * *stops.radius_m.si) continue;
     reader.error(node,
-                 words("%1: a %2 of %3 does not fit on a radius of %4", path, words(what),
+                 words("%1: a %2 of %3 does not fit on a radius of %4", path, what,
                        shortened(width->written), shortened(stops.radius_m.written)),
                  words("write a width under twice the radius"));
   }

@@ -39,7 +39,8 @@ void check_times(Reader& reader, const YamlNode& node, const std::string& path,
 void read_path(Reader& reader, const YamlNode& node, const std::string& path,
                std::vector<PathPoint>& points) {
   reader.place(path, node);
-  if (node.is_null() || !is_list_of(reader, node, path, "points", kMostPathPoints, words(kPathFix)))
+  if (node.is_null() ||
+      !is_list_of(reader, node, path, words("points"), kMostPathPoints, words(kPathFix)))
     return;
   for (std::size_t i = 0; i < node.children.size(); ++i)
     points.push_back(read_point(reader, node.children[i], path + "[" + std::to_string(i) + "]"));

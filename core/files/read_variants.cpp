@@ -47,7 +47,7 @@ void read_variants(Reader& reader, const YamlNode& node, const std::string& path
                    std::vector<Variant>& variants) {
   reader.place(path, node);
   if (node.is_null() ||
-      !is_list_of(reader, node, path, "variants", kMostVariants, std::string(kExample)))
+      !is_list_of(reader, node, path, words("variants"), kMostVariants, words(kExample)))
     return;
   variants.resize(node.children.size());
   for (std::size_t i = 0; i < variants.size(); ++i)

@@ -13,6 +13,7 @@
 #include "core/files/fault.h"
 #include "core/files/yaml_tree.h"
 #include "core/rig/fields.h"
+#include "core/words/words.h"
 
 /// From the YAML tree to the rig. Used by core/files only.
 namespace gazewright {
@@ -113,8 +114,8 @@ void read_parts(Reader& reader, const YamlNode& node, const std::string& path,
                 std::string_view what, std::size_t most, std::string_view example,
                 std::vector<Part>& parts) {
   reader.place(path, node);
-  if (node.is_null() || !is_list_of(reader, node, path, what, most,
-                                    "begin each with a dash: - " + std::string(example)))
+  if (node.is_null() || !is_list_of(reader, node, path, words(what), most,
+                                    words("begin each with a dash: - %1", example)))
     return;
   parts.resize(node.children.size());
   for (std::size_t i = 0; i < parts.size(); ++i)

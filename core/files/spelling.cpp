@@ -16,10 +16,6 @@ std::string in_small_letters(std::string_view text) {
   return letters;
 }
 
-std::string with_small_first_letter(std::string_view text) {
-  return in_small_letters(text.substr(0, 1)) + std::string(text.substr(text.empty() ? 0 : 1));
-}
-
 bool is_same_word(std::string_view a, std::string_view b) {
   return std::ranges::equal(a, b, {}, small, small);
 }

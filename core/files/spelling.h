@@ -9,8 +9,6 @@ namespace gazewright {
 
 /// A text with the small letters of ASCII for its capital ones, the same in every locale.
 std::string in_small_letters(std::string_view text);
-/// The same of its first letter alone, for a label within a sentence.
-std::string with_small_first_letter(std::string_view text);
 
 /// Whether two words are the same, capital letters of ASCII aside.
 bool is_same_word(std::string_view a, std::string_view b);

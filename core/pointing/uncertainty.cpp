@@ -3,21 +3,23 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/words/words.h"
+
 // Derivation and examples: resources/handbook/pointing.md.
 namespace gazewright {
 
-const char* name_of(Distribution distribution) {
+std::string name_of(Distribution distribution) {
   switch (distribution) {
     case Distribution::rectangular:
-      return "rectangular";
+      return words("rectangular");
     case Distribution::triangular:
-      return "triangular";
+      return words("triangular");
     case Distribution::arcsine:
-      return "arcsine";
+      return words("arcsine");
     case Distribution::normal:
-      return "normal";
+      return words("normal");
   }
-  return "rectangular";
+  return words("rectangular");
 }
 
 double standard_deviation(Distribution distribution, double half_width) {

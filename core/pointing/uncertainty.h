@@ -2,6 +2,7 @@
 
 #include <cstddef>
 #include <span>
+#include <string>
 
 /// How errors add up, by the Guide to the Expression of Uncertainty in Measurement, JCGM 100:2008
 /// (GUM).
@@ -11,7 +12,7 @@ namespace gazewright {
 /// rather near 0; arcsine, a wave that is met at any phase; normal, known by its standard
 /// deviation.
 enum class Distribution { rectangular, triangular, arcsine, normal };
-const char* name_of(Distribution distribution);
+std::string name_of(Distribution distribution);
 
 /// An error with a normal distribution has no largest size: 3 standard deviations are taken, within
 /// which 99.73 % of it lies (GUM table G.1).

@@ -35,16 +35,17 @@ void set_value(Rig& rig, const FieldValue& value) {
 /// What is held back on an axis, as values and in words.
 void add_held(const FitCandidate& c, Axis axis, FitRow& row) {
   const std::string name = name_of(axis);
-  const auto add = [&](const std::string& path, double value, const char* what,
-                       const std::string& said, const char* why) {
+  const auto add = [&](const std::string& path, double value, const std::string& what,
+                       const std::string& said, const std::string& why) {
     row.values.push_back(field_value(name + path, value));
-    row.reason += words("; %1 %2 held to %3 for the %4", name, words(what), said, words(why));
+    row.reason += words("; %1 %2 held to %3 for the %4", name, what, said, why);
   };
   if (std::isfinite(c.held_A))
-    add(".drive.current_limit", c.held_A, "current", say(c.held_A, "A", "A"), "gearbox's peak");
+    add(".drive.current_limit", c.held_A, words("current"), say(c.held_A, "A", "A"),
+        words("gearbox's peak"));
   if (std::isfinite(c.held_radps))
-    add(".loop.speed_limit", c.held_radps, "speed", say(c.held_radps, "rad/s", "deg/s"),
-        "gearbox's input");
+    add(".loop.speed_limit", c.held_radps, words("speed"), say(c.held_radps, "rad/s", "deg/s"),
+        words("gearbox's input"));
 }
 
 std::string said_unknown(const FitCandidate& c, Axis axis) {
@@ -68,8 +69,9 @@ Closest closest(const std::array<AxisFit, 2>& fits) {
 }
 
 std::string closest_in_words(const Closest& least, const std::array<AxisFit, 2>& fits) {
-  const std::string what = std::string(name_of(kAxes[least.axis])) + " " + words_of(least.limit) +
-                           " " + in_words(least.limit, fits[least.axis]);
+  const std::string what = std::string(name_of(kAxes[least.axis])) + " " +
+                           words(words_of(least.limit)) + " " +
+                           in_words(least.limit, fits[least.axis]);
   if (least.margin < 0)
     return words("fails: %1%2", what,
                  std::isfinite(least.margin) && least.margin > -1

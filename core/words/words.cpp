@@ -2,8 +2,6 @@
 
 #include <atomic>
 
-#include "core/files/spelling.h"
-
 namespace gazewright {
 namespace {
 
@@ -41,10 +39,13 @@ std::string words(std::string_view english, std::initializer_list<std::string_vi
   return filled;
 }
 
+bool is_english() { return the_translation.load(std::memory_order_relaxed) == nullptr; }
+
 std::string in_sentence(std::string_view label) {
   std::string text = in_language(label);
-  const bool is_english = the_translation.load(std::memory_order_relaxed) == nullptr;
-  return is_english ? with_small_first_letter(text) : text;
+  if (is_english() && !text.empty() && text[0] >= 'A' && text[0] <= 'Z')
+    text[0] = static_cast<char>(text[0] - 'A' + 'a');
+  return text;
 }
 
 bool begins_as(std::string_view english, std::string_view text) {

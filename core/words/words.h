@@ -16,7 +16,8 @@ using Translate = std::string (*)(std::string_view english);
 void use_translation(Translate translate);
 
 /// "%1 at %2" with its holes filled; a text without holes as it is. Translations may put the holes
-/// in another order. @param english  a literal: `words` finds texts to translate by its calls
+/// in another order. A text that is a translation already stays as it is. @param english  a
+/// literal: `words` finds texts to translate by its calls
 std::string words(std::string_view english, std::initializer_list<std::string_view> holes);
 
 template <class... Holes>
@@ -24,6 +25,11 @@ std::string words(std::string_view english, const Holes&... holes) {
   return words(english, std::initializer_list<std::string_view>{std::string_view(holes)...});
 }
 
+/// Marks a literal that is looked up elsewhere, for cmake/words.py.
+constexpr std::string_view for_words(std::string_view english) { return english; }
+
+/// Whether no translation is in use.
+bool is_english();
 /// A label of a table within a sentence: in English it begins with a small letter there.
 std::string in_sentence(std::string_view label);
 

@@ -37,3 +37,7 @@ if(NOT GAZEWRIGHT_SANITIZE) # that is not what is packed
     ARGUMENTS "${PROJECT_BINARY_DIR}" "${CMAKE_COMMAND}" "${CMAKE_CPACK_COMMAND}"
     NEEDS dpkg-shlibdeps dpkg-dev)
 endif()
+# Every text of the program is in every translation, with the same holes.
+add_test(NAME desktop.translations
+  COMMAND ${GAZEWRIGHT_PYTHON} -B "${PROJECT_SOURCE_DIR}/cmake/words.py" --check)
+set_tests_properties(desktop.translations PROPERTIES LABELS desktop)

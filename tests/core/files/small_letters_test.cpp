@@ -10,11 +10,6 @@ TEST(SmallLetters, ReplaceTheCapitalOnesOfAsciiAndNoOthers) {
   EXPECT_EQ(in_small_letters("\xC3\x84rm"), "\xC3\x84rm");  // a letter of two bytes stays whole
 }
 
-TEST(SmallLetters, OfALabelWithinASentenceTheFirstOnly) {
-  EXPECT_EQ(with_small_first_letter("Speed constant (KV)"), "speed constant (KV)");
-  EXPECT_EQ(with_small_first_letter(""), "");
-}
-
 TEST(SmallLetters, DoNotMakeOtherWords) {
   EXPECT_TRUE(is_same_word("PETG", "petg"));
   EXPECT_FALSE(is_same_word("pet", "petg"));
