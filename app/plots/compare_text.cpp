@@ -8,7 +8,7 @@
 namespace gazewright {
 
 QString compared_text(const CompareRow& row, const CompareCell& cell) {
-  if (row.is_words() && !cell.word.empty()) return QString::fromStdString(cell.word);
+  if (row.is_words() && !cell.word.empty()) return worded(cell.word);
   return row.is_words() ? format_value(std::nullopt, "1", "1")
                         : format_value(cell.value, row.si_unit, row.unit);
 }

@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "app/plots/compare_text.h"
+#include "app/plots/text.h"
 
 namespace gazewright {
 namespace {
@@ -12,7 +13,7 @@ namespace {
 QString shown_text(const CompareRow& row, const CompareCell& cell) {
   QString text = compared_text(row, cell);
   if (!row.is_words() && !cell.word.empty() && (cell.value || row.si_unit == "1"))
-    text += QStringLiteral("  ") + QString::fromStdString(cell.word);
+    text += QStringLiteral("  ") + worded(cell.word);
   if (cell.differs) text += QStringLiteral("  (%1)").arg(difference_text(row, cell));
   if (cell.is_best) text += QStringLiteral("  ") + VariantsModel::tr("✓ best");
   return text;

@@ -45,7 +45,7 @@ Compared bends_wide_enough(Context& c, Axis a) {
   if (!bend.radius_m) return {needed_m, std::nullopt, bend.where, Outcome::impossible};
   if (std::isinf(*bend.radius_m)) return moot(bend.where);
   return {needed_m, *bend.radius_m,
-          words("%1; how many bends it lives through is for its maker to say", bend.where)};
+          words("%1; how many bends it lives through is for its maker to say", words(bend.where))};
 }
 
 Compared bend_radius_by_rule(Context& c, Axis a) {

@@ -131,7 +131,7 @@ std::string title_of(const Finding& finding) {
 CompareRow count_row(const Designs& designs, Verdict verdict) {
   CompareRow row;
   row.id = std::string("findings.") + name_of(verdict);
-  row.label = words("Findings: %1", name_of(verdict));
+  row.label = words("Findings: %1", words(name_of(verdict)));
   row.si_unit = row.unit = "1";
   for (const Analysis* design : designs) {
     CompareCell& cell = row.cells.emplace_back();

@@ -26,7 +26,7 @@ Compared hold_still(Context& c, Axis a) {
   if (held.largest_rad < kRounding_rad) return moot(words("nothing ties it to the other axis"));
   const Axis other = a == Axis::pan ? Axis::tilt : Axis::pan;
   return {held.largest_rad, c.band_rad(),
-          words("%1's move pushes it off by %2 (%3 px) at %4", name_of(other),
+          words("%1's move pushes it off by %2 (%3 px) at %4", words(name_of(other)),
                 say(held.largest_rad, "rad", "deg"),
                 say(held.largest_rad * c.pixels_per_radian(), "1", "1"),
                 say(held.largest_at_s, "s", "ms"))};

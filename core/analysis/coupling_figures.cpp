@@ -27,7 +27,7 @@ Answer settle_time(Context& c, Axis) {
   std::string who;
   for (const Axis axis : kAxes) {
     if (coupling->figures[static_cast<std::size_t>(axis)].settle_time_s) continue;
-    who += (who.empty() ? "" : words(" and ")) + std::string(name_of(axis));
+    who += (who.empty() ? "" : words(" and ")) + words(name_of(axis));
   }
   return Answer::none(words("%1 not settled after %2", who,
                             say(coupling->both.of(Axis::pan).time_s.back(), "s", "s")));

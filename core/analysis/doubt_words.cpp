@@ -28,7 +28,7 @@ std::string figure_phrase(const DoubtedFigure& figure, const FigureInfo& info) {
   if (label.starts_with("the ")) label.erase(0, 4);
   for (const Axis axis : kAxes)
     if (figure.id.starts_with(std::string(name_of(axis)) + '.'))
-      return words("%1's %2", name_of(axis), label);
+      return words("%1's %2", words(name_of(axis)), label);
   return words("the %1", label);
 }
 

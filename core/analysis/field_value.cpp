@@ -3,8 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/analysis/input_names.h"
 #include "core/analysis/say.h"
-#include "core/files/spelling.h"
 #include "core/units/units.h"
 #include "core/words/words.h"
 
@@ -19,9 +19,9 @@ double rounded_value(const FieldInfo& info, double value_si, bool up, int digits
 }
 
 std::string say_field(const std::string& path, const FieldInfo& info, double value_si) {
-  std::string name = path.substr(0, path.rfind('.') + 1);
-  std::replace(name.begin(), name.end(), '.', ' ');
-  return name + in_sentence(info.label) + " " + say(value_si, info.si_unit, info.unit);
+  const std::string part = part_words(path.substr(0, path.rfind('.') + 1));
+  return part + (part.empty() ? "" : " ") + in_sentence(info.label) + " " +
+         say(value_si, info.si_unit, info.unit);
 }
 
 }  // namespace gazewright

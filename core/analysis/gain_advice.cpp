@@ -179,8 +179,8 @@ GainAdvice gain_advice(Context& c, Axis a) {
 std::string gains_in_words(const GainAdvice& advice, Axis axis) {
   if (!advice.tuning) return {};
   const LoopGains& gains = advice.tuning->gains;
-  return words("%1 gains %2, %3 and %4", name_of(axis), say(gains.position_gain_1ps, "1/s", "1/s"),
-               speed_gain(gains.speed_gain_Nmsprad),
+  return words("%1 gains %2, %3 and %4", words(name_of(axis)),
+               say(gains.position_gain_1ps, "1/s", "1/s"), speed_gain(gains.speed_gain_Nmsprad),
                integral_gain(gains.speed_integral_gain_Nmprad));
 }
 

@@ -65,9 +65,8 @@ std::string part_of(const std::string& id) {
   }
   const auto last = rest.rfind('.');
   if (last == std::string::npos) return part;
-  for (const auto step : std::views::split(std::string_view(rest).substr(0, last), '.'))
-    part += (part.empty() ? "" : " ") + part_word(std::string_view(step.begin(), step.end()));
-  return part;
+  const std::string steps = part_words(std::string_view(rest).substr(0, last));
+  return part + (part.empty() || steps.empty() ? "" : " ") + steps;
 }
 
 }  // namespace
@@ -87,6 +86,14 @@ std::string InputNames::id_of(const std::string& path) const {
   if (list == names_.end()) return path;
   const auto place = static_cast<std::size_t>(std::stoul(path.substr(open + 1)));
   return path.substr(0, open + 1) + list->second[place] + path.substr(close);
+}
+
+std::string part_words(std::string_view steps) {
+  std::string part;
+  for (const auto step : std::views::split(steps, '.'))
+    if (!step.empty())
+      part += (part.empty() ? "" : " ") + part_word(std::string_view(step.begin(), step.end()));
+  return part;
 }
 
 std::string input_label(const std::string& id, std::string_view label) {

@@ -22,6 +22,8 @@ class InputNames {
   std::map<std::string, std::vector<std::string>, std::less<>> names_;
 };
 
+/// "pan gearbox" for "pan.gearbox", in the user's language; what is no part stays as it is.
+std::string part_words(std::string_view steps);
 /// "Pan gearbox: ratio", "Camera: centre x".
 std::string input_label(const std::string& id, std::string_view label);
 /// The same within a sentence: "the ratio of the pan gearbox", "the centre x of the camera".

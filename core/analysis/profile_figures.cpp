@@ -91,12 +91,12 @@ std::string_view kept_text(std::string text) {
 }
 
 FigureRow row_of(ProfileKind kind, const Column& column, Answer (*compute)(Context&, Axis)) {
-  std::string label(word_of(kind));
+  std::string label = words(word_of(kind));
   label[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(label[0])));
   return {
       {kept_text("<axis>.profile." + std::string(name_of(kind)) + "." + std::string(column.key)),
-       kept_text(label + ": " + std::string(column.label)), column.si_unit, column.unit,
-       column.formula, kSource, column.inputs},
+       kept_text(label + ": " + words(column.label)), column.si_unit, column.unit, column.formula,
+       kSource, column.inputs},
       Axes::both,
       compute,
       column.is_detail};
@@ -115,15 +115,15 @@ void add_rows(std::vector<FigureRow>& rows) {
 
 std::vector<FigureRow> all_rows() {
   std::vector<FigureRow> rows{
-      {{"<axis>.bracket.mode", words("Swing of the bracket"), "rad/s", "Hz", "√(stiffness/J_load)",
-        words("handbook: profiles; all that the axis turns on one spring"), kMode},
+      {{"<axis>.bracket.mode", "Swing of the bracket", "rad/s", "Hz", "√(stiffness/J_load)",
+        "handbook: profiles; all that the axis turns on one spring", kMode},
        Axes::both,
        mode_radps,
        true},
-      {{"<axis>.picture.usable_time", words("Picture usable after the step"), "s", "ms",
-        words("camera settled, with the bracket's ringing where its stiffness is entered, + "
-              "exposure + delay"),
-        words("simulation of design section 5; handbook: profiles"), kUsable},
+      {{"<axis>.picture.usable_time", "Picture usable after the step", "s", "ms",
+        "camera settled, with the bracket's ringing where its stiffness is entered, + "
+        "exposure + delay",
+        "simulation of design section 5; handbook: profiles", kUsable},
        Axes::both,
        usable_time}};
   add_rows<ProfileKind::step>(rows);

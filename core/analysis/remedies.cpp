@@ -98,7 +98,7 @@ class LeverSolver {
     const std::string side = lever_.way == Lever::Way::up     ? words(" or more ")
                              : lever_.way == Lever::Way::down ? words(" or less ")
                                                               : words(" or nearer to 0 ");
-    return say_field(path_, *info_, value) + side + std::string(check_.goal);
+    return say_field(path_, *info_, value) + side + words(check_.goal);
   }
 
   const Check& check_;
@@ -127,7 +127,7 @@ std::optional<Remedy> offer_of(const Check& check, Context& context, const Rig& 
   Context mended(trial, context.stop());
   if (check.lend != nullptr) check.lend(context, mended, remedy->path);
   if (!is_good(verdict_of(check.compare(mended, axis)))) return std::nullopt;
-  remedy->text += " " + std::string(check.goal);
+  remedy->text += " " + words(check.goal);
   return remedy;
 }
 

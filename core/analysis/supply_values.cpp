@@ -122,7 +122,7 @@ double worst_voltage_V(Context& c) {
 
 std::string say_moves(const BusMoves& run, Context& c) {
   const auto one = [&](Axis axis, double from_rad, double move_rad, double limit_radps) {
-    std::string text = name_of(axis);
+    std::string text = words(name_of(axis));
     if (move_rad == 0) return words("%1 holds at %2", text, say_angle(from_rad));
     text += words(" goes from %1 to %2", say_angle(from_rad), say_angle(from_rad + move_rad));
     const AxisModel& model = c.model(axis);
@@ -137,7 +137,7 @@ std::string say_moves(const BusMoves& run, Context& c) {
       "%1 and %2", one(Axis::pan, moves.from_rad.pan, moves.move_rad.pan, run.limit_radps.pan),
       one(Axis::tilt, moves.from_rad.tilt, moves.move_rad.tilt, run.limit_radps.tilt));
   if (std::abs(later_s) > 5e-4)
-    text += words(", %1 beginning %2 later", later_s > 0 ? "tilt" : "pan",
+    text += words(", %1 beginning %2 later", words(later_s > 0 ? "tilt" : "pan"),
                   say(std::abs(later_s), "s", "ms"));
   return text;
 }

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/motion/rigid_move.h"
+#include "core/words/words.h"
 
 // Derivation: resources/handbook/profiles.md.
 namespace gazewright {
@@ -129,8 +130,9 @@ std::string_view name_of(ProfileKind kind) {
 }
 
 std::string_view word_of(ProfileKind kind) {
-  constexpr std::array<std::string_view, 5> kWords{"step", "trapezoid", "jerk-limited",
-                                                   "minimum-jerk", "minimum-time"};
+  constexpr std::array<std::string_view, 5> kWords{
+      for_words("step"), for_words("trapezoid"), for_words("jerk-limited"),
+      for_words("minimum-jerk"), for_words("minimum-time")};
   return kWords[static_cast<std::size_t>(kind)];
 }
 

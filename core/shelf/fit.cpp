@@ -9,6 +9,7 @@
 #include <tuple>
 
 #include "core/analysis/context.h"
+#include "core/analysis/input_names.h"
 #include "core/analysis/say.h"
 #include "core/shelf/carried_parts.h"
 #include "core/shelf/fit_axis.h"
@@ -259,7 +260,8 @@ Fits rank_fits(const Rig& rig, const Shelf& shelf, const FitOptions& options,
                const FitProgress& progress, const std::stop_token& stop) {
   Fits fits;
   for (const PartKind kind : {PartKind::motor, PartKind::gearbox})
-    if (shelf.of(kind).empty()) fits.because = words("needs a %1 on the shelf", name_of(kind));
+    if (shelf.of(kind).empty())
+      fits.because = words("needs a %1 on the shelf", part_words(name_of(kind)));
   if (!fits.because.empty()) return fits;
   const Rig base = base_rig(rig, shelf);
   Context of_base(base);

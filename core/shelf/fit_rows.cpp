@@ -38,7 +38,7 @@ void add_held(const FitCandidate& c, Axis axis, FitRow& row) {
   const auto add = [&](const std::string& path, double value, const std::string& what,
                        const std::string& said, const std::string& why) {
     row.values.push_back(field_value(name + path, value));
-    row.reason += words("; %1 %2 held to %3 for the %4", name, what, said, why);
+    row.reason += words("; %1 %2 held to %3 for the %4", words(name), what, said, why);
   };
   if (std::isfinite(c.held_A))
     add(".drive.current_limit", c.held_A, words("current"), say(c.held_A, "A", "A"),
@@ -50,7 +50,7 @@ void add_held(const FitCandidate& c, Axis axis, FitRow& row) {
 
 std::string said_unknown(const FitCandidate& c, Axis axis) {
   if (c.unknown.empty()) return {};
-  return words("; not all of %1 is known: %2", name_of(axis), say_needs(c.unknown, 2));
+  return words("; not all of %1 is known: %2", words(name_of(axis)), say_needs(c.unknown, 2));
 }
 
 /// The axis and the limit of least margin; over all that is known.
@@ -69,16 +69,15 @@ Closest closest(const std::array<AxisFit, 2>& fits) {
 }
 
 std::string closest_in_words(const Closest& least, const std::array<AxisFit, 2>& fits) {
-  const std::string what = std::string(name_of(kAxes[least.axis])) + " " +
-                           words(words_of(least.limit)) + " " +
-                           in_words(least.limit, fits[least.axis]);
+  const std::string what = words(name_of(kAxes[least.axis])) + " " + words(words_of(least.limit)) +
+                           " " + in_words(least.limit, fits[least.axis]);
   if (least.margin < 0)
     return words("fails: %1%2", what,
                  std::isfinite(least.margin) && least.margin > -1
                      ? words(", over by %1", say_percent(1 / (1 + least.margin) - 1))
                      : "");
   const std::size_t slower = fits[1].time_s > fits[0].time_s ? 1 : 0;
-  return words("%1 is the slower; closest limit: %2, %3 left", name_of(kAxes[slower]), what,
+  return words("%1 is the slower; closest limit: %2, %3 left", words(name_of(kAxes[slower])), what,
                say_percent(std::min(least.margin, 9.99)));
 }
 
@@ -100,7 +99,7 @@ FitSimulated simulated(FitRow& row, const Rig& rig, const Shelf& shelf,
     result.tight += finding.verdict == Verdict::tight;
     result.unknown += finding.verdict == Verdict::unknown;
     if (finding.verdict == Verdict::fails)
-      result.failing.push_back((finding.axis ? std::string(name_of(*finding.axis)) + ": " : "") +
+      result.failing.push_back((finding.axis ? words(name_of(*finding.axis)) + ": " : "") +
                                finding.what);
   }
   return result;

@@ -3668,26 +3668,6 @@
         <translation>schwingt mit diesem Profil nie ein</translation>
     </message>
     <message>
-        <source>Swing of the bracket</source>
-        <translation>Schwingen des Halters</translation>
-    </message>
-    <message>
-        <source>handbook: profiles; all that the axis turns on one spring</source>
-        <translation>Handbuch: profiles; alles, was die Achse dreht, an einer Feder</translation>
-    </message>
-    <message>
-        <source>Picture usable after the step</source>
-        <translation>Bild brauchbar nach dem Sprung</translation>
-    </message>
-    <message>
-        <source>camera settled, with the bracket's ringing where its stiffness is entered, + exposure + delay</source>
-        <translation>Kamera eingeschwungen, mit Nachschwingen des Halters, wo seine Steifigkeit eingetragen ist, + Belichtung + Verzögerung</translation>
-    </message>
-    <message>
-        <source>simulation of design section 5; handbook: profiles</source>
-        <translation>Simulation nach Entwurf, Abschnitt 5; Handbuch: profiles</translation>
-    </message>
-    <message>
         <source>simulation of design section 5 along the profile; handbook: profiles</source>
         <translation>Simulation nach Entwurf, Abschnitt 5, entlang des Profils; Handbuch: profiles</translation>
     </message>
@@ -3705,7 +3685,7 @@
     </message>
     <message>
         <source>move and settle</source>
-        <translation>Bewegung und Einschwingen</translation>
+        <translation>bis zur Ruhe</translation>
     </message>
     <message>
         <source>last time outside ± settle band</source>
@@ -3734,6 +3714,26 @@
     <message>
         <source>picture usable</source>
         <translation>Bild brauchbar</translation>
+    </message>
+    <message>
+        <source>camera settled, with the bracket's ringing where its stiffness is entered, + exposure + delay</source>
+        <translation>Kamera eingeschwungen, mit Nachschwingen des Halters, wo seine Steifigkeit eingetragen ist, + Belichtung + Verzögerung</translation>
+    </message>
+    <message>
+        <source>Swing of the bracket</source>
+        <translation>Schwingen des Halters</translation>
+    </message>
+    <message>
+        <source>handbook: profiles; all that the axis turns on one spring</source>
+        <translation>Handbuch: profiles; alles, was die Achse dreht, an einer Feder</translation>
+    </message>
+    <message>
+        <source>Picture usable after the step</source>
+        <translation>Bild brauchbar nach dem Sprung</translation>
+    </message>
+    <message>
+        <source>simulation of design section 5; handbook: profiles</source>
+        <translation>Simulation nach Entwurf, Abschnitt 5; Handbuch: profiles</translation>
     </message>
     <message>
         <source>planned to take %1: what takes longer than %2 is not simulated</source>
@@ -6138,6 +6138,26 @@ name: </translation>
         <translation>eine Zuordnung</translation>
     </message>
     <message>
+        <source>step</source>
+        <translation>Sprung</translation>
+    </message>
+    <message>
+        <source>trapezoid</source>
+        <translation>Trapez</translation>
+    </message>
+    <message>
+        <source>jerk-limited</source>
+        <translation>ruckbegrenzt</translation>
+    </message>
+    <message>
+        <source>minimum-jerk</source>
+        <translation>minimaler Ruck</translation>
+    </message>
+    <message>
+        <source>minimum-time</source>
+        <translation>minimale Zeit</translation>
+    </message>
+    <message>
         <source>rectangular</source>
         <translation>Rechteck</translation>
     </message>
@@ -8203,7 +8223,7 @@ name: </translation>
     </message>
     <message>
         <source>fails: %1%2</source>
-        <translation>reicht nicht: %1%2</translation>
+        <translation>versagt: %1%2</translation>
     </message>
     <message>
         <source>, over by %1</source>
@@ -9374,26 +9394,6 @@ name: </translation>
         <translation>bestes: %1, eingeschwungen %2</translation>
     </message>
     <message>
-        <source>step</source>
-        <translation>Sprung</translation>
-    </message>
-    <message>
-        <source>trapezoid</source>
-        <translation>Trapez</translation>
-    </message>
-    <message>
-        <source>jerk-limited</source>
-        <translation>ruckbegrenzt</translation>
-    </message>
-    <message>
-        <source>minimum-jerk</source>
-        <translation>kleinster Ruck</translation>
-    </message>
-    <message>
-        <source>minimum-time</source>
-        <translation>kürzeste Zeit</translation>
-    </message>
-    <message>
         <source>side</source>
         <translation>Seite</translation>
     </message>
@@ -9551,7 +9551,7 @@ name: </translation>
     </message>
     <message>
         <source>fails</source>
-        <translation>reicht nicht</translation>
+        <translation>versagt</translation>
     </message>
     <message>
         <source>%1 rises (10–90 %) in %2</source>
@@ -10495,7 +10495,7 @@ name: </translation>
     </message>
     <message>
         <source>%1 fail</source>
-        <translation>%1 × reicht nicht</translation>
+        <translation>%1 × versagt</translation>
     </message>
     <message>
         <source>%1 tight</source>
@@ -11675,7 +11675,7 @@ name: </translation>
     </message>
     <message>
         <source>1 fails</source>
-        <translation>1 reicht nicht</translation>
+        <translation>1 versagt</translation>
     </message>
     <message>
         <source>1 tight</source>
