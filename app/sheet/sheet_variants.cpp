@@ -13,8 +13,7 @@ constexpr std::size_t kVariantsBeside = 3;
 
 TableCell cell_of(const CompareRow& row, const CompareCell& cell) {
   QStringList below;
-  if (!row.is_words() && cell.value && !cell.word.empty())
-    below << worded(cell.word);
+  if (!row.is_words() && cell.value && !cell.word.empty()) below << worded(cell.word);
   if (cell.differs) below << difference_text(row, cell);
   if (cell.is_best) below << Plots::tr("best");
   return {compared_text(row, cell), {7, cell.is_best}, below.join(QStringLiteral(", "))};
