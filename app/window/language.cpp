@@ -12,12 +12,15 @@ namespace {
 
 constexpr const char* kContext = "gazewright";
 
-/// One English text has one translation, whichever class shows it.
+/// One English text has one translation, whichever class of ours shows it. Qt's own texts, such as
+/// names of keys, are for Qt's translation.
 class Translation : public QTranslator {
  public:
   using QTranslator::QTranslator;
-  QString translate(const char*, const char* source, const char*, int count) const override {
-    return QTranslator::translate(kContext, source, nullptr, count);
+  QString translate(const char* context, const char* source, const char*,
+                    int count) const override {
+    const bool is_of_qt = context[0] == 'Q' && std::string_view(context) != "QuantityText";
+    return is_of_qt ? QString() : QTranslator::translate(kContext, source, nullptr, count);
   }
 };
 

@@ -1309,7 +1309,7 @@
     </message>
     <message>
         <source>points</source>
-        <translation>Punkten</translation>
+        <translation>Punkte</translation>
     </message>
     <message>
         <source>%1's %2</source>
@@ -3930,6 +3930,14 @@
     <message>
         <source> and %1 more</source>
         <translation> und %1 weitere</translation>
+    </message>
+    <message>
+        <source>common practice</source>
+        <translation>übliche Praxis</translation>
+    </message>
+    <message>
+        <source>from memory</source>
+        <translation>aus dem Gedächtnis</translation>
     </message>
     <message>
         <source>%1 is %2</source>

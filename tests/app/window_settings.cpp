@@ -120,11 +120,13 @@ TEST_F(WindowSettings, AreKeptAndCountFromTheFirstLetterOfTheNextStart) {
   SettingsWindow& settings = settings_of(owl);
   choose(settings, "settings.paper", "letter");
   choose(settings, "settings.theme", "contrast");
+  choose(settings, "settings.language", "de");
   settings.findChild<QCheckBox*>("settings.calm")->click();
   set_text_size(100);
   MainWindow next({.settings_file = owl.path("settings.ini"), .theme = {}});
   EXPECT_EQ(next.preferences(), owl.window.preferences());
   EXPECT_EQ(next.preferences().text_percent, 150);
+  EXPECT_EQ(next.preferences().language, "de");
   EXPECT_NEAR(next.fontInfo().pixelSize(), 1.5 * usual, 1);
 }
 
@@ -136,6 +138,7 @@ TEST_F(WindowSettings, ThatAreNotAllowedCountAsNotSet) {
     file.setValue("text_percent", "gross");
     file.setValue("paper", 7);
     file.setValue("start", "");
+    file.setValue("language", "volapuk");
   }
   EXPECT_EQ(Settings(owl.path("strange.ini")).preferences(), Preferences());
   {
