@@ -8,6 +8,8 @@
 #include <utility>
 #include <vector>
 
+#include "app/window/edged_style.h"
+
 namespace gazewright {
 
 QPalette palette_of(const Theme& theme) {
@@ -113,9 +115,11 @@ QString style_sheet_of(const Theme& theme) {
 }
 
 void apply_look(const Theme& theme) {
-  if (QApplication::style()->objectName() != QLatin1String("fusion")) {
-    QApplication::setStyle(QStringLiteral("fusion"));
-  }
+  static const bool is_styled = [] {
+    QApplication::setStyle(new EdgedStyle);
+    return true;
+  }();
+  Q_UNUSED(is_styled);
   QApplication::setPalette(palette_of(theme));
   qApp->setStyleSheet(style_sheet_of(theme));
 }
