@@ -23,11 +23,11 @@ void add_series(Chart& chart, const Analysis& analysis, Axis axis, Line line, co
   chart.series.append(series);
 }
 
-/// "0.12° (2.3 px)".
+/// "0.12° (2.3 px)", empty where it stays in its place.
 QString pushed_text(const Analysis& analysis, Axis axis) {
   constexpr double kNothing_rad = 1e-12;  // rounding
   const double largest_rad = analysis.coupling.holding(axis).largest_rad;
-  if (std::abs(largest_rad) < kNothing_rad) return Plots::tr("not moved");
+  if (std::abs(largest_rad) < kNothing_rad) return {};
   const QString angle = format_value(largest_rad, "rad", "deg", 2);
   const auto pixels = analysis.value(figure_id(axis, "coupling.disturbance_px"));
   return pixels ? Plots::tr("%1 (%2 px)").arg(angle, number_text(*pixels, 2)) : angle;
@@ -37,12 +37,15 @@ void mark_largest(Chart& chart, const Analysis& analysis, Axis axis) {
   const Coupling::Held& held = analysis.coupling.holding(axis);
   const Trace& trace = held.trace.of(axis);
   const QString text = pushed_text(analysis, axis);
-  chart.readings << Plots::tr("%1 is pushed off by up to %2 while it holds and %3 moves")
-                        .arg(axis_word(axis), text, axis_word(other(axis)));
+  chart.readings << (text.isEmpty()
+                         ? Plots::tr("%1 stays in its place while %2 moves")
+                               .arg(axis_word(axis), axis_word(other(axis)))
+                         : Plots::tr("%1 is pushed off by up to %2 while it holds and %3 moves")
+                               .arg(axis_word(axis), text, axis_word(other(axis))));
   const auto row = static_cast<std::size_t>(
       std::lower_bound(trace.time_s.begin(), trace.time_s.end(), held.largest_at_s) -
       trace.time_s.begin());
-  if (row >= trace.angle_rad.size() || held.largest_rad == 0) return;
+  if (row >= trace.angle_rad.size() || text.isEmpty()) return;
   chart.marks.append({.kind = Mark::Kind::point,
                       .axis = axis,
                       .x = held.largest_at_s * kMsPerS,

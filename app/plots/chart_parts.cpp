@@ -4,6 +4,7 @@
 #include "app/plots/charts.h"
 #include "app/plots/format.h"
 #include "app/plots/text.h"
+#include "core/analysis/input_names.h"
 #include "core/rig/fields.h"
 
 namespace gazewright {
@@ -36,7 +37,8 @@ QString reason_text(const std::string& because) {
     QStringList steps = path.split('.');
     steps.removeLast();
     const QString label = worded(info->label);
-    word = steps.join(' ') + ' ' + mid_sentence(label) + word.mid(path.size());
+    word = QString::fromStdString(part_words(steps.join('.').toStdString())) + ' ' +
+           mid_sentence(label) + word.mid(path.size());
   }
   return words.join(' ');
 }

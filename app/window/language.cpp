@@ -36,6 +36,7 @@ const QStringList& languages() {
 }
 
 void use_language(QCoreApplication& app, const QString& wanted) {
+  use_decimal_mark(QLocale().decimalPoint().toStdString());
   const QLocale locale = wanted == QStringLiteral("desktop") ? QLocale() : QLocale(wanted);
   // A desktop in English may name others as its second choice.
   if (locale.language() == QLocale::English || locale.language() == QLocale::C) return;
@@ -48,7 +49,6 @@ void use_language(QCoreApplication& app, const QString& wanted) {
     app.installTranslator(of_qt);
   app.installTranslator(ours);
   use_translation(translated);
-  use_decimal_mark(QLocale().decimalPoint().toStdString());
 }
 
 }  // namespace gazewright

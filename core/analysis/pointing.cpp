@@ -16,7 +16,7 @@ PointingBudget pointing_budget(Context& context, Axis axis) {
   }
   const Budget& own = budget(context, axis);
   for (const BudgetTerm& term : own.terms) {
-    const std::string name(term.name);
+    const std::string name = words(term.name);
     if (!term.half_width_rad) {
       all.missing.push_back(name + ": " + term.because);
       continue;

@@ -102,7 +102,7 @@ std::string advice_on(const AxisProfiles& profiles, const AxisModel& model) {
   const ProfileRun* best = best_of(profiles.runs);
   std::string text = words("no profile settles");
   if (best != nullptr) {
-    text = std::string(word_of(best->kind)) +
+    text = words(word_of(best->kind)) +
            (best->usable_s ? words(" gives a usable picture first, after ")
                            : words(" settles first, after ")) +
            say(*until_s(*best), "s", "ms") + against_step(*best, profiles.runs.front());

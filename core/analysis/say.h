@@ -7,11 +7,11 @@
 
 namespace gazewright {
 
-/// What stands between whole numbers and decimals in sentences; a point until the window, for a
-/// translation, says what is usual at the desktop. To be called before anything is analysed.
+/// What stands between whole numbers and decimals in sentences; a point until the window says what
+/// is usual at the desktop. To be called before anything is analysed.
 void use_decimal_mark(std::string_view mark);
 
-/// A value as a sentence says it: three significant digits, decimal point, pretty unit: "148 ms",
+/// A value as a sentence says it: three significant digits, decimal mark, pretty unit: "148 ms",
 /// "16.1 N·m", "-12.5°", "none".
 std::string say(double value_si, std::string_view si_unit, std::string_view unit);
 /// "24 %" for 0.241.

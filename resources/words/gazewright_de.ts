@@ -41,7 +41,7 @@
     </message>
     <message>
         <source>Speed loop stays below the arm's first mode</source>
-        <translation>Drehzahlregelung bleibt unter der ersten Eigenfrequenz des Arms</translation>
+        <translation>Durchtritt unter der Eigenfrequenz des Arms</translation>
     </message>
     <message>
         <source>would keep the loop off the arm's first mode</source>
@@ -157,7 +157,7 @@
     </message>
     <message>
         <source>Speed loop crosses 1 below</source>
-        <translation>Durchtritt der Drehzahlregelung unter</translation>
+        <translation>Zulässiger Durchtritt der Drehzahlregelung</translation>
     </message>
     <message>
         <source>Speed gain that the arm bears</source>
@@ -625,7 +625,7 @@
     </message>
     <message>
         <source>radial_play·max(1, |1 + 2·arm/spacing|) of a pair, radial_play + play·|arm| of a single one</source>
-        <translation>radial_play·max(1, |1 + 2·Arm/Lagerabstand|) bei einem Paar, radial_play + Luft·|Arm| bei einem einzelnen</translation>
+        <translation>radial_play·max(1, |1 + 2·Hebelarm/Lagerabstand|) bei einem Paar, radial_play + Luft·|Hebelarm| bei einem einzelnen</translation>
     </message>
     <message>
         <source>Radial load on the gearbox's output, where its data sheet has it</source>
@@ -825,11 +825,11 @@
     </message>
     <message>
         <source>rss without the gap: preload, or a bias of bias_needed</source>
-        <translation>rss ohne das Spiel: Vorspannkraft oder ein Vormoment von bias_needed</translation>
+        <translation>rss ohne das Spiel: Vorspannung oder ein Vormoment von bias_needed</translation>
     </message>
     <message>
         <source>Pull that holds the teeth on one side</source>
-        <translation>Zug, der die Zähne auf einer Seite hält</translation>
+        <translation>Moment, das die Zähne auf einer Seite hält</translation>
     </message>
     <message>
         <source>least |gravity + cable| over the usable travel; 0 where it changes its sign</source>
@@ -877,7 +877,7 @@
     </message>
     <message>
         <source>Windup of the gear</source>
-        <translation>Verdrehung des Getriebes</translation>
+        <translation>Getriebeverdrehung</translation>
     </message>
     <message>
         <source>Droop of the loop</source>
@@ -901,7 +901,7 @@
     </message>
     <message>
         <source>Mounting</source>
-        <translation>Einbau</translation>
+        <translation>Montage</translation>
     </message>
     <message>
         <source>Calibration</source>
@@ -909,7 +909,7 @@
     </message>
     <message>
         <source>Vision noise</source>
-        <translation>Rauschen der Bildauswertung</translation>
+        <translation>Erkennungsrauschen</translation>
     </message>
     <message>
         <source>Largest current, %1: %2.</source>
@@ -1089,7 +1089,7 @@
     </message>
     <message>
         <source>10·outer_diameter; a ribbon: 10·thickness; as shipped, data file cables</source>
-        <translation>10·outer_diameter; Flachband: 10·Dicke; wie ausgeliefert, Datendatei cables</translation>
+        <translation>10·outer_diameter; Flachkabel: 10·Dicke; wie ausgeliefert, Datendatei cables</translation>
     </message>
     <message>
         <source>Bend radius standing still by rule</source>
@@ -1097,7 +1097,7 @@
     </message>
     <message>
         <source>6·outer_diameter; a ribbon: 3·thickness; as shipped, data file cables</source>
-        <translation>6·outer_diameter; Flachband: 3·Dicke; wie ausgeliefert, Datendatei cables</translation>
+        <translation>6·outer_diameter; Flachkabel: 3·Dicke; wie ausgeliefert, Datendatei cables</translation>
     </message>
     <message>
         <source>how far the cable winds up is not known: needs the usable travel</source>
@@ -1321,15 +1321,15 @@
     </message>
     <message>
         <source>the mass of %1</source>
-        <translation>die Masse von %1</translation>
+        <translation>Masse, %1</translation>
     </message>
     <message>
         <source>weighing %1</source>
-        <translation>%1 zu wiegen</translation>
+        <translation>„%1“ zu wiegen</translation>
     </message>
     <message>
         <source>measuring %1</source>
-        <translation>%1 zu messen</translation>
+        <translation>„%1“ zu messen</translation>
     </message>
     <message>
         <source>at either end</source>
@@ -1349,7 +1349,7 @@
     </message>
     <message>
         <source>%1 would take %2 of the ±%3 off %4</source>
-        <translation>%1 würde %2 von den ±%3 bei %4 wegnehmen</translation>
+        <translation>%1 würde von ±%3 Unsicherheit bei %4 %2 wegnehmen</translation>
     </message>
     <message>
         <source>all</source>
@@ -1593,7 +1593,7 @@
     </message>
     <message>
         <source>: it rests in the gap of the gearbox</source>
-        <translation>: es ruht im Spiel des Getriebes</translation>
+        <translation>: ruht im Getriebespiel</translation>
     </message>
     <message>
         <source>the speed estimator's, %1 of %2</source>
@@ -1753,11 +1753,11 @@
     </message>
     <message>
         <source>Gearbox input speed</source>
-        <translation>Eingangsdrehzahl des Getriebes</translation>
+        <translation>Antriebsdrehzahl des Getriebes</translation>
     </message>
     <message>
         <source>would keep the input slow enough</source>
-        <translation>würde den Eingang langsam genug halten</translation>
+        <translation>würde den Getriebeantrieb langsam genug halten</translation>
     </message>
     <message>
         <source>Gap in the picture</source>
@@ -1813,7 +1813,7 @@
     </message>
     <message>
         <source>no softening temperature is entered for the material “%1”</source>
-        <translation>für das Material „%1“ ist keine Erweichungstemperatur eingegeben</translation>
+        <translation>für den Werkstoff „%1“ ist keine Erweichungstemperatur eingegeben</translation>
     </message>
     <message>
         <source>%1; or enter motor.mount_limit</source>
@@ -1973,7 +1973,7 @@
     </message>
     <message>
         <source>time in motion over the cycle</source>
-        <translation>Zeit in Bewegung über den Zyklus</translation>
+        <translation>Zeit in Bewegung durch Zyklusdauer</translation>
     </message>
     <message>
         <source>duty type S3 of IEC 60034-1</source>
@@ -2069,7 +2069,7 @@
     </message>
     <message>
         <source>Dubey, Fundamentals of Electrical Drives, ex. 4.4 (method)</source>
-        <translation>Dubey, Fundamentals of Electrical Drives, ex. 4.4 (Methode)</translation>
+        <translation>Dubey, Fundamentals of Electrical Drives, Bsp. 4.4 (Verfahren)</translation>
     </message>
     <message>
         <source>Current that it bears for 10 min from cold</source>
@@ -2165,7 +2165,7 @@
     </message>
     <message>
         <source>friction, gearbox, cable and gravity at %1, against the push at %2</source>
-        <translation>Reibung, Getriebe, Kabel und Schwerkraft bei %1, gegen den Schub bei %2</translation>
+        <translation>Reibung, Getriebe, Kabel und Schwerkraft bei %1, gegen das Andruckmoment bei %2</translation>
     </message>
     <message>
         <source>there are no stops to push into</source>
@@ -2177,7 +2177,7 @@
     </message>
     <message>
         <source>the push and %1 from meeting the stop at %2, against the lesser of the gearbox's rated and peak torque</source>
-        <translation>der Schub und %1 vom Auftreffen auf den Anschlag bei %2, gegen das kleinere aus Nenn- und Spitzenmoment des Getriebes</translation>
+        <translation>das Andruckmoment und %1 vom Auftreffen auf den Anschlag bei %2, gegen das kleinere aus Nenn- und Spitzenmoment des Getriebes</translation>
     </message>
     <message>
         <source>after a restart it may be %1 off</source>
@@ -2185,7 +2185,7 @@
     </message>
     <message>
         <source>%1, and its soft limits with it: it could run into a stop at full speed</source>
-        <translation>%1, und ihre Softlimits mit ihr: sie könnte mit voller Geschwindigkeit in einen Anschlag laufen</translation>
+        <translation>%1, und ihre Softlimits mit ihr: sie könnte mit voller Drehzahl in einen Anschlag laufen</translation>
     </message>
     <message>
         <source>%1: the cable, good for ±%2, could be wound to ±%3</source>
@@ -2281,7 +2281,7 @@
     </message>
     <message>
         <source>the push alone is more than the gearbox should bear</source>
-        <translation>schon der Schub ist mehr, als das Getriebe tragen sollte</translation>
+        <translation>schon das Andruckmoment ist mehr, als das Getriebe tragen sollte</translation>
     </message>
     <message>
         <source>needs no move: two encoders are read</source>
@@ -2341,7 +2341,7 @@
     </message>
     <message>
         <source>(friction + drag at the homing speed + largest |gravity + cable| of any pose)/(η·N·Kt)</source>
-        <translation>(Reibung + Schleppmoment bei der Referenzfahrtgeschwindigkeit + größtes |Schwerkraft + Kabel| aller Lagen)/(η·N·Kt)</translation>
+        <translation>(Reibung + Schleppmoment bei der Drehzahl der Referenzfahrt + größtes |Schwerkraft + Kabel| aller Lagen)/(η·N·Kt)</translation>
     </message>
     <message>
         <source>Homing current that spares the gearbox</source>
@@ -2353,7 +2353,7 @@
     </message>
     <message>
         <source>Push at the homing current</source>
-        <translation>Schub beim Referenzfahrtstrom</translation>
+        <translation>Andruckmoment beim Referenzfahrtstrom</translation>
     </message>
     <message>
         <source>torque constant; handbook: homing</source>
@@ -2369,7 +2369,7 @@
     </message>
     <message>
         <source>Homing speed that spares the gearbox</source>
-        <translation>Referenzfahrtgeschwindigkeit, die das Getriebe schont</translation>
+        <translation>Drehzahl der Referenzfahrt, die das Getriebe schont</translation>
     </message>
     <message>
         <source>(min(rated, peak) − η·N·Kt·i)/√(k·J)</source>
@@ -2385,7 +2385,7 @@
     </message>
     <message>
         <source>travel/speed, for a stop 0.2 s more; 30 deg/s where no speed is entered</source>
-        <translation>Verfahrbereich/Geschwindigkeit, für einen Anschlag 0,2 s mehr; 30 deg/s, wo keine Geschwindigkeit eingegeben ist</translation>
+        <translation>Verfahrbereich/Drehzahl, für einen Anschlag 0,2 s mehr; 30 deg/s, wo keine Drehzahl eingegeben ist</translation>
     </message>
     <message>
         <source> with at most %1</source>
@@ -2413,7 +2413,7 @@
     </message>
     <message>
         <source>, the usual speed</source>
-        <translation>, die übliche Geschwindigkeit</translation>
+        <translation>, die übliche Drehzahl</translation>
     </message>
     <message>
         <source>How many output angles fit one encoder reading %1.</source>
@@ -2441,7 +2441,7 @@
     </message>
     <message>
         <source>When the speed has stayed below %1 for %2, it stands at the stop</source>
-        <translation>Ist die Geschwindigkeit %2 lang unter %1 geblieben, steht die Achse am Anschlag</translation>
+        <translation>Ist die Drehzahl %2 lang unter %1 geblieben, steht die Achse am Anschlag</translation>
     </message>
     <message>
         <source>%1: the output is at %2%3. From the far end that takes %4.</source>
@@ -2505,7 +2505,7 @@
     </message>
     <message>
         <source>Go</source>
-        <translation>Fahren:</translation>
+        <translation>Dann</translation>
     </message>
     <message>
         <source>Park at %1 before power is switched off.</source>
@@ -2673,7 +2673,7 @@
     </message>
     <message>
         <source>hitting the stop at top speed</source>
-        <translation>Aufprall auf den Anschlag bei Höchstgeschwindigkeit</translation>
+        <translation>Aufprall auf den Anschlag bei Höchstdrehzahl</translation>
     </message>
     <message>
         <source>the motor at its limit, %1 either way</source>
@@ -2949,11 +2949,11 @@
     </message>
     <message>
         <source>%1 is too fast for the control rate, but the speed loop's gain there is only %2</source>
-        <translation>%1 ist zu schnell für die Regelrate, aber die Verstärkung der Drehzahlregelung beträgt dort nur %2</translation>
+        <translation>%1 ist zu schnell für den Regeltakt, aber die Verstärkung der Drehzahlregelung beträgt dort nur %2</translation>
     </message>
     <message>
         <source>four samples a period of %1; the speed loop's gain there is %2</source>
-        <translation>vier Abtastungen je Periode, %1; die Verstärkung der Drehzahlregelung beträgt dort %2</translation>
+        <translation>vier Abtastungen je Periode (%1); die Verstärkung der Drehzahlregelung beträgt dort %2</translation>
     </message>
     <message>
         <source>the gap keeps no swing going</source>
@@ -2965,15 +2965,15 @@
     </message>
     <message>
         <source>the advised %1</source>
-        <translation>die empfohlenen %1</translation>
+        <translation>der empfohlene Satz %1</translation>
     </message>
     <message>
         <source>Control rate against the resonance</source>
-        <translation>Regelrate gegen die Resonanz</translation>
+        <translation>Regeltakt gegen die Resonanz</translation>
     </message>
     <message>
         <source>would be quick enough for the resonance</source>
-        <translation>würde für die Resonanz schnell genug sein</translation>
+        <translation>wäre für die Resonanz schnell genug</translation>
     </message>
     <message>
         <source>Swing in the gap against the settle band</source>
@@ -3165,7 +3165,7 @@
     </message>
     <message>
         <source>reflected inertia, Dubey, Fundamentals of Electrical Drives, ex. 2.1</source>
-        <translation>reduziertes Trägheitsmoment, Dubey, Fundamentals of Electrical Drives, ex. 2.1</translation>
+        <translation>reduziertes Trägheitsmoment, Dubey, Fundamentals of Electrical Drives, Bsp. 2.1</translation>
     </message>
     <message>
         <source>Load over reflected rotor</source>
@@ -3181,7 +3181,7 @@
     </message>
     <message>
         <source>Centre of mass off the tilt axis</source>
-        <translation>Abstand des Schwerpunkts von der Tilt-Achse</translation>
+        <translation>Schwerpunkt neben der Tilt-Achse</translation>
     </message>
     <message>
         <source>√(x² + z²) in T</source>
@@ -3245,11 +3245,11 @@
     </message>
     <message>
         <source>Move and settle in time</source>
-        <translation>Bewegen und Einschwingen in der Zeit</translation>
+        <translation>Rechtzeitig bewegen und einschwingen</translation>
     </message>
     <message>
         <source>would make the move in time</source>
-        <translation>würde die Bewegung in der Zeit schaffen</translation>
+        <translation>würde die Bewegung rechtzeitig schaffen</translation>
     </message>
     <message>
         <source>Torque to start moving</source>
@@ -3365,7 +3365,7 @@
     </message>
     <message>
         <source>Leonhard, Control of Electrical Drives (memory); Bevan ch. 15 ex. 11</source>
-        <translation>Leonhard, Control of Electrical Drives (aus dem Gedächtnis); Bevan Kap. 15 ex. 11</translation>
+        <translation>Leonhard, Control of Electrical Drives (aus dem Gedächtnis); Bevan Kap. 15 Bsp. 11</translation>
     </message>
     <message>
         <source>Speed loop crossover</source>
@@ -3453,7 +3453,7 @@
     </message>
     <message>
         <source>Smear at pan top speed</source>
-        <translation>Verwischung bei Pan-Höchstgeschwindigkeit</translation>
+        <translation>Verwischung bei Pan-Höchstdrehzahl</translation>
     </message>
     <message>
         <source>pixels_per_radian · pan speed_top · exposure</source>
@@ -3461,7 +3461,7 @@
     </message>
     <message>
         <source>Smear at tilt top speed</source>
-        <translation>Verwischung bei Tilt-Höchstgeschwindigkeit</translation>
+        <translation>Verwischung bei Tilt-Höchstdrehzahl</translation>
     </message>
     <message>
         <source>pixels_per_radian · tilt speed_top · exposure</source>
@@ -3469,7 +3469,7 @@
     </message>
     <message>
         <source>Lean of upright lines at pan top speed</source>
-        <translation>Schräge senkrechter Linien bei Pan-Höchstgeschwindigkeit</translation>
+        <translation>Schrägverzug senkrechter Linien bei Pan-Höchstdrehzahl</translation>
     </message>
     <message>
         <source>pixels_per_radian · pan speed_top · readout</source>
@@ -3481,7 +3481,7 @@
     </message>
     <message>
         <source>Stretch of the picture at tilt top speed</source>
-        <translation>Dehnung des Bildes bei Tilt-Höchstgeschwindigkeit</translation>
+        <translation>Streckung des Bildes bei Tilt-Höchstdrehzahl</translation>
     </message>
     <message>
         <source>pixels_per_radian · tilt speed_top · readout</source>
@@ -3489,7 +3489,7 @@
     </message>
     <message>
         <source>Fastest speed with a smear of one pixel</source>
-        <translation>Höchste Geschwindigkeit mit einem Pixel Verwischung</translation>
+        <translation>Höchste Drehzahl mit einem Pixel Verwischung</translation>
     </message>
     <message>
         <source>1/(pixels_per_radian · exposure)</source>
@@ -3497,7 +3497,7 @@
     </message>
     <message>
         <source>Fastest speed with a lean of one pixel</source>
-        <translation>Höchste Geschwindigkeit mit einem Pixel Schräge</translation>
+        <translation>Höchste Drehzahl mit einem Pixel Schrägverzug</translation>
     </message>
     <message>
         <source>1/(pixels_per_radian · readout)</source>
@@ -3505,7 +3505,7 @@
     </message>
     <message>
         <source>Longest exposure with a smear of one pixel at pan top speed</source>
-        <translation>Längste Belichtung mit einem Pixel Verwischung bei Pan-Höchstgeschwindigkeit</translation>
+        <translation>Längste Belichtung mit einem Pixel Verwischung bei Pan-Höchstdrehzahl</translation>
     </message>
     <message>
         <source>1/(pixels_per_radian · pan speed_top)</source>
@@ -3625,7 +3625,7 @@
     </message>
     <message>
         <source>Angle it coasts from top speed without power</source>
-        <translation>Auslaufwinkel aus Höchstgeschwindigkeit ohne Strom</translation>
+        <translation>Auslaufwinkel aus Höchstdrehzahl ohne Strom</translation>
     </message>
     <message>
         <source>∫ ω/deceleration dω up to speed_top, motor open, worst |gravity + cable| pushing on</source>
@@ -3657,7 +3657,7 @@
     </message>
     <message>
         <source>Speed into the hard stop when power drops</source>
-        <translation>Geschwindigkeit am harten Anschlag bei Stromausfall</translation>
+        <translation>Drehzahl am harten Anschlag bei Stromausfall</translation>
     </message>
     <message>
         <source>dω²/dφ = −2·deceleration from speed_top, motor open, at the worst place between the soft limits</source>
@@ -3669,7 +3669,7 @@
     </message>
     <message>
         <source>simulation of design section 5 along the profile; handbook: profiles</source>
-        <translation>Simulation nach Entwurf, Abschnitt 5, entlang des Profils; Handbuch: profiles</translation>
+        <translation>Simulation nach Entwurfsabschnitt 5 entlang des Profils; Handbuch: profiles</translation>
     </message>
     <message>
         <source>the camera swings on its bracket for longer than 30 s</source>
@@ -3733,7 +3733,7 @@
     </message>
     <message>
         <source>simulation of design section 5; handbook: profiles</source>
-        <translation>Simulation nach Entwurf, Abschnitt 5; Handbuch: profiles</translation>
+        <translation>Simulation nach Entwurfsabschnitt 5; Handbuch: profiles</translation>
     </message>
     <message>
         <source>planned to take %1: what takes longer than %2 is not simulated</source>
@@ -3829,7 +3829,7 @@
     </message>
     <message>
         <source>Bodies stay clear over the travel</source>
-        <translation>Körper bleiben im Verfahrbereich voneinander frei</translation>
+        <translation>Körper im Verfahrbereich kollisionsfrei</translation>
     </message>
     <message>
         <source>would stop it before they meet</source>
@@ -3889,7 +3889,7 @@
     </message>
     <message>
         <source>shortest move over the usable travel, no faster than the speed limits; the slower way</source>
-        <translation>kürzeste Bewegung über den nutzbaren Verfahrbereich, nicht schneller als die Geschwindigkeitsgrenzen; die langsamere Richtung</translation>
+        <translation>kürzeste Bewegung über den nutzbaren Verfahrbereich, nicht schneller als die Drehzahlgrenzen; die langsamere Richtung</translation>
     </message>
     <message>
         <source>handbook: reach</source>
@@ -3965,7 +3965,7 @@
     </message>
     <message>
         <source>the loops swing by themselves: no speed is steady</source>
-        <translation>die Regelkreise schwingen von selbst: keine Geschwindigkeit ist gleichmäßig</translation>
+        <translation>die Regelkreise schwingen von selbst: keine Drehzahl ist gleichmäßig</translation>
     </message>
     <message>
         <source>no breakaway torque above the Coulomb friction is entered</source>
@@ -3973,7 +3973,7 @@
     </message>
     <message>
         <source>Lowest steady speed</source>
-        <translation>Kleinste gleichmäßige Geschwindigkeit</translation>
+        <translation>Kleinste gleichmäßige Drehzahl</translation>
     </message>
     <message>
         <source>the largest of the limits by friction, cogging and encoder</source>
@@ -3981,11 +3981,11 @@
     </message>
     <message>
         <source>Lowest speed without stick-slip</source>
-        <translation>Kleinste Geschwindigkeit ohne Ruckgleiten</translation>
+        <translation>Kleinste Drehzahl ohne Ruckgleiten</translation>
     </message>
     <message>
         <source>where the friction falls with speed as steeply as the loops just stand; 0: nowhere</source>
-        <translation>wo die Reibung so steil mit der Geschwindigkeit fällt, wie die Regelkreise gerade noch halten; 0: nirgends</translation>
+        <translation>wo die Reibung so steil mit der Drehzahl fällt, wie die Regelkreise gerade noch halten; 0: nirgends</translation>
     </message>
     <message>
         <source>Armstrong-Hélouvry's curve, stability of the sampled loop; handbook: smoothness</source>
@@ -3993,23 +3993,23 @@
     </message>
     <message>
         <source>Lowest speed over the cogging</source>
-        <translation>Kleinste Geschwindigkeit über dem Rastmoment</translation>
+        <translation>Kleinste Drehzahl über dem Rastmoment</translation>
     </message>
     <message>
         <source>where cogging_torque·periods·N·|compliance| is 1: the ripple's speed is the mean speed</source>
-        <translation>wo cogging_torque·Perioden·N·|Nachgiebigkeit| 1 ist: die Geschwindigkeit der Welligkeit ist die mittlere</translation>
+        <translation>wo cogging_torque·Perioden·N·|Nachgiebigkeit| 1 ist: die Drehzahl der Welligkeit ist die mittlere</translation>
     </message>
     <message>
         <source>Lowest speed over the counts</source>
-        <translation>Kleinste Geschwindigkeit über den Inkrementen</translation>
+        <translation>Kleinste Drehzahl über den Inkrementen</translation>
     </message>
     <message>
         <source>where the loops' gain for reading errors at speed/count is 1/2: the ripple's speed is the mean speed</source>
-        <translation>wo die Verstärkung der Regelkreise für Lesefehler bei Geschwindigkeit/Inkrement 1/2 ist: die Geschwindigkeit der Welligkeit ist die mittlere</translation>
+        <translation>wo die Verstärkung der Regelkreise für Lesefehler bei Drehzahl/Inkrement 1/2 ist: die Drehzahl der Welligkeit ist die mittlere</translation>
     </message>
     <message>
         <source>Speed of one count in a sample</source>
-        <translation>Geschwindigkeit von einem Inkrement je Abtastung</translation>
+        <translation>Drehzahl bei einem Inkrement je Abtastung</translation>
     </message>
     <message>
         <source>(1 − exp(−2π·estimator_bandwidth·dt))·count/dt</source>
@@ -4017,11 +4017,11 @@
     </message>
     <message>
         <source>design section 5</source>
-        <translation>Entwurf, Abschnitt 5</translation>
+        <translation>Entwurfsabschnitt 5</translation>
     </message>
     <message>
         <source>Ripple at the lowest steady speed</source>
-        <translation>Welligkeit bei der kleinsten gleichmäßigen Geschwindigkeit</translation>
+        <translation>Welligkeit bei der kleinsten gleichmäßigen Drehzahl</translation>
     </message>
     <message>
         <source>(cogging_torque·|compliance| + count/π·|gain for reading errors|)·pixels_per_radian</source>
@@ -4029,15 +4029,15 @@
     </message>
     <message>
         <source>Cogging at the lowest steady speed</source>
-        <translation>Rastmoment bei der kleinsten gleichmäßigen Geschwindigkeit</translation>
+        <translation>Rastmoment bei der kleinsten gleichmäßigen Drehzahl</translation>
     </message>
     <message>
         <source>Speed of the worst cogging ripple</source>
-        <translation>Geschwindigkeit der größten Rastwelligkeit</translation>
+        <translation>Drehzahl der größten Rastwelligkeit</translation>
     </message>
     <message>
         <source>where |compliance| at periods·N·speed is largest</source>
-        <translation>wo |Nachgiebigkeit| bei Perioden·N·Geschwindigkeit am größten ist</translation>
+        <translation>wo |Nachgiebigkeit| bei Perioden·N·Drehzahl am größten ist</translation>
     </message>
     <message>
         <source>Worst cogging ripple</source>
@@ -4089,15 +4089,15 @@
     </message>
     <message>
         <source>Stand stays on its feet</source>
-        <translation>Stativ bleibt auf den Füßen</translation>
+        <translation>Stativ kippt nicht</translation>
     </message>
     <message>
         <source>would keep it on its feet</source>
-        <translation>würde es auf den Füßen halten</translation>
+        <translation>würde das Kippen verhindern</translation>
     </message>
     <message>
         <source>Feet stay where they stand</source>
-        <translation>Füße bleiben stehen, wo sie sind</translation>
+        <translation>Füße rutschen nicht</translation>
     </message>
     <message>
         <source>would keep the feet in place</source>
@@ -4169,7 +4169,7 @@
     </message>
     <message>
         <source>Friction that keeps the feet in place</source>
-        <translation>Reibung, die die Füße am Platz hält</translation>
+        <translation>Reibungszahl, die die Füße am Platz hält</translation>
     </message>
     <message>
         <source>(weight·sin λ + sideways force + pan's reaction/half_width)/(weight·cos λ)</source>
@@ -4249,11 +4249,11 @@
     </message>
     <message>
         <source>Stop torque at top speed against gearbox peak</source>
-        <translation>Anschlagmoment bei Höchstgeschwindigkeit gegen Spitzenmoment des Getriebes</translation>
+        <translation>Anschlagmoment bei Höchstdrehzahl gegen Spitzenmoment des Getriebes</translation>
     </message>
     <message>
         <source>The bumper takes the blow at top speed</source>
-        <translation>Der Puffer fängt den Aufprall bei Höchstgeschwindigkeit auf</translation>
+        <translation>Der Puffer fängt den Aufprall bei Höchstdrehzahl auf</translation>
     </message>
     <message>
         <source>would keep the bumper from bottoming out</source>
@@ -4289,7 +4289,7 @@
     </message>
     <message>
         <source>energy balance ½Jω² = ½kφ², Khurmi &amp; Gupta ex. 3.21</source>
-        <translation>Energiebilanz ½Jω² = ½kφ², Khurmi &amp; Gupta ex. 3.21</translation>
+        <translation>Energiebilanz ½Jω² = ½kφ², Khurmi &amp; Gupta Bsp. 3.21</translation>
     </message>
     <message>
         <source>energy balance ½Jω² + Tφ = energy of the spring; handbook: stops</source>
@@ -4305,7 +4305,7 @@
     </message>
     <message>
         <source>Energy into the stop at top speed</source>
-        <translation>Energie in den Anschlag bei Höchstgeschwindigkeit</translation>
+        <translation>Energie in den Anschlag bei Höchstdrehzahl</translation>
     </message>
     <message>
         <source>½·(load + rotor_reflected)·speed_top²</source>
@@ -4313,15 +4313,15 @@
     </message>
     <message>
         <source>Energy into the stop at top speed, load's share</source>
-        <translation>Energie in den Anschlag bei Höchstgeschwindigkeit, Anteil der Last</translation>
+        <translation>Energie in den Anschlag bei Höchstdrehzahl, Anteil der Last</translation>
     </message>
     <message>
         <source>Energy into the stop at top speed, rotor's share</source>
-        <translation>Energie in den Anschlag bei Höchstgeschwindigkeit, Anteil des Rotors</translation>
+        <translation>Energie in den Anschlag bei Höchstdrehzahl, Anteil des Rotors</translation>
     </message>
     <message>
         <source>Torque on the stop at top speed</source>
-        <translation>Moment am Anschlag bei Höchstgeschwindigkeit</translation>
+        <translation>Moment am Anschlag bei Höchstdrehzahl</translation>
     </message>
     <message>
         <source>speed_top·√(stiffness·(load + rotor_reflected)) + torque_stall</source>
@@ -4369,7 +4369,7 @@
     </message>
     <message>
         <source>How far the stop gives way at top speed</source>
-        <translation>Nachgeben des Anschlags bei Höchstgeschwindigkeit</translation>
+        <translation>Nachgeben des Anschlags bei Höchstdrehzahl</translation>
     </message>
     <message>
         <source>where ½Jω² + Tφ is in the spring</source>
@@ -4421,7 +4421,7 @@
     </message>
     <message>
         <source>Speed after the blow</source>
-        <translation>Geschwindigkeit nach dem Aufprall</translation>
+        <translation>Drehzahl nach dem Aufprall</translation>
     </message>
     <message>
         <source>definition of the rebound</source>
@@ -4461,7 +4461,7 @@
     </message>
     <message>
         <source>; what the drives take while idle and the sag come on top</source>
-        <translation>; Leerlaufbedarf der Antriebsregler und Spannungseinbruch kommen hinzu</translation>
+        <translation>; Ruheleistung der Antriebsregler und Spannungseinbruch kommen hinzu</translation>
     </message>
     <message>
         <source>%1 or more</source>
@@ -4557,7 +4557,7 @@
     </message>
     <message>
         <source>Bus stays below the trip voltage</source>
-        <translation>Zwischenkreis bleibt unter der Abschaltspannung</translation>
+        <translation>Zwischenkreis unter der Abschaltspannung</translation>
     </message>
     <message>
         <source>would keep the bus below it</source>
@@ -4649,7 +4649,7 @@
     </message>
     <message>
         <source>largest Σ 1.5·i·(R·i + e) + idle power, both axes begun together</source>
-        <translation>größte Σ 1,5·i·(R·i + e) + Leerlaufleistung, beide Achsen zugleich gestartet</translation>
+        <translation>größte Σ 1.5·i·(R·i + e) + Ruheleistung, beide Achsen zugleich gestartet</translation>
     </message>
     <message>
         <source>Peak current from the supply, task's moves</source>
@@ -4737,7 +4737,7 @@
     </message>
     <message>
         <source>RMS current over the fuse's rating</source>
-        <translation>Effektivstrom durch Nennstrom der Sicherung</translation>
+        <translation>Effektivstrom zu Nennstrom der Sicherung</translation>
     </message>
     <message>
         <source>rms_current / fuse</source>
@@ -4745,7 +4745,7 @@
     </message>
     <message>
         <source>Largest current over the fuse's rating</source>
-        <translation>Größter Strom durch Nennstrom der Sicherung</translation>
+        <translation>Größter Strom zu Nennstrom der Sicherung</translation>
     </message>
     <message>
         <source>worst_current / fuse; for how long it stands that says its curve</source>
@@ -4785,7 +4785,7 @@
     </message>
     <message>
         <source>Dubey, Fundamentals of Electrical Drives, ex. 5.9; handbook: supply</source>
-        <translation>Dubey, Fundamentals of Electrical Drives, ex. 5.9; Handbuch: supply</translation>
+        <translation>Dubey, Fundamentals of Electrical Drives, Bsp. 5.9; Handbuch: supply</translation>
     </message>
     <message>
         <source>Power of the brake resistor while it is on</source>
@@ -5045,7 +5045,7 @@
     </message>
     <message>
         <source>Lean of upright lines</source>
-        <translation>Schrägstellung senkrechter Linien</translation>
+        <translation>Schrägverzug senkrechter Linien</translation>
     </message>
     <message>
         <source>pixels_per_radian · largest pan speed while it follows · readout</source>
@@ -5085,7 +5085,7 @@
     </message>
     <message>
         <source>Top speed against smooth pursuit</source>
-        <translation>Höchstgeschwindigkeit gegen gleitende Augenfolgebewegung</translation>
+        <translation>Höchstdrehzahl gegen gleitende Augenfolgebewegung</translation>
     </message>
     <message>
         <source>lower of speed_top and the loop's limit, over 100°/s</source>
@@ -5157,7 +5157,7 @@
     </message>
     <message>
         <source>would stop it before the cable does</source>
-        <translation>würde anhalten, bevor es das Kabel tut</translation>
+        <translation>würde vor dem Kabelende anhalten</translation>
     </message>
     <message>
         <source>cannot brake: gravity and cable are more than braking torque and friction</source>
@@ -5197,7 +5197,7 @@
     </message>
     <message>
         <source>Angle to stop from top speed</source>
-        <translation>Anhaltewinkel aus Höchstgeschwindigkeit</translation>
+        <translation>Anhaltewinkel aus Höchstdrehzahl</translation>
     </message>
     <message>
         <source>∫ ω/deceleration dω up to speed_top, worst |gravity + cable| pushing on</source>
@@ -5205,7 +5205,7 @@
     </message>
     <message>
         <source>Angle to stop from the speed limit</source>
-        <translation>Anhaltewinkel aus der Geschwindigkeitsgrenze</translation>
+        <translation>Anhaltewinkel aus der Drehzahlgrenze</translation>
     </message>
     <message>
         <source>∫ ω/deceleration dω up to min(speed_top, loop.speed_limit), worst |gravity + cable| pushing on</source>
@@ -5221,11 +5221,11 @@
     </message>
     <message>
         <source>Speed at the hard stop, braking from the soft limit</source>
-        <translation>Geschwindigkeit am harten Anschlag, gebremst ab dem Softlimit</translation>
+        <translation>Drehzahl am harten Anschlag, gebremst ab dem Softlimit</translation>
     </message>
     <message>
         <source>dω²/dφ = −2·deceleration over soft_inset from the speed limit, worst |gravity + cable| pushing on</source>
-        <translation>dω²/dφ = −2·Verzögerung über soft_inset ab der Geschwindigkeitsgrenze, größtes treibendes |Schwerkraft + Kabel|</translation>
+        <translation>dω²/dφ = −2·Verzögerung über soft_inset ab der Drehzahlgrenze, größtes treibendes |Schwerkraft + Kabel|</translation>
     </message>
     <message>
         <source>geometry; handbook: travel</source>
@@ -5357,7 +5357,7 @@
     </message>
     <message>
         <source>Voltage drop over supply voltage</source>
-        <translation>Spannungsabfall durch Versorgungsspannung</translation>
+        <translation>Spannungsabfall zu Versorgungsspannung</translation>
     </message>
     <message>
         <source>drop / voltage</source>
@@ -5445,11 +5445,11 @@
     </message>
     <message>
         <source>there is no material “%1”</source>
-        <translation>Material „%1“ gibt es nicht</translation>
+        <translation>Werkstoff „%1“ gibt es nicht</translation>
     </message>
     <message>
         <source>; did you mean %1?</source>
-        <translation>; meinten Sie %1?</translation>
+        <translation>; war %1 gemeint?</translation>
     </message>
     <message>
         <source> There are </source>
@@ -5457,7 +5457,7 @@
     </message>
     <message>
         <source>%1; a material of your own can be added to the rig or to your data folder</source>
-        <translation>%1; ein eigenes Material kann im Rig oder in Ihrem Datenordner ergänzt werden</translation>
+        <translation>%1; ein eigener Werkstoff kann im Rig oder in Ihrem Datenordner ergänzt werden</translation>
     </message>
     <message>
         <source>%1 is no row that the program uses</source>
@@ -6267,7 +6267,7 @@ name: </translation>
     </message>
     <message>
         <source>Slack</source>
-        <translation>Längenreserve</translation>
+        <translation>Längenvorrat</translation>
     </message>
     <message>
         <source>Twist: spare length that the clamps leave when untwisted; usually 2 to 20 mm.</source>
@@ -6611,7 +6611,7 @@ name: </translation>
     </message>
     <message>
         <source>Magnet tilt</source>
-        <translation>Magnetneigung</translation>
+        <translation>Magnetverkippung</translation>
     </message>
     <message>
         <source>Between the magnet's face and the sensor's; usually 0.5 to 3 deg.</source>
@@ -6875,7 +6875,7 @@ name: </translation>
     </message>
     <message>
         <source>Radial play</source>
-        <translation>Radiale Luft</translation>
+        <translation>Radialluft</translation>
     </message>
     <message>
         <source>Of one bearing as mounted, from side to side; usually 0 to 20 um, 0 with preload.</source>
@@ -6883,7 +6883,7 @@ name: </translation>
     </message>
     <message>
         <source>Axial play</source>
-        <translation>Axiale Luft</translation>
+        <translation>Axialluft</translation>
     </message>
     <message>
         <source>Of one bearing as mounted, from end to end; usually 0 to 150 um, 0 with preload.</source>
@@ -6915,7 +6915,7 @@ name: </translation>
     </message>
     <message>
         <source>Holds in</source>
-        <translation>Hält in</translation>
+        <translation>Gewinde sitzt in</translation>
     </message>
     <message>
         <source>What the thread is in: a nut, metal, a heat-set insert, or the print itself.</source>
@@ -6947,7 +6947,7 @@ name: </translation>
     </message>
     <message>
         <source>Tightening torque</source>
-        <translation>Anziehmoment</translation>
+        <translation>Anziehdrehmoment</translation>
     </message>
     <message>
         <source>Of one screw; 0.5 N.m for M2.5 to 10 N.m for M6, much less in prints.</source>
@@ -6987,7 +6987,7 @@ name: </translation>
     </message>
     <message>
         <source>Length of the hold</source>
-        <translation>Haltelänge</translation>
+        <translation>Länge der Wellenbefestigung</translation>
     </message>
     <message>
         <source>Along the shaft; usually 8 to 30 mm.</source>
@@ -7011,7 +7011,7 @@ name: </translation>
     </message>
     <message>
         <source>Counterweight arm</source>
-        <translation>Arm des Gegengewichts</translation>
+        <translation>Hebelarm des Gegengewichts</translation>
     </message>
     <message>
         <source>From the axis to where a counterweight would sit, opposite to the centre of mass; usually 20 to 120 mm.</source>
@@ -7027,11 +7027,11 @@ name: </translation>
     </message>
     <message>
         <source>Material</source>
-        <translation>Material</translation>
+        <translation>Werkstoff</translation>
     </message>
     <message>
         <source>Name of a built-in material, such as pla, petg, asa, nylon, polycarbonate, aluminium or steel, or of one of the rig's own.</source>
-        <translation>Name eines eingebauten Materials, etwa pla, petg, asa, nylon, polycarbonate, aluminium oder steel, oder eines eigenen des Rigs.</translation>
+        <translation>Name eines eingebauten Werkstoffs, etwa pla, petg, asa, nylon, polycarbonate, aluminium oder steel, oder eines eigenen des Rigs.</translation>
     </message>
     <message>
         <source>Support</source>
@@ -7103,7 +7103,7 @@ name: </translation>
     </message>
     <message>
         <source>Elastic modulus along the arm instead of the material's; usually 1.5 to 3.5 GPa printed.</source>
-        <translation>Elastizitätsmodul längs des Arms statt des Werts des Materials; gedruckt meist 1,5 bis 3,5 GPa.</translation>
+        <translation>Elastizitätsmodul längs des Arms statt des Werts des Werkstoffs; gedruckt meist 1,5 bis 3,5 GPa.</translation>
     </message>
     <message>
         <source>As the rig's parts call it.</source>
@@ -7159,7 +7159,7 @@ name: </translation>
     </message>
     <message>
         <source>Solid; usually 1.0 to 1.3 g/cm3 for plastics.</source>
-        <translation>Voll; bei Kunststoffen meist 1.0 bis 1.3 g/cm3.</translation>
+        <translation>Massiv; bei Kunststoffen meist 1,0 bis 1,3 g/cm3.</translation>
     </message>
     <message>
         <source>Position gain</source>
@@ -7175,7 +7175,7 @@ name: </translation>
     </message>
     <message>
         <source>Commanded output torque per output speed error; usually 0.1 to 10 N.m.s/rad. In the drive's settings.</source>
-        <translation>Sollwert des Abtriebsmoments je Drehzahlfehler am Abtrieb; meist 0.1 bis 10 N.m.s/rad. In den Einstellungen des Antriebsreglers.</translation>
+        <translation>Sollwert des Abtriebsmoments je Drehzahlfehler am Abtrieb; meist 0,1 bis 10 N.m.s/rad. In den Einstellungen des Antriebsreglers.</translation>
     </message>
     <message>
         <source>Speed integral gain</source>
@@ -7195,7 +7195,7 @@ name: </translation>
     </message>
     <message>
         <source>Speed estimator bandwidth</source>
-        <translation>Bandbreite der Drehzahlerfassung</translation>
+        <translation>Bandbreite des Drehzahlschätzers</translation>
     </message>
     <message>
         <source>Frequency up to which the drive's speed reading follows the encoder; usually 50 to 1000 Hz. In the drive's settings.</source>
@@ -7271,7 +7271,7 @@ name: </translation>
     </message>
     <message>
         <source>Damping ratio of its swinging; 0.01 to 0.02 for metal, 0.02 to 0.05 for prints.</source>
-        <translation>Dämpfungsgrad seiner Schwingung; 0.01 bis 0.02 bei Metall, 0.02 bis 0.05 bei Druckteilen.</translation>
+        <translation>Dämpfungsgrad seiner Schwingung; 0,01 bis 0,02 bei Metall, 0,02 bis 0,05 bei Druckteilen.</translation>
     </message>
     <message>
         <source>What you call the motor, for the sheet and the shopping list.</source>
@@ -7287,7 +7287,7 @@ name: </translation>
     </message>
     <message>
         <source>Insulation class</source>
-        <translation>Isolierstoffklasse</translation>
+        <translation>Wärmeklasse der Isolation</translation>
     </message>
     <message>
         <source>Thermal class of the winding; gives its limit where none is entered: A 105, E 120, B 130, F 155, H 180, N 200 degC.</source>
@@ -7299,7 +7299,7 @@ name: </translation>
     </message>
     <message>
         <source>No-load speed per volt of line-to-line back-EMF amplitude; usually 30 to 1000 rpm/V. On the motor's label as KV.</source>
-        <translation>Leerlaufdrehzahl je Volt Amplitude der verketteten Gegenspannung; meist 30 bis 1000 rpm/V. Auf dem Typenschild des Motors als KV.</translation>
+        <translation>Leerlaufdrehzahl je Volt Amplitude der verketteten Gegen-EMK; meist 30 bis 1000 rpm/V. Auf dem Typenschild des Motors als KV.</translation>
     </message>
     <message>
         <source>Phase resistance</source>
@@ -7307,7 +7307,7 @@ name: </translation>
     </message>
     <message>
         <source>Resistance of one phase to the star point at 20 degC, half of what a meter shows between two leads; usually 20 mohm to 10 ohm.</source>
-        <translation>Widerstand eines Strangs bis zum Sternpunkt bei 20 degC, die Hälfte der Messung zwischen zwei Zuleitungen; meist 20 mohm bis 10 ohm.</translation>
+        <translation>Widerstand eines Strangs bis zum Sternpunkt bei 20 degC, die Hälfte des zwischen zwei Motoranschlüssen gemessenen Werts; meist 20 mohm bis 10 ohm.</translation>
     </message>
     <message>
         <source>Phase inductance</source>
@@ -7315,7 +7315,7 @@ name: </translation>
     </message>
     <message>
         <source>Inductance of one phase, half of what a meter shows between two leads; usually 5 to 5000 uH.</source>
-        <translation>Induktivität eines Strangs, die Hälfte der Messung zwischen zwei Zuleitungen; meist 5 bis 5000 uH.</translation>
+        <translation>Induktivität eines Strangs, die Hälfte des zwischen zwei Motoranschlüssen gemessenen Werts; meist 5 bis 5000 uH.</translation>
     </message>
     <message>
         <source>Pole pairs</source>
@@ -7339,7 +7339,7 @@ name: </translation>
     </message>
     <message>
         <source>Largest phase-current amplitude for a second or less; usually two to five times the lasting one. In the data sheet.</source>
-        <translation>Größte Amplitude des Strangstroms für höchstens eine Sekunde; meist das Zwei- bis Fünffache des Dauerstroms. Im Datenblatt.</translation>
+        <translation>Größte Amplitude des Phasenstroms für höchstens eine Sekunde; meist das Zwei- bis Fünffache des Dauerstroms. Im Datenblatt.</translation>
     </message>
     <message>
         <source>Mass of the motor; usually 30 to 1000 g. Put it on a scale.</source>
@@ -7363,7 +7363,7 @@ name: </translation>
     </message>
     <message>
         <source>that of the insulation class, where it is stated</source>
-        <translation>die der Isolierstoffklasse, sofern angegeben</translation>
+        <translation>die der Wärmeklasse, sofern angegeben</translation>
     </message>
     <message>
         <source>Winding limit</source>
@@ -7395,7 +7395,7 @@ name: </translation>
     </message>
     <message>
         <source>How much cooler than the housing the bracket is per watt that flows into it; usually 0.5 to 5 K/W. Left out, the bracket is as hot as the housing.</source>
-        <translation>Um wie viel der Halter kühler ist als das Gehäuse, je Watt, das in ihn fließt; meist 0.5 bis 5 K/W. Ohne Angabe ist der Halter so heiß wie das Gehäuse.</translation>
+        <translation>Um wie viel der Halter kühler ist als das Gehäuse, je Watt, das in ihn fließt; meist 0,5 bis 5 K/W. Ohne Angabe ist der Halter so heiß wie das Gehäuse.</translation>
     </message>
     <message>
         <source>Magnet limit</source>
@@ -7443,7 +7443,7 @@ name: </translation>
     </message>
     <message>
         <source>Largest phase-current amplitude that the drive is set to or can give; usually 5 to 100 A.</source>
-        <translation>Größte Amplitude des Strangstroms, auf die der Antriebsregler eingestellt ist oder die er liefern kann; meist 5 bis 100 A.</translation>
+        <translation>Größte Amplitude des Phasenstroms, auf die der Antriebsregler eingestellt ist oder die er liefern kann; meist 5 bis 100 A.</translation>
     </message>
     <message>
         <source>Control rate</source>
@@ -7459,7 +7459,7 @@ name: </translation>
     </message>
     <message>
         <source>Frequency up to which the torque follows its command; usually 0.3 to 3 kHz. In the drive's settings.</source>
-        <translation>Frequenz, bis zu der das Drehmoment seinem Sollwert folgt; meist 0.3 bis 3 kHz. In den Einstellungen des Antriebsreglers.</translation>
+        <translation>Frequenz, bis zu der das Drehmoment seinem Sollwert folgt; meist 0,3 bis 3 kHz. In den Einstellungen des Antriebsreglers.</translation>
     </message>
     <message>
         <source>Modulation limit</source>
@@ -7467,7 +7467,7 @@ name: </translation>
     </message>
     <message>
         <source>Part of the bus voltage that the drive can use, 1 being the largest undistorted sine; usually 0.85 to 1.</source>
-        <translation>Anteil der Zwischenkreisspannung, den der Antriebsregler nutzen kann, 1 ist der größte unverzerrte Sinus; meist 0.85 bis 1.</translation>
+        <translation>Anteil der Zwischenkreisspannung, den der Antriebsregler nutzen kann, 1 ist der größte unverzerrte Sinus; meist 0,85 bis 1.</translation>
     </message>
     <message>
         <source>Output speed that the drive never commands beyond, or none. In the drive's settings.</source>
@@ -7479,7 +7479,7 @@ name: </translation>
     </message>
     <message>
         <source>What the drive and its fans take while nothing moves; usually 0.5 to 5 W.</source>
-        <translation>Was der Antriebsregler und seine Lüfter aufnehmen, während sich nichts bewegt; meist 0.5 bis 5 W.</translation>
+        <translation>Was der Antriebsregler und seine Lüfter aufnehmen, während sich nichts bewegt; meist 0,5 bis 5 W.</translation>
     </message>
     <message>
         <source>Diameter</source>
@@ -7495,7 +7495,7 @@ name: </translation>
     </message>
     <message>
         <source>Wall of the hollow ball; 1.6 to 3 mm when printed.</source>
-        <translation>Wandstärke der Hohlkugel; gedruckt 1.6 bis 3 mm.</translation>
+        <translation>Wandstärke der Hohlkugel; gedruckt 1,6 bis 3 mm.</translation>
     </message>
     <message>
         <source>Outside of the tube or rod.</source>
@@ -7615,7 +7615,7 @@ name: </translation>
     </message>
     <message>
         <source>How far away what it looks at usually is; usually 0.5 to 10 m.</source>
-        <translation>Wie weit das Betrachtete gewöhnlich entfernt ist; meist 0.5 bis 10 m.</translation>
+        <translation>Wie weit das Betrachtete gewöhnlich entfernt ist; meist 0,5 bis 10 m.</translation>
     </message>
     <message>
         <source>Moves per minute</source>
@@ -7699,7 +7699,7 @@ name: </translation>
     </message>
     <message>
         <source>Absorbs</source>
-        <translation>Nimmt auf</translation>
+        <translation>Aufnehmbarer Rückstrom</translation>
     </message>
     <message>
         <source>Current that may flow back into the supply while braking: 0 A for a mains supply, the charging limit for a battery.</source>
@@ -7711,7 +7711,7 @@ name: </translation>
     </message>
     <message>
         <source>Capacitors between the supply and the drives, added up; usually 0.2 to 10 mF. In the drives' data sheets.</source>
-        <translation>Kondensatoren zwischen Versorgung und Antriebsreglern, zusammengezählt; meist 0.2 bis 10 mF. In den Datenblättern der Antriebsregler.</translation>
+        <translation>Kondensatoren zwischen Versorgung und Antriebsreglern, zusammengezählt; meist 0,2 bis 10 mF. In den Datenblättern der Antriebsregler.</translation>
     </message>
     <message>
         <source>Trip voltage</source>
@@ -7743,7 +7743,7 @@ name: </translation>
     </message>
     <message>
         <source>From the source to the drives, one way; usually 0.3 to 5 m.</source>
-        <translation>Von der Quelle zu den Antriebsreglern, einfacher Weg; meist 0.3 bis 5 m.</translation>
+        <translation>Von der Quelle zu den Antriebsreglern, einfacher Weg; meist 0,3 bis 5 m.</translation>
     </message>
     <message>
         <source>Lead copper diameter</source>
@@ -7831,7 +7831,7 @@ name: </translation>
     </message>
     <message>
         <source>Damping ratio of the stand's swaying; usually 0.01 to 0.1.</source>
-        <translation>Dämpfungsgrad des Schwankens des Stativs; meist 0.01 bis 0.1.</translation>
+        <translation>Dämpfungsgrad des Schwankens des Stativs; meist 0,01 bis 0,1.</translation>
     </message>
     <message>
         <source>Grip of the feet</source>
@@ -7839,7 +7839,7 @@ name: </translation>
     </message>
     <message>
         <source>Friction coefficient of the feet on their ground: 0.3 plastic on wood, 0.7 rubber; none where it is screwed down.</source>
-        <translation>Reibungszahl der Füße auf dem Untergrund: 0.3 Kunststoff auf Holz, 0.7 Gummi; none, wo das Stativ festgeschraubt ist.</translation>
+        <translation>Reibungszahl der Füße auf dem Untergrund: 0,3 Kunststoff auf Holz, 0,7 Gummi; none, wo das Stativ festgeschraubt ist.</translation>
     </message>
     <message>
         <source>Target</source>
@@ -7863,7 +7863,7 @@ name: </translation>
     </message>
     <message>
         <source>Speed of somebody who walks past on a straight line; 1.4 m/s walks, 4 m/s runs.</source>
-        <translation>Geschwindigkeit von jemandem, der auf gerader Linie vorbeigeht; 1.4 m/s geht, 4 m/s rennt.</translation>
+        <translation>Geschwindigkeit von jemandem, der auf gerader Linie vorbeigeht; 1,4 m/s geht, 4 m/s rennt.</translation>
     </message>
     <message>
         <source>the task's target distance</source>
@@ -7871,11 +7871,11 @@ name: </translation>
     </message>
     <message>
         <source>Passing distance</source>
-        <translation>Passierabstand</translation>
+        <translation>Abstand beim Vorbeigehen</translation>
     </message>
     <message>
         <source>Distance on the ground at which the walk passes the pan axis; usually 0.5 to 10 m.</source>
-        <translation>Abstand am Boden, in dem der Weg an der Pan-Achse vorbeiführt; meist 0.5 bis 10 m.</translation>
+        <translation>Abstand am Boden, in dem der Weg an der Pan-Achse vorbeiführt; meist 0,5 bis 10 m.</translation>
     </message>
     <message>
         <source>How far the target is above the tilt axis; below it is negative.</source>
@@ -7895,7 +7895,7 @@ name: </translation>
     </message>
     <message>
         <source>Frequency of the sine; usually 0.1 to 3 Hz.</source>
-        <translation>Frequenz des Sinus; meist 0.1 bis 3 Hz.</translation>
+        <translation>Frequenz des Sinus; meist 0,1 bis 3 Hz.</translation>
     </message>
     <message>
         <source>the task's move of each axis</source>
@@ -7911,7 +7911,7 @@ name: </translation>
     </message>
     <message>
         <source>0.5 over the dead time; the axis' position gain where it acts on the angle</source>
-        <translation>0.5 geteilt durch die Totzeit; die Lageverstärkung der Achse, wo sie auf den Winkel wirkt</translation>
+        <translation>0,5 geteilt durch die Totzeit; die Lageverstärkung der Achse, wo sie auf den Winkel wirkt</translation>
     </message>
     <message>
         <source>Gain</source>
@@ -7963,7 +7963,7 @@ name: </translation>
     </message>
     <message>
         <source>Part of the pictures in which it finds nothing; usually 0 to 0.2.</source>
-        <translation>Anteil der Bilder, in denen er nichts findet; meist 0 bis 0.2.</translation>
+        <translation>Anteil der Bilder, in denen er nichts findet; meist 0 bis 0,2.</translation>
     </message>
     <message>
         <source>Time</source>
@@ -8067,7 +8067,7 @@ name: </translation>
     </message>
     <message>
         <source>How far the stop gives way at its stiffness before it is hard; usually 0.5 to 5 deg, or none.</source>
-        <translation>Wie weit der Anschlag mit seiner Steifigkeit nachgibt, bevor er hart ist; meist 0.5 bis 5 deg, oder none.</translation>
+        <translation>Wie weit der Anschlag mit seiner Steifigkeit nachgibt, bevor er hart ist; meist 0,5 bis 5 deg, oder none.</translation>
     </message>
     <message>
         <source>Stiffness beyond the bumper</source>
@@ -8083,7 +8083,7 @@ name: </translation>
     </message>
     <message>
         <source>Speed after the blow over the speed before; about 0.3 for soft rubber, 0.5 for plastic, 0.8 for metal.</source>
-        <translation>Geschwindigkeit nach dem Stoß durch die davor; etwa 0.3 bei weichem Gummi, 0.5 bei Kunststoff, 0.8 bei Metall.</translation>
+        <translation>Geschwindigkeit nach dem Stoß durch die davor; etwa 0,3 bei weichem Gummi, 0,5 bei Kunststoff, 0,8 bei Metall.</translation>
     </message>
     <message>
         <source>Tab height</source>
@@ -8223,7 +8223,7 @@ name: </translation>
     </message>
     <message>
         <source>gearbox's input</source>
-        <translation>Eingangsdrehzahl des Getriebes</translation>
+        <translation>Antriebsdrehzahl des Getriebes</translation>
     </message>
     <message>
         <source>; not all of %1 is known: %2</source>
@@ -8622,16 +8622,16 @@ name: </translation>
         <translation>%1 Drehzahlregelung vorher</translation>
     </message>
     <message>
-        <source>not moved</source>
-        <translation>nicht bewegt</translation>
-    </message>
-    <message>
         <source>%1 (%2 px)</source>
         <translation>%1 (%2 px)</translation>
     </message>
     <message>
+        <source>%1 stays in its place while %2 moves</source>
+        <translation>%1 bleibt an seinem Platz, während sich %2 bewegt</translation>
+    </message>
+    <message>
         <source>%1 is pushed off by up to %2 while it holds and %3 moves</source>
-        <translation>%1 wird beim Halten um bis zu %2 abgelenkt, während sich %3 bewegt</translation>
+        <translation>Größte Ablenkung von %1 beim Halten, während sich %3 bewegt: %2</translation>
     </message>
     <message>
         <source>%1 alone %2</source>
@@ -8639,7 +8639,7 @@ name: </translation>
     </message>
     <message>
         <source>Both moves at once settle after %1</source>
-        <translation>Beide Bewegungen zugleich schwingen ein nach %1</translation>
+        <translation>Beide zugleich schwingen nach %1 ein</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
@@ -8651,7 +8651,7 @@ name: </translation>
     </message>
     <message>
         <source>Both moves at once: %1</source>
-        <translation>Beide Bewegungen zugleich: %1</translation>
+        <translation>Beide zugleich: %1</translation>
     </message>
     <message>
         <source>Together they draw up to %1 from the supply</source>
@@ -8659,11 +8659,11 @@ name: </translation>
     </message>
     <message>
         <source>the supply is short for %1, and both get the same part of the power they want</source>
-        <translation>die Versorgung ist %1 lang zu knapp, und beide erhalten denselben Anteil der gewünschten Leistung</translation>
+        <translation>Die Versorgung ist %1 lang zu knapp, und beide erhalten denselben Anteil der gewünschten Leistung</translation>
     </message>
     <message>
         <source>the supply has enough for both</source>
-        <translation>die Versorgung reicht für beide</translation>
+        <translation>Die Versorgung reicht für beide</translation>
     </message>
     <message>
         <source>settle band ±%1</source>
@@ -8715,11 +8715,11 @@ name: </translation>
     </message>
     <message>
         <source>they return %1 while braking</source>
-        <translation>sie speisen beim Bremsen %1 zurück</translation>
+        <translation>Beim Bremsen speisen sie %1 zurück</translation>
     </message>
     <message>
         <source>which lifts the bus to %1</source>
-        <translation>was den Zwischenkreis auf %1 hebt</translation>
+        <translation>Das hebt den Zwischenkreis auf %1</translation>
     </message>
     <message>
         <source>Bus</source>
@@ -8927,7 +8927,7 @@ name: </translation>
     </message>
     <message>
         <source>home</source>
-        <translation>Referenz</translation>
+        <translation>Grundstellung</translation>
     </message>
     <message>
         <source>park</source>
@@ -8943,7 +8943,7 @@ name: </translation>
     </message>
     <message>
         <source>routing</source>
-        <translation>Verlegung</translation>
+        <translation>Kabelführung</translation>
     </message>
     <message>
         <source>%1 %2 at %3.</source>
@@ -8999,7 +8999,7 @@ name: </translation>
     </message>
     <message>
         <source>±%1 points</source>
-        <translation>±%1 Prozentpunkte</translation>
+        <translation>±%1 Pkt.</translation>
     </message>
     <message>
         <source>none (%1)</source>
@@ -9043,7 +9043,7 @@ name: </translation>
     </message>
     <message>
         <source>gravity torque left %1</source>
-        <translation>verbleibendes Schweremoment %1</translation>
+        <translation>verbleibendes Schwerkraftmoment %1</translation>
     </message>
     <message>
         <source>no mass here would cancel</source>
@@ -9147,7 +9147,7 @@ name: </translation>
     </message>
     <message>
         <source>Gravity torque</source>
-        <translation>Schweremoment</translation>
+        <translation>Schwerkraftmoment</translation>
     </message>
     <message>
         <source>%1 winding</source>
@@ -9479,7 +9479,7 @@ name: </translation>
     </message>
     <message>
         <source>Pan / ° across; cross: the moves; thick line: blind</source>
-        <translation>Pan / ° waagrecht; Kreuz: die Bewegungen; dicke Linie: blind</translation>
+        <translation>Pan / ° waagrecht; Kreuz: Bewegungen; dick: blind</translation>
     </message>
     <message>
         <source>Tilt / °</source>
@@ -9695,7 +9695,7 @@ name: </translation>
     </message>
     <message>
         <source>%1: %2 from the centre on average, %3 of the time in the middle</source>
-        <translation>%1: im Mittel %2 von der Mitte, %3 der Zeit im Mittelfeld</translation>
+        <translation>%1: im Mittel %2 von der Mitte, %3 der Zeit in der Bildmitte</translation>
     </message>
     <message>
         <source>%1: %2 stands at the end of its travel for %3 of the time</source>
@@ -9715,7 +9715,7 @@ name: </translation>
     </message>
     <message>
         <source>Axis,Centre / °,Stops / °,Soft limits / °,Cable / °,Usable / °,Home / °,Park / °</source>
-        <translation>Achse,Mitte / °,Anschläge / °,Softlimits / °,Kabel / °,Nutzbar / °,Referenz / °,Parklage / °</translation>
+        <translation>Achse,Mitte / °,Anschläge / °,Softlimits / °,Kabel / °,Nutzbar / °,Grundstellung / °,Parklage / °</translation>
     </message>
     <message>
         <source>forward</source>
@@ -9819,7 +9819,7 @@ name: </translation>
     </message>
     <message>
         <source>The head starts without warning and faster than a hand can draw back. Keep fingers, hair and cables out of the gaps at stops, arm and ball; guard them where people can reach. Wear eye protection at the first fast moves.</source>
-        <translation>Der Kopf läuft ohne Vorwarnung an und schneller, als eine Hand zurückweichen kann. Finger, Haare und Kabel von den Spalten an Anschlägen, Arm und Kugel fernhalten; diese sichern, wo Menschen hinreichen. Bei den ersten schnellen Bewegungen Schutzbrille tragen.</translation>
+        <translation>Der Kopf läuft ohne Vorwarnung an und schneller, als eine Hand zurückweichen kann. Finger, Haare und Kabel von den Spalten an Anschlägen, Arm und Kugel fernhalten; die Spalte abdecken, wo Menschen hinreichen. Bei den ersten schnellen Bewegungen Schutzbrille tragen.</translation>
     </message>
     <message>
         <source>Hot motors.</source>
@@ -9827,7 +9827,7 @@ name: </translation>
     </message>
     <message>
         <source>Windings and brackets may burn skin and soften prints before the shell feels warm; metal above some 60 °C burns at a touch. Guard what people can reach, keep paper, cloth and solvents away, give every motor a thermal trip, never leave a stalled motor unwatched, and measure the bracket in the first hour.</source>
-        <translation>Wicklungen und Halter können Haut verbrennen und Druckteile erweichen, bevor sich das Gehäuse warm anfühlt; Metall über etwa 60 °C verbrennt bei Berührung. Erreichbares abdecken, Papier, Stoff und Lösemittel fernhalten, jedem Motor eine thermische Abschaltung geben, einen blockierten Motor nie unbeaufsichtigt lassen und in der ersten Stunde am Halter messen.</translation>
+        <translation>Wicklungen und Halter können Haut verbrennen und Druckteile erweichen, bevor sich das Gehäuse warm anfühlt; an Metall über etwa 60 °C verbrennt man sich schon bei kurzer Berührung. Erreichbares abdecken, Papier, Stoff und Lösemittel fernhalten, jedem Motor eine thermische Abschaltung geben, einen blockierten Motor nie unbeaufsichtigt lassen und in der ersten Stunde am Halter messen.</translation>
     </message>
     <message>
         <source>Stored and returned energy.</source>
@@ -9835,7 +9835,7 @@ name: </translation>
     </message>
     <message>
         <source>Braking lifts the bus voltage; a supply that cannot take it back needs a brake resistor or room in its capacitors. Capacitors stay charged after switching off: wait and measure before touching. Fuse batteries at the cell, charge them watched, and never short them. Brake resistors get hot enough to burn skin: mount them clear of prints and cables. Never replace a fuse by one rated above its wire.</source>
-        <translation>Bremsen hebt die Zwischenkreisspannung; eine Versorgung, die das nicht aufnimmt, braucht einen Bremswiderstand oder Platz in ihren Kondensatoren. Kondensatoren bleiben nach dem Ausschalten geladen: vor dem Berühren warten und messen. Batterien an der Zelle absichern, unter Aufsicht laden und nie kurzschließen. Bremswiderstände werden so heiß, dass sie Haut verbrennen: fern von Druckteilen und Kabeln montieren. Eine Sicherung nie durch eine ersetzen, deren Nennstrom über dem ihrer Ader liegt.</translation>
+        <translation>Bremsen hebt die Zwischenkreisspannung; eine Versorgung, die keine Energie zurücknimmt, braucht einen Bremswiderstand oder Reserve in ihren Kondensatoren. Kondensatoren bleiben nach dem Ausschalten geladen: vor dem Berühren warten und messen. Akkus direkt an der Zelle absichern, unter Aufsicht laden und nie kurzschließen. Bremswiderstände werden so heiß, dass man sich an ihnen verbrennt: fern von Druckteilen und Kabeln montieren. Eine Sicherung nie durch eine ersetzen, deren Nennstrom über dem ihrer Ader liegt.</translation>
     </message>
     <message>
         <source>Screws and bearings work loose.</source>
@@ -9843,7 +9843,7 @@ name: </translation>
     </message>
     <message>
         <source>Reversing torque undoes screws: lock the threads with something that suits the material (some lockers crack plastics). Prints and inserts creep under a screw: tighten again after a day and after the first hot hours, and look at screws and play at every service. What hangs over heads needs a second hold.</source>
-        <translation>Wechselndes Drehmoment löst Schrauben: Gewinde mit einem zum Werkstoff passenden Mittel sichern (manche Sicherungslacke lassen Kunststoff reißen). Druckteile und Gewindeeinsätze kriechen unter einer Schraube: nach einem Tag und nach den ersten heißen Stunden nachziehen und bei jeder Wartung Schrauben und Luft prüfen. Was über Köpfen hängt, braucht eine zweite Sicherung.</translation>
+        <translation>Wechselndes Drehmoment löst Schrauben: Gewinde mit einem zum Werkstoff passenden Mittel sichern (manche Sicherungslacke lassen Kunststoff reißen). Druckteile und Gewindeeinsätze kriechen unter einer Schraube: nach einem Tag und nach den ersten heißen Stunden nachziehen und bei jeder Wartung Schrauben und Lagerluft prüfen. Was über Köpfen hängt, braucht eine zweite Sicherung.</translation>
     </message>
     <message>
         <source>What falls and tips.</source>
@@ -9970,8 +9970,12 @@ name: </translation>
         <translation>Regelkreise</translation>
     </message>
     <message>
+        <source>Advised gains</source>
+        <translation>Empfohlene Verstärkungen</translation>
+    </message>
+    <message>
         <source>Hard stops</source>
-        <translation>Feste Anschläge</translation>
+        <translation>Harte Anschläge</translation>
     </message>
     <message>
         <source>Without power</source>
@@ -9984,6 +9988,10 @@ name: </translation>
     <message>
         <source>Picture and pointing</source>
         <translation>Bild und Ausrichtung</translation>
+    </message>
+    <message>
+        <source>Tracking</source>
+        <translation>Verfolgung</translation>
     </message>
     <message>
         <source>Heat</source>
@@ -10039,7 +10047,7 @@ name: </translation>
     </message>
     <message>
         <source>What would make it hold</source>
-        <translation>Was es halten ließe</translation>
+        <translation>Was Abhilfe schafft</translation>
     </message>
     <message>
         <source>without end</source>
@@ -10075,7 +10083,7 @@ name: </translation>
     </message>
     <message>
         <source>Gain advice</source>
-        <translation>Rat zu Verstärkungen</translation>
+        <translation>Empfohlene Verstärkungen</translation>
     </message>
     <message>
         <source>Homing plan</source>
@@ -10136,10 +10144,6 @@ name: </translation>
     <message>
         <source>Task</source>
         <translation>Aufgabe</translation>
-    </message>
-    <message>
-        <source>Tracking</source>
-        <translation>Verfolgung</translation>
     </message>
     <message>
         <source>Place of the tilt axis</source>
@@ -10207,7 +10211,7 @@ name: </translation>
     </message>
     <message>
         <source>Values of the trade that are not the built-in ones.</source>
-        <translation>Werte der Branche, die nicht die eingebauten sind.</translation>
+        <translation>Fachwerte, die von den eingebauten abweichen.</translation>
     </message>
     <message>
         <source>Row</source>
@@ -10351,19 +10355,19 @@ name: </translation>
     </message>
     <message>
         <source>Teeth held together by preload or bias</source>
-        <translation>Zähne durch Vorspannkraft oder Vorlast aneinander gehalten</translation>
+        <translation>Zähne durch Vorspannung oder Vormoment aneinander gehalten</translation>
     </message>
     <message>
         <source>Pull of weight and cable that holds them everywhere</source>
-        <translation>Zug von Gewicht und Kabel, der sie überall hält</translation>
+        <translation>Moment aus Gewicht und Kabel, das sie überall anliegen lässt</translation>
     </message>
     <message>
         <source>Bias that is missing for it</source>
-        <translation>Dafür fehlende Vorlast</translation>
+        <translation>Dafür fehlendes Vormoment</translation>
     </message>
     <message>
         <source>Turning while a picture is taken: smear over the exposure, lean or stretch over the readout of a rolling shutter (none with a global one). Following: less smear in 95 % of the pictures.</source>
-        <translation>Drehung während einer Aufnahme: Verwischung über die Belichtung, Schrägverzug oder Streckung über das Auslesen eines Rolling Shutter (keine bei Global Shutter). Verfolgung: geringere Verwischung in 95 % der Bilder.</translation>
+        <translation>Drehung während einer Aufnahme: Verwischung über die Belichtung, Schrägverzug oder Streckung über das Auslesen eines Rolling Shutter (keine bei Global Shutter). Verfolgung: in 95 % der Bilder ist die Verwischung geringer.</translation>
     </message>
     <message>
         <source>Following, %1</source>
@@ -10407,7 +10411,7 @@ name: </translation>
     </message>
     <message>
         <source>Settled</source>
-        <translation>Eingeschwungen</translation>
+        <translation>Zur Ruhe</translation>
     </message>
     <message>
         <source>Picture usable</source>
@@ -10463,7 +10467,7 @@ name: </translation>
     </message>
     <message>
         <source>A fuse is replaced by one of its own rating, never by one above its wire's; a brake resistor gets hot enough to burn and to light what touches it.</source>
-        <translation>Eine Sicherung wird durch eine mit gleichem Nennstrom ersetzt, nie durch eine über dem ihrer Ader; ein Bremswiderstand wird so heiß, dass er verbrennt und entzündet, was ihn berührt.</translation>
+        <translation>Eine Sicherung wird durch eine mit gleichem Nennstrom ersetzt, nie durch eine über dem ihrer Ader; ein Bremswiderstand wird so heiß, dass man sich an ihm verbrennt und sich entzündet, was ihn berührt.</translation>
     </message>
     <message>
         <source>limit %1</source>
@@ -10499,7 +10503,7 @@ name: </translation>
     </message>
     <message>
         <source>settles</source>
-        <translation>schwingt ein</translation>
+        <translation>eingeschwungen</translation>
     </message>
     <message>
         <source>%1 fail</source>
@@ -10531,7 +10535,7 @@ name: </translation>
     </message>
     <message>
         <source>The target %1; the outer loop acts on the %2, with %3 of the target's speed fed forward. Error: root mean square of the distance from the picture's centre. Middle: time within the inner third. Smear: less in 95 % of the pictures.</source>
-        <translation>Das Ziel: %1; der äußere Regelkreis wirkt auf: %2, mit %3 der Zielgeschwindigkeit als Vorsteuerung. Fehler: Effektivwert des Abstands von der Bildmitte. Mittelfeld: Zeit im inneren Drittel. Verwischung: geringer in 95 % der Bilder.</translation>
+        <translation>Das Ziel: %1; der äußere Regelkreis wirkt auf: %2, mit %3 der Zielgeschwindigkeit als Vorsteuerung. Fehler: Effektivwert des Abstands von der Bildmitte. Bildmitte: Zeitanteil im inneren Drittel. Verwischung: in 95 % der Bilder geringer.</translation>
     </message>
     <message>
         <source>Detector</source>
@@ -10543,7 +10547,7 @@ name: </translation>
     </message>
     <message>
         <source>Pan gain</source>
-        <translation>Pan-Verstärkung</translation>
+        <translation>Pan-Verst.</translation>
     </message>
     <message>
         <source>at most</source>
@@ -10551,11 +10555,11 @@ name: </translation>
     </message>
     <message>
         <source>Tilt gain</source>
-        <translation>Tilt-Verstärkung</translation>
+        <translation>Tilt-Verst.</translation>
     </message>
     <message>
         <source>Middle</source>
-        <translation>Mittelfeld</translation>
+        <translation>Bildmitte</translation>
     </message>
     <message>
         <source>best</source>
@@ -10627,7 +10631,7 @@ name: </translation>
     </message>
     <message>
         <source>Close Gazewright</source>
-        <translation>Gazewright schließen</translation>
+        <translation>Gazewright beenden</translation>
     </message>
     <message>
         <source>&amp;Undo</source>
@@ -10655,7 +10659,7 @@ name: </translation>
     </message>
     <message>
         <source>Add a body that turns with &amp;pan only</source>
-        <translation>Körper nur mit &amp;Pan drehend hinzufügen</translation>
+        <translation>Körper hinzufügen (nur &amp;Pan)</translation>
     </message>
     <message>
         <source>Add a body to the fork</source>
@@ -10663,7 +10667,7 @@ name: </translation>
     </message>
     <message>
         <source>Add a body that turns with &amp;tilt</source>
-        <translation>Körper mit &amp;Tilt drehend hinzufügen</translation>
+        <translation>Körper hinzufügen (mit &amp;Tilt)</translation>
     </message>
     <message>
         <source>Add a body to the ball</source>
@@ -11551,7 +11555,7 @@ name: </translation>
     </message>
     <message>
         <source>margin = capacity / demand − 1; below 0 it fails, up to 15 % it is tight</source>
-        <translation>Reserve = Vermögen / Bedarf − 1; unter 0 reicht es nicht, bis 15 % ist es knapp</translation>
+        <translation>Reserve = Vermögen / Bedarf − 1; unter 0 versagt es, bis 15 % ist es knapp</translation>
     </message>
     <message>
         <source>Demand and capacity</source>
@@ -11703,7 +11707,7 @@ name: </translation>
     </message>
     <message>
         <source>What would make it hold, or why it does</source>
-        <translation>Was es halten ließe oder warum es hält</translation>
+        <translation>Was Abhilfe schafft oder warum es hält</translation>
     </message>
     <message>
         <source>No findings: the analysis has not run yet.</source>
@@ -11719,7 +11723,7 @@ name: </translation>
     </message>
     <message>
         <source>Simulated, it fails in: %1</source>
-        <translation>Simuliert reicht es nicht bei: %1</translation>
+        <translation>Simuliert versagt es bei: %1</translation>
     </message>
     <message>
         <source>all hold</source>
@@ -12159,7 +12163,7 @@ name: </translation>
     </message>
     <message>
         <source>Open a sa&amp;mple</source>
-        <translation>&amp;Beispiel öffnen</translation>
+        <translation>Be&amp;ispiel öffnen</translation>
     </message>
     <message>
         <source>&amp;Recent</source>
@@ -12959,7 +12963,7 @@ name: </translation>
     </message>
     <message>
         <source>&amp;Language, from the next start on</source>
-        <translation>S&amp;prache, ab dem nächsten Start</translation>
+        <translation>Sp&amp;rache, ab dem nächsten Start</translation>
     </message>
     <message>
         <source>&amp;Paper of the sheet</source>
@@ -13007,7 +13011,7 @@ name: </translation>
     </message>
     <message>
         <source>Reset the &amp;layout</source>
-        <translation>&amp;Layout zurücksetzen</translation>
+        <translation>A&amp;nordnung zurücksetzen</translation>
     </message>
     <message>
         <source>Sizes and plots as at first</source>

@@ -84,6 +84,13 @@ TEST(Language, NumbersInSentencesAreWrittenAsAtTheDesktop) {
   EXPECT_EQ(words("pan"), "Pan");
 }
 
+TEST(Language, NumbersInEnglishSentencesAreWrittenAsAtTheDesktopToo) {
+  QLocale::setDefault(QLocale(QStringLiteral("fr_FR")));
+  use_language(*qApp, "desktop");
+  EXPECT_EQ(say(1.25, "A", "A"), "1,25 A");
+  EXPECT_TRUE(is_english());
+}
+
 TEST(Language, OneThatIsNotThereLeavesEnglish) {
   use_language(*qApp, "en");
   EXPECT_TRUE(is_english());
