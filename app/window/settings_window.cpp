@@ -47,6 +47,7 @@ void SettingsWindow::addChoices(QFormLayout* form) {
                       {tr("Dark"), QStringLiteral("dark")},
                       {tr("High contrast"), QStringLiteral("contrast")}});
   std::vector<std::pair<QString, QVariant>> sizes;
+  sizes.reserve(kTextSizes.size());
   for (const int percent : kTextSizes)
     sizes.emplace_back(percent == 100 ? tr("100 % (the desktop's)") : tr("%1 %").arg(percent),
                        percent);

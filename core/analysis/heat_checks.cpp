@@ -38,11 +38,11 @@ Compared rises(Context& c, Axis a, double at_K, double limit_K, std::string beca
   if (!(limit_K > air_K)) compared.outcome = Outcome::impossible;
   return compared;
 }
-Compared runaway(std::string what) {
+Compared runaway(const std::string& what) {
   return {std::nullopt, std::nullopt,
           words("thermal runaway %1: the copper's loss outgrows the cooling, there is no steady "
                 "temperature",
-                std::move(what)),
+                what),
           Outcome::impossible};
 }
 

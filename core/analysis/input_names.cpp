@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <array>
 #include <cctype>
-#include <ranges>
 
 #include "core/files/spelling.h"
 #include "core/words/words.h"
@@ -90,9 +89,11 @@ std::string InputNames::id_of(const std::string& path) const {
 
 std::string part_words(std::string_view steps) {
   std::string part;
-  for (const auto step : std::views::split(steps, '.'))
-    if (!step.empty())
-      part += (part.empty() ? "" : " ") + part_word(std::string_view(step.begin(), step.end()));
+  while (!steps.empty()) {
+    const std::string_view step = steps.substr(0, steps.find('.'));
+    if (!step.empty()) part += (part.empty() ? "" : " ") + part_word(step);
+    steps.remove_prefix(std::min(step.size() + 1, steps.size()));
+  }
   return part;
 }
 

@@ -93,8 +93,7 @@ std::vector<double> gearbox_ratios(const Shelf& shelf) {
       ratios.push_back(*ratio);
   }
   std::ranges::sort(ratios);
-  const auto again = std::ranges::unique(ratios);
-  ratios.erase(again.begin(), again.end());
+  ratios.erase(std::unique(ratios.begin(), ratios.end()), ratios.end());
   return ratios;
 }
 
