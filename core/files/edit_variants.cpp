@@ -1,7 +1,6 @@
 #include <algorithm>
 
 #include "core/files/writer.h"
-#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
@@ -75,7 +74,7 @@ std::optional<TextEdit> variants_edit(const Rig& rig, std::string_view text, con
   edit.length = list.end - list.begin;
   if (rig.variants.empty()) return edit;
   const std::string_view head = list.items.empty()
-                                    ? words("variants:\n")
+                                    ? std::string_view("variants:\n")
                                     : text.substr(list.begin, list.items[0] - list.begin);
   edit.text += head;
   std::vector<bool> taken(list.items.size());

@@ -5504,12 +5504,6 @@
         <translation>prüfen, ob es ein Ordner ist und welche Rechte er hat</translation>
     </message>
     <message>
-        <source>variants:
-</source>
-        <translation>variants:
-</translation>
-    </message>
-    <message>
         <source>there are %1 more problems</source>
         <translation>es gibt %1 weitere Probleme</translation>
     </message>
