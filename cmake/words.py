@@ -18,8 +18,9 @@ from xml.sax.saxutils import escape
 PROJECT = pathlib.Path(__file__).resolve().parent.parent
 CONTEXT = "gazewright"
 LITERAL = r'"(?:[^"\\\n]|\\.)*"'
-CALLS = re.compile(r"\b(?:tr|translated|TEXT|QT_TR_NOOP|QT_TRANSLATE_NOOP|translate)\(\s*"
-                   rf'(?:"\w+",\s*)?((?:{LITERAL}\s*)+)')
+CALLS = re.compile(r"\b(?:(?:tr|translated|TEXT|QT_TR_NOOP)\(\s*"
+                   r'|(?:translate|QT_TRANSLATE_NOOP)\(\s*"\w+",\s*)'
+                   rf"((?:{LITERAL}\s*)+)")
 WORDS = re.compile(rf"\b(?:words|begins_as|for_words)\(\s*((?:{LITERAL}\s*)+)")
 LIKE_WORDS = re.compile(r"[A-Za-z]{2,}[,;:.)]* | [a-z]{2,}|^[A-Z][a-z]{2,}[-a-z]*$")
 WRITES_FILES = ("laid_out.cpp", "pieces.cpp", "quantity_text.cpp", "journal.cpp")

@@ -56,16 +56,14 @@ QPen line_pen(const ChartStyle& style, std::optional<Axis> axis, Line line) {
   return pen;
 }
 
-QColor tint(const ChartStyle& style, std::optional<Axis> axis) {
+QColor tint(const ChartStyle& style, std::optional<Axis> axis, float opacity) {
   QColor colour = axis ? axis_colour(style.theme, *axis) : style.theme.control;
-  colour.setAlphaF(0.15F);
+  colour.setAlphaF(opacity);
   return colour;
 }
 
 QColor ribbon_colour(const ChartStyle& style, std::optional<Axis> axis) {
-  QColor colour = axis ? axis_colour(style.theme, *axis) : style.theme.control;
-  colour.setAlphaF(axis ? 0.26F : 0.4F);
-  return colour;
+  return tint(style, axis, axis ? 0.26F : 0.4F);
 }
 
 ChartItem::ChartItem(QCustomPlot* plot, const Chart& chart, const ChartStyle& style)

@@ -18,7 +18,8 @@ struct ChartStyle {
 };
 
 QPen line_pen(const ChartStyle& style, std::optional<Axis> axis, Line line);
-QColor tint(const ChartStyle& style, std::optional<Axis> axis);  ///< lets what is under it through
+/// Lets what is under it through.
+QColor tint(const ChartStyle& style, std::optional<Axis> axis, float opacity = 0.15F);
 /// Of a ribbon; without an axis for its entry in the legend.
 QColor ribbon_colour(const ChartStyle& style, std::optional<Axis> axis);
 

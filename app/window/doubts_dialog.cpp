@@ -59,7 +59,7 @@ QString trust_text(const Doubts& doubts, const Analysis& analysis) {
 }  // namespace
 
 DoubtsDialog::DoubtsDialog(QWidget* parent)
-    : QDialog(parent), model_(new DoubtsModel(this)), table_(new QTableView) {
+    : SeenDialog(parent), model_(new DoubtsModel(this)), table_(new QTableView) {
   setObjectName(QStringLiteral("doubts"));
   setWindowTitle(tr("Worth measuring"));
   build();
@@ -176,28 +176,18 @@ void DoubtsDialog::choose(int row, bool goes) {
 
 bool DoubtsDialog::eventFilter(QObject* watched, QEvent* event) {
   if (watched != table_ || event->type() != QEvent::KeyPress)
-    return QDialog::eventFilter(watched, event);
+    return SeenDialog::eventFilter(watched, event);
   const auto* key = static_cast<QKeyEvent*>(event);
   if (key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter) {
     choose(table_->currentIndex().row(), true);
   } else if (key->matches(QKeySequence::Copy) && copy_->isEnabled()) {
     copy();
   } else {
-    return QDialog::eventFilter(watched, event);
+    return SeenDialog::eventFilter(watched, event);
   }
   return true;
 }
 
 void DoubtsDialog::copy() const { QGuiApplication::clipboard()->setText(model_->asText()); }
-
-void DoubtsDialog::showEvent(QShowEvent* event) {
-  QDialog::showEvent(event);
-  emit shownOrHidden();
-}
-
-void DoubtsDialog::hideEvent(QHideEvent* event) {
-  QDialog::hideEvent(event);
-  emit shownOrHidden();
-}
 
 }  // namespace gazewright

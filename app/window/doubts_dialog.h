@@ -1,9 +1,9 @@
 #pragma once
 
-#include <QDialog>
 #include <memory>
 
 #include "app/plots/theme.h"
+#include "app/window/seen_dialog.h"
 #include "core/analysis/doubts.h"
 
 class QLabel;
@@ -16,7 +16,7 @@ class DoubtsModel;
 
 /// "Worth measuring": which values the headline figures hang on, beside the window. Enter or a
 /// click leads to the value's field.
-class DoubtsDialog : public QDialog {
+class DoubtsDialog : public SeenDialog {
   Q_OBJECT
  public:
   explicit DoubtsDialog(QWidget* parent = nullptr);
@@ -34,11 +34,8 @@ class DoubtsDialog : public QDialog {
   void fieldChosen(const QString& path, bool goes);
   void figuresAsked();
   void helpWanted();
-  void shownOrHidden();
 
  protected:
-  void showEvent(QShowEvent* event) override;
-  void hideEvent(QHideEvent* event) override;
   bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:

@@ -25,7 +25,7 @@
 
 namespace gazewright {
 
-FiguresWindow::FiguresWindow(QWidget* parent) : QDialog(parent) {
+FiguresWindow::FiguresWindow(QWidget* parent) : SeenDialog(parent) {
   setWindowTitle(tr("Figures"));
   model_ = new FiguresModel(this);
   auto* split = new QSplitter;
@@ -94,7 +94,7 @@ void FiguresWindow::fitColumns() {
 }
 
 void FiguresWindow::changeEvent(QEvent* event) {
-  QDialog::changeEvent(event);
+  SeenDialog::changeEvent(event);
   if (event->type() == QEvent::FontChange && table_) fitColumns();
 }
 
@@ -253,17 +253,7 @@ bool FiguresWindow::eventFilter(QObject* watched, QEvent* event) {
       return true;
     }
   }
-  return QDialog::eventFilter(watched, event);
-}
-
-void FiguresWindow::showEvent(QShowEvent* event) {
-  QDialog::showEvent(event);
-  emit shownOrHidden();
-}
-
-void FiguresWindow::hideEvent(QHideEvent* event) {
-  QDialog::hideEvent(event);
-  emit shownOrHidden();
+  return SeenDialog::eventFilter(watched, event);
 }
 
 }  // namespace gazewright

@@ -1,10 +1,10 @@
 #pragma once
 
-#include <QDialog>
 #include <memory>
 #include <set>
 
 #include "app/window/help_places.h"
+#include "app/window/seen_dialog.h"
 #include "core/analysis/doubts.h"
 
 class QLabel;
@@ -20,7 +20,7 @@ class FiguresModel;
 
 /// Every figure with why it is what it is: a list to search at the left, the explanation at the
 /// right. It explains findings and fields too, stays beside the window and follows the rig.
-class FiguresWindow : public QDialog {
+class FiguresWindow : public SeenDialog {
   Q_OBJECT
  public:
   explicit FiguresWindow(QWidget* parent = nullptr);
@@ -42,12 +42,9 @@ class FiguresWindow : public QDialog {
  signals:
   void fieldChosen(const QString& path);
   void helpWanted(const gazewright::HelpPlace& place);
-  void shownOrHidden();
 
  protected:
   void changeEvent(QEvent* event) override;
-  void showEvent(QShowEvent* event) override;
-  void hideEvent(QHideEvent* event) override;
   bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:

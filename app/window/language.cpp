@@ -13,14 +13,13 @@ namespace {
 constexpr const char* kContext = "gazewright";
 
 /// One English text has one translation, whichever class of ours shows it. Qt's own texts, such as
-/// names of keys, are for Qt's translation.
+/// names of keys, are for Qt's translation: none of our classes begins with Q.
 class Translation : public QTranslator {
  public:
   using QTranslator::QTranslator;
   QString translate(const char* context, const char* source, const char*,
                     int count) const override {
-    const bool is_of_qt = context[0] == 'Q' && std::string_view(context) != "QuantityText";
-    return is_of_qt ? QString() : QTranslator::translate(kContext, source, nullptr, count);
+    return context[0] == 'Q' ? QString() : QTranslator::translate(kContext, source, nullptr, count);
   }
 };
 

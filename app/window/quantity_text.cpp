@@ -13,7 +13,7 @@ namespace {
 
 constexpr QChar kNarrowSpace(0x202F), kNoBreakSpace(0x00A0), kMinus(0x2212), kPlusMinus(0x00B1);
 
-QString tr(const char* text) { return QCoreApplication::translate("QuantityText", text); }
+QString tr(const char* text) { return QCoreApplication::translate("FieldText", text); }
 
 /// Where the number of an entry ends.
 qsizetype number_end(const QString& text) {

@@ -22,7 +22,7 @@ constexpr int kWidestColumn_px = 300, kNarrowestColumn_px = 130;
 }  // namespace
 
 VariantsDialog::VariantsDialog(QWidget* parent)
-    : QDialog(parent), model_(new VariantsModel(this)), table_(new QTableView) {
+    : SeenDialog(parent), model_(new VariantsModel(this)), table_(new QTableView) {
   setObjectName(QStringLiteral("variants"));
   setWindowTitle(tr("Variants"));
   build();
@@ -100,7 +100,7 @@ void VariantsDialog::connectParts() {
 /// Keys that the table itself would leave alone, or take for one cell only.
 bool VariantsDialog::eventFilter(QObject* watched, QEvent* event) {
   if (watched != table_ || event->type() != QEvent::KeyPress)
-    return QDialog::eventFilter(watched, event);
+    return SeenDialog::eventFilter(watched, event);
   const auto* key = static_cast<QKeyEvent*>(event);
   const QModelIndex index = table_->currentIndex();
   if (key->matches(QKeySequence::Copy)) {
@@ -111,7 +111,7 @@ bool VariantsDialog::eventFilter(QObject* watched, QEvent* event) {
              index.flags().testFlag(Qt::ItemIsEditable) && table_->indexWidget(index) == nullptr) {
     table_->edit(index);
   } else {
-    return QDialog::eventFilter(watched, event);
+    return SeenDialog::eventFilter(watched, event);
   }
   return true;
 }
@@ -168,15 +168,5 @@ void VariantsDialog::setProblem(const QString& text) {
 }
 
 void VariantsDialog::copy() const { QGuiApplication::clipboard()->setText(model_->asText()); }
-
-void VariantsDialog::showEvent(QShowEvent* event) {
-  QDialog::showEvent(event);
-  emit shownOrHidden();
-}
-
-void VariantsDialog::hideEvent(QHideEvent* event) {
-  QDialog::hideEvent(event);
-  emit shownOrHidden();
-}
 
 }  // namespace gazewright

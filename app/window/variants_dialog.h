@@ -1,7 +1,6 @@
 #pragma once
 
-#include <QDialog>
-
+#include "app/window/seen_dialog.h"
 #include "app/window/variants_model.h"
 
 class QLabel;
@@ -12,7 +11,7 @@ namespace gazewright {
 
 /// The present design and its variants side by side, beside the window. It edits nothing itself:
 /// what is wanted goes out as signals.
-class VariantsDialog : public QDialog {
+class VariantsDialog : public SeenDialog {
   Q_OBJECT
  public:
   explicit VariantsDialog(QWidget* parent = nullptr);
@@ -29,11 +28,8 @@ class VariantsDialog : public QDialog {
   void pinAsked();
   void restoreAsked(int variant, bool pinFirst);
   void removeAsked(int variant);
-  void shownOrHidden();
 
  protected:
-  void showEvent(QShowEvent* event) override;
-  void hideEvent(QHideEvent* event) override;
   bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:

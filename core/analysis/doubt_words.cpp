@@ -32,27 +32,21 @@ std::string figure_phrase(const DoubtedFigure& figure, const FigureInfo& info) {
   return words("the %1", label);
 }
 
-std::string measuring(const std::string& unknown) {
-  const std::string mass = words("the mass of %1", "");
-  return unknown.starts_with(mass) ? words("weighing %1", unknown.substr(mass.size()))
-                                   : words("measuring %1", unknown);
-}
-
 }  // namespace
 
-std::string say_worth(const std::string& unknown, const DoubtedFigure& figure, const Shift& shift,
+std::string say_worth(const std::string& measuring, const DoubtedFigure& figure, const Shift& shift,
                       const FigureInfo& info) {
   const std::string phrase = figure_phrase(figure, info);
   if (!shift.low || !shift.high) {
     const std::string where = !shift.low && !shift.high ? words("at either end")
                               : shift.low               ? words("at the upper end")
                                                         : words("at the lower end");
-    return words("%1 would tell whether %2 holds: %3 of its range there is none (%4)",
-                 measuring(unknown), phrase, where, shift.because);
+    return words("%1 would tell whether %2 holds: %3 of its range there is none (%4)", measuring,
+                 phrase, where, shift.because);
   }
   const double left = figure.uncertainty_si * std::sqrt(std::max(0.0, 1 - shift.share));
   const bool is_all = shift.share > kAllOfIt;
-  return words("%1 would take %2 of the ±%3 off %4", measuring(unknown),
+  return words("%1 would take %2 of the ±%3 off %4", measuring,
                is_all ? words("all") : say_change(figure.uncertainty_si - left, info),
                say_change(figure.uncertainty_si, info), phrase);
 }

@@ -65,7 +65,8 @@ std::vector<Doubts::Worth> worth_of(const Doubts& doubts, const std::vector<Foun
       if (shift->share <= most) continue;
       most = shift->share;
       worth.most_of = figure.id;
-      worth.text = say_worth(unknowns[u].phrase, figure, *shift, *analysis.figure(figure.id)->info);
+      worth.text =
+          say_worth(unknowns[u].measuring, figure, *shift, *analysis.figure(figure.id)->info);
     }
     if (most >= kNotableShare) all.push_back(std::move(worth));
   }

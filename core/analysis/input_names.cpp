@@ -107,10 +107,15 @@ std::string input_label(const std::string& id, std::string_view label) {
 std::string input_phrase(const std::string& id, std::string_view label) {
   if (id.starts_with("tilt.axis_at"))
     return words("the place%1 of the tilt axis", coordinate_of(id));
-  std::string part = part_of(id);
-  part = part.substr(0, part.find(" " + part_word("shape")));
+  const auto shape = id.find(".shape.");
+  const std::string part = part_of(shape == std::string::npos ? id : id.substr(0, shape + 1));
   const std::string what = words("the %1", in_sentence(label) + coordinate_of(id));
   return part.empty() ? what : words("%1 of the %2", what, part);
+}
+
+std::string measuring_phrase(const std::string& id, std::string_view label) {
+  return id.ends_with(".mass") ? words("weighing the %1", part_of(id))
+                               : words("measuring %1", input_phrase(id, label));
 }
 
 }  // namespace gazewright

@@ -28,5 +28,7 @@ std::string part_words(std::string_view steps);
 std::string input_label(const std::string& id, std::string_view label);
 /// The same within a sentence: "the ratio of the pan gearbox", "the centre x of the camera".
 std::string input_phrase(const std::string& id, std::string_view label);
+/// "weighing the camera", "measuring the ratio of the pan gearbox".
+std::string measuring_phrase(const std::string& id, std::string_view label);
 
 }  // namespace gazewright

@@ -72,7 +72,7 @@ std::vector<FoundUnknown> unknowns_of(const Rig& rig) {
                      ref->path,
                      allowed(*ref->info, value, value - spread),
                      allowed(*ref->info, value, value + spread),
-                     input_phrase(id, ref->info->label)});
+                     measuring_phrase(id, ref->info->label)});
   }
   return found;
 }

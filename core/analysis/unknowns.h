@@ -13,7 +13,7 @@ struct FoundUnknown {
   Unknown unknown;
   std::string at;            ///< path for find_quantity: "on_tilt[1].mass"
   double low = 0, high = 0;  ///< value ∓ spread, inside the field's allowed range, SI
-  std::string phrase;        ///< "the mass of the camera"
+  std::string measuring;     ///< "weighing the camera"
 };
 
 /// Every known input that a row of spreads.yaml describes and that states a spread, or whose source

@@ -34,7 +34,7 @@ bool is_english();
 std::string in_sentence(std::string_view label);
 
 /// Whether a text in the user's language begins as the English one does before its first hole:
-/// says("needs %1", because).
+/// begins_as("needs %1", because).
 bool begins_as(std::string_view english, std::string_view text);
 
 }  // namespace gazewright

@@ -1320,18 +1320,6 @@
         <translation>%1</translation>
     </message>
     <message>
-        <source>the mass of %1</source>
-        <translation>Masse, %1</translation>
-    </message>
-    <message>
-        <source>weighing %1</source>
-        <translation>„%1“ zu wiegen</translation>
-    </message>
-    <message>
-        <source>measuring %1</source>
-        <translation>„%1“ zu messen</translation>
-    </message>
-    <message>
         <source>at either end</source>
         <translation>an beiden Enden</translation>
     </message>
@@ -2634,6 +2622,14 @@
     <message>
         <source>%1 of the %2</source>
         <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>weighing the %1</source>
+        <translation>„%1“ zu wiegen</translation>
+    </message>
+    <message>
+        <source>measuring %1</source>
+        <translation>„%1“ zu messen</translation>
     </message>
     <message>
         <source> xx</source>
@@ -10576,10 +10572,6 @@ name: </translation>
         <translation>Befunde</translation>
     </message>
     <message>
-        <source>Actions</source>
-        <translation>Actions</translation>
-    </message>
-    <message>
         <source>&amp;New</source>
         <translation>&amp;Neu</translation>
     </message>
@@ -11116,14 +11108,6 @@ name: </translation>
         <translation>Welle</translation>
     </message>
     <message>
-        <source>CardGroups</source>
-        <translation>CardGroups</translation>
-    </message>
-    <message>
-        <source>CardLists</source>
-        <translation>CardLists</translation>
-    </message>
-    <message>
         <source>Add a keep-out</source>
         <translation>Sperrbereich hinzufügen</translation>
     </message>
@@ -11226,10 +11210,6 @@ name: </translation>
     <message>
         <source>%1: present</source>
         <translation>%1: vorhanden</translation>
-    </message>
-    <message>
-        <source>DataFolder</source>
-        <translation>DataFolder</translation>
     </message>
     <message>
         <source>There is no home folder for it; set XDG_DATA_HOME to a folder of yours</source>
@@ -11384,10 +11364,6 @@ name: </translation>
         <translation>Bewegung anhalten</translation>
     </message>
     <message>
-        <source>DriveLine</source>
-        <translation>DriveLine</translation>
-    </message>
-    <message>
         <source>shared with pan</source>
         <translation>gemeinsam mit Pan</translation>
     </message>
@@ -11462,10 +11438,6 @@ name: </translation>
     <message>
         <source>gap unknown</source>
         <translation>Spiel unbekannt</translation>
-    </message>
-    <message>
-        <source>Explain</source>
-        <translation>Erklären</translation>
     </message>
     <message>
         <source>%1, its place and shape</source>
@@ -11822,10 +11794,6 @@ name: </translation>
     <message>
         <source>Press a row to try it; undo takes it back.</source>
         <translation>Eine Zeile anklicken, um sie auszuprobieren; Rückgängig nimmt sie zurück.</translation>
-    </message>
-    <message>
-        <source>Guide</source>
-        <translation>Anleitung</translation>
     </message>
     <message>
         <source>State the task</source>
@@ -12292,10 +12260,6 @@ name: </translation>
         <translation>Diese Meldung ausblenden</translation>
     </message>
     <message>
-        <source>Missing</source>
-        <translation>Fehlend</translation>
-    </message>
-    <message>
         <source>? missing: without it one figure is unknown: %1.</source>
         <translation>? fehlt: ohne das ist ein Kennwert unbekannt: %1.</translation>
     </message>
@@ -12326,10 +12290,6 @@ name: </translation>
     <message numerus="yes">
         <source>? Inputs are missing: %1. Most depends on %2: without it %n figures are unknown.</source>
         <translation><numerusform>? Es fehlen Eingaben: %1. Das meiste hängt ab von: %2; ohne das ist %n Kennwert unbekannt.</numerusform><numerusform>? Es fehlen Eingaben: %1. Das meiste hängt ab von: %2; ohne das sind %n Kennwerte unbekannt.</numerusform></translation>
-    </message>
-    <message>
-        <source>Parts</source>
-        <translation>Teile</translation>
     </message>
     <message>
         <source>bearings</source>
@@ -12740,10 +12700,6 @@ name: </translation>
         <translation>Fehlt noch.</translation>
     </message>
     <message>
-        <source>QuantityText</source>
-        <translation>QuantityText</translation>
-    </message>
-    <message>
         <source>more than %1, up to %2</source>
         <translation>mehr als %1, bis %2</translation>
     </message>
@@ -13134,10 +13090,6 @@ name: </translation>
     <message>
         <source>It is back on the shelf as it was.</source>
         <translation>Es ist unverändert zurück im Regal.</translation>
-    </message>
-    <message>
-        <source>Shortcuts</source>
-        <translation>Tastenkürzel</translation>
     </message>
     <message>
         <source>Everywhere</source>

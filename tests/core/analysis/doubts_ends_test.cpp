@@ -128,15 +128,15 @@ TEST(DoubtWords, SayWhatMeasuringWouldTakeOff) {
                         .inputs = {}};
   const DoubtedFigure figure{"tilt.step.settle_time", 0.1, 0.012, true, {}};
   Shift shift{0, 0.09, 0.11, "", 0.64};  // 12 ms·(1 − √0.36) = 4.8 ms
-  EXPECT_EQ(say_worth("the mass of the camera", figure, shift, info),
+  EXPECT_EQ(say_worth("weighing the camera", figure, shift, info),
             "weighing the camera would take 4.8 ms of the ±12 ms off tilt's settle time");
   shift.share = 1;
-  EXPECT_EQ(say_worth("the rotor inertia of the pan motor", figure, shift, info),
+  EXPECT_EQ(say_worth("measuring the rotor inertia of the pan motor", figure, shift, info),
             "measuring the rotor inertia of the pan motor would take all of the ±12 ms off tilt's "
             "settle time");
   shift.high.reset();
   shift.because = "never settles";
-  EXPECT_EQ(say_worth("the mass of the camera", figure, shift, info),
+  EXPECT_EQ(say_worth("weighing the camera", figure, shift, info),
             "weighing the camera would tell whether tilt's settle time holds: at the upper end of "
             "its range there is none (never settles)");
 }

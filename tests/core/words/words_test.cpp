@@ -10,6 +10,7 @@
 #include "core/analysis/compare.h"
 #include "core/analysis/doubts.h"
 #include "core/analysis/explain.h"
+#include "core/analysis/input_names.h"
 #include "core/files/rig_file.h"
 
 namespace gazewright {
@@ -69,6 +70,16 @@ TEST_F(Words, ALabelKeepsItsCapitalInOtherLanguages) {
   EXPECT_EQ(in_sentence(""), "");
   use_translation([](std::string_view) { return std::string("Trägheitsmoment"); });
   EXPECT_EQ(in_sentence("Rotor inertia"), "Trägheitsmoment");
+}
+
+TEST_F(Words, WhatMeasuringIsCalledComesFromThePathAndNotFromTheWords) {
+  EXPECT_EQ(measuring_phrase("on_tilt[camera].mass", "Mass"), "weighing the camera");
+  EXPECT_EQ(measuring_phrase("on_tilt[ball].shape.shell.wall", "Wall"),
+            "measuring the wall of the ball");
+  EXPECT_EQ(measuring_phrase("pan.motor.rotor_inertia", "Rotor inertia"),
+            "measuring the rotor inertia of the pan motor");
+  use_translation(strange);
+  EXPECT_EQ(measuring_phrase("on_tilt[camera].mass", "Mass"), "«weighing the camera»");
 }
 
 struct Told {
