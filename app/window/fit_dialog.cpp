@@ -16,6 +16,7 @@
 
 #include "app/plots/format.h"
 #include "app/plots/text.h"
+#include "app/window/clean_registers.h"
 #include "app/window/widgets.h"
 #include "core/analysis/say.h"
 
@@ -174,6 +175,7 @@ void FitDialog::start(const Rig& rig, const std::shared_ptr<const Shelf>& shelf)
   job_->thread =
       std::jthread([job, rig, shelf, options = FitOptions{.drives = drives_->isChecked()}](
                        const std::stop_token& token) {
+        clean_registers();
         const auto told = [job](std::size_t done, std::size_t all) {
           job->done = done;
           job->all = all;

@@ -4,6 +4,7 @@
 #include <QLocale>
 #include <QTranslator>
 
+#include "app/window/clean_registers.h"
 #include "core/analysis/say.h"
 #include "core/words/words.h"
 
@@ -24,7 +25,10 @@ class Translation : public QTranslator {
 };
 
 std::string translated(std::string_view english) {
-  return QCoreApplication::translate(kContext, std::string(english).c_str()).toStdString();
+  std::string text =
+      QCoreApplication::translate(kContext, std::string(english).c_str()).toStdString();
+  clean_registers();  // core goes on in the middle of its work
+  return text;
 }
 
 }  // namespace

@@ -9,6 +9,8 @@
 #include <stop_token>
 #include <utility>
 
+#include "app/window/clean_registers.h"
+
 namespace gazewright {
 
 /// Work off the GUI thread: one job runs, one waits, the newest request wins. Results come back in
@@ -58,6 +60,7 @@ class NewestWins {
     dropped_ = false;
     watcher_.setFuture(
         QtConcurrent::run(&pool_, [work = work_, request = running_, token = stop_.get_token()] {
+          clean_registers();
           return work(*request, token);
         }));
   }

@@ -1,7 +1,12 @@
 #include <gtest/gtest.h>
 
+#ifdef __x86_64__
+#include <cpuid.h>
+#endif
+
 #include <QSignalSpy>
 #include <atomic>
+#include <optional>
 #include <thread>
 
 #include "app/plots/dial_view.h"
@@ -56,6 +61,37 @@ TEST(NewestWins, ADroppedResultNeverArrives) {
   ASSERT_TRUE(QTest::qWaitFor([&] { return job.isIdle(); }, testing::kPatience_ms));
   EXPECT_EQ(results, 1);
 }
+
+#ifdef __x86_64__
+/// Whether the upper halves of the AVX registers are in use: bit 2 of XINUSE (Intel's manual,
+/// volume 1, 13.6).
+bool are_wide_registers_in_use() {
+  unsigned low = 0, high = 0;
+  asm volatile("xgetbv" : "=a"(low), "=d"(high) : "c"(1));
+  return (low & 4U) != 0;
+}
+
+/// Whether the processor tells: leaf 13, part 1, bit 2 of CPUID.
+bool can_tell_registers_in_use() {
+  unsigned a = 0, b = 0, c = 0, d = 0;
+  return __builtin_cpu_supports("avx") && __get_cpuid_count(13, 1, &a, &b, &c, &d) != 0 &&
+         (a & 4U) != 0;
+}
+
+TEST(NewestWins, WorkBeginsWithTheWideRegistersFree) {
+  if (!can_tell_registers_in_use()) return;  // nothing to look at, and nothing to wait for
+  std::optional<bool> in_use;
+  QThreadPool pool;
+  NewestWins<int, bool> job(
+      pool, [](int, const std::stop_token&) { return are_wide_registers_in_use(); },
+      [&](int, bool result, bool) { in_use = result; });
+  asm volatile("vcmpps $15, %%ymm0, %%ymm0, %%ymm0" : : : "xmm0");
+  ASSERT_TRUE(are_wide_registers_in_use());
+  job.request(1);
+  ASSERT_TRUE(QTest::qWaitFor([&] { return in_use.has_value(); }, testing::kPatience_ms));
+  EXPECT_FALSE(*in_use);
+}
+#endif
 
 TEST(NewestWins, TheDestructorStopsAndJoins) {
   std::atomic<bool> ended = false;
