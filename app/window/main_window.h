@@ -173,6 +173,9 @@ class MainWindow : public QMainWindow {
   void tellOpened(const QString& file, const std::vector<Diagnostic>& diagnostics, bool opened);
   void writeWaitingSheet();
   void updateTitle();
+  // main_window_drop.cpp: what becomes of a dropped file
+  void takePath(const QString& file);
+  void takePart(const QString& file);
   // main_window_safety.cpp: journal, locks, changes on disk
   void buildSafety();
   // main_window_menus.cpp: what the actions do

@@ -3,7 +3,6 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMessageBox>
-#include <QMimeData>
 #include <QPushButton>
 #include <algorithm>
 #include <utility>
@@ -15,12 +14,11 @@
 #include "app/window/guide_strip.h"
 #include "app/window/main_window.h"
 #include "app/window/message_bar.h"
-#include "app/window/path_import.h"
 #include "app/window/places.h"
 #include "app/window/safe_work.h"
 #include "app/window/variants_desk.h"
 
-/// Open, save, drop and close.
+/// Open, save and close.
 namespace gazewright {
 namespace {
 
@@ -215,30 +213,6 @@ void MainWindow::updateTitle() {
   setWindowTitle((title.isEmpty() ? QString() : title + QStringLiteral(" – ")) + name +
                  QStringLiteral("[*] – Gazewright"));
   setWindowModified(document_.isModified());
-}
-
-void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
-  if (event->mimeData()->hasUrls()) event->acceptProposedAction();
-}
-
-void MainWindow::dropEvent(QDropEvent* event) {
-  const QList<QUrl> urls = event->mimeData()->urls();
-  const QString file = urls.isEmpty() ? QString() : urls.front().toLocalFile();
-  const auto ends = [&](const char* ending) {
-    return file.endsWith(QLatin1String(ending), Qt::CaseInsensitive);
-  };
-  if (ends(".csv")) {
-    const QString problem = import_path(document_, file);
-    if (problem.isEmpty()) return select(QStringLiteral("tracking"));
-    return messages_->showFault(tr("No path taken. %1").arg(problem));
-  }
-  if (!ends(".yaml") && !ends(".yml")) {
-    messages_->showFault(tr("%1 is not a rig file. Drop a rig, which ends in .rig.yaml, or a "
-                            "target's path, which ends in .csv.")
-                             .arg(urls.isEmpty() ? tr("That") : urls.front().fileName()));
-    return;
-  }
-  if (mayLeaveRig()) openFile(file);
 }
 
 }  // namespace gazewright

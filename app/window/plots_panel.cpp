@@ -9,6 +9,8 @@
 #include <cmath>
 #include <limits>
 
+#include "app/plots/charts.h"
+#include "app/window/log_dialog.h"
 #include "app/window/plot_menu.h"
 #include "app/window/widgets.h"
 
@@ -196,6 +198,12 @@ void PlotsPanel::setTheme(const Theme& theme) {
 
 void PlotsPanel::setCursor(double time_s) {
   for (const Cell& cell : cells_) cell.plot->setCursor(time_s);
+}
+
+void PlotsPanel::compareLog(const QString& file) {
+  auto* dialog = new LogDialog(step_chart(input_), theme_, this);
+  dialog->show();
+  dialog->openLog(file);
 }
 
 PlotView* PlotsPanel::plot(PlotKind kind) const {

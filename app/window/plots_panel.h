@@ -34,7 +34,8 @@ class PlotsPanel : public QWidget {
   void setInput(const PlotInput& input);
   void setTheme(const Theme& theme);
   void setCursor(double time_s);
-  PlotView* plot(PlotKind kind) const;  ///< null where it is not shown
+  void compareLog(const QString& file);  ///< lays a measured move over the step, in a window
+  PlotView* plot(PlotKind kind) const;   ///< null where it is not shown
   /// The plot that the menu is of: the one that had the focus last, else the first.
   PlotView* current() const;
   PlotMenu* menu() const { return menu_; }

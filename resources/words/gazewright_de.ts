@@ -12024,6 +12024,22 @@ name: </translation>
         <translation>Gegengewicht hinzufügen</translation>
     </message>
     <message>
+        <source>%1 is nothing that the window takes. Drop a rig or a part of the shelf, which end in .yaml, a target's path with time, pan and tilt, or a measured move with time and angle, which end in .csv.</source>
+        <translation>%1 nimmt das Fenster nicht an. Ablegen lassen sich ein Rig oder ein Teil des Regals (enden auf .yaml), die Bahn eines Ziels mit Zeit, Pan und Tilt oder eine gemessene Bewegung mit Zeit und Winkel (enden auf .csv).</translation>
+    </message>
+    <message>
+        <source>That</source>
+        <translation>Das</translation>
+    </message>
+    <message>
+        <source>No path taken. %1</source>
+        <translation>Keine Bahn übernommen. %1</translation>
+    </message>
+    <message>
+        <source>%1 did not get on the shelf. What to mend:</source>
+        <translation>%1 kam nicht ins Regal. Was zu beheben ist:</translation>
+    </message>
+    <message>
         <source>Rig files (*.rig.yaml);;All files (*)</source>
         <translation>Rig-Dateien (*.rig.yaml);;Alle Dateien (*)</translation>
     </message>
@@ -12094,18 +12110,6 @@ name: </translation>
     <message>
         <source>not saved yet</source>
         <translation>noch nicht gespeichert</translation>
-    </message>
-    <message>
-        <source>No path taken. %1</source>
-        <translation>Keine Bahn übernommen. %1</translation>
-    </message>
-    <message>
-        <source>%1 is not a rig file. Drop a rig, which ends in .rig.yaml, or a target's path, which ends in .csv.</source>
-        <translation>%1 ist keine Rig-Datei. Ein Rig (endet auf .rig.yaml) oder die Bahn eines Ziels (endet auf .csv) hier ablegen.</translation>
-    </message>
-    <message>
-        <source>That</source>
-        <translation>Das</translation>
     </message>
     <message>
         <source>Nothing to draw yet</source>

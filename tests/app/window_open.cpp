@@ -2,7 +2,9 @@
 
 #include "app/window/drive_line.h"
 #include "app/window/findings_view.h"
+#include "app/window/log_dialog.h"
 #include "app/window/message_bar.h"
+#include "app/window/plots_panel.h"
 #include "app/window/tile.h"
 #include "tests/app/window_support.h"
 
@@ -75,7 +77,30 @@ TEST(WindowOpen, RefusesToDropAnythingElseAndSaysWhy) {
   OwlWindow owl;
   drop(owl.window, owl.path("picture.png"));
   EXPECT_EQ(owl.rig().title, "Tide-pool owl");
-  EXPECT_TRUE(owl.window.messages().text().contains("not a rig file"));
+  EXPECT_TRUE(owl.window.messages().text().contains("picture.png is nothing that"));
+}
+
+TEST(WindowOpen, ADroppedLogLiesOverTheStep) {
+  OwlWindow owl;
+  ASSERT_TRUE(owl.settle());
+  owl.write("move.csv", "t / s,angle / deg\n0,0\n0.1,20\n0.2,40\n");
+  drop(owl.window, owl.path("move.csv"));
+  const auto* dialog = owl.window.findChild<LogDialog*>();
+  ASSERT_NE(dialog, nullptr);
+  EXPECT_TRUE(QTest::qWaitFor([&] { return dialog->words().contains("points compared"); },
+                              testing::kPatience_ms))
+      << dialog->words().toStdString();
+  EXPECT_TRUE(owl.rig().tracking.path.empty());
+}
+
+TEST(WindowOpen, ATableWithMoreColumnsIsALogWhereItLandsOnThePlots) {
+  OwlWindow owl;
+  ASSERT_TRUE(owl.settle());
+  owl.write("move.csv", "0,0,1.5\n0.1,20,2.5\n0.2,40,0.5\n");
+  drop(owl.window, owl.path("move.csv"),
+       owl.window.plots().mapTo(&owl.window, owl.window.plots().rect().center()));
+  EXPECT_NE(owl.window.findChild<LogDialog*>(), nullptr);
+  EXPECT_TRUE(owl.rig().tracking.path.empty());
 }
 
 TEST(WindowOpen, ANewRigSaysWhatIsMissingInsteadOfShowingZeros) {

@@ -138,13 +138,13 @@ inline void answer_box(const QString& text) {
   });
 }
 
-/// Drops a file on the window.
-inline void drop(MainWindow& window, const QString& file) {
+/// Drops a file on the window, at a place of it.
+inline void drop(MainWindow& window, const QString& file, QPoint at = {10, 10}) {
   QMimeData data;
   data.setUrls({QUrl::fromLocalFile(file)});
-  QDragEnterEvent enter(QPoint(10, 10), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+  QDragEnterEvent enter(at, Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
   QCoreApplication::sendEvent(&window, &enter);
-  QDropEvent event(QPointF(10, 10), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+  QDropEvent event(at, Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
   QCoreApplication::sendEvent(&window, &event);
 }
 
