@@ -85,6 +85,7 @@ void StackedPlot::setSecondCursor(double time_s) {
 void StackedPlot::applyOptions() {
   above_->setOptions(options());
   below_->setOptions(options());
+  setAccessibleDescription(summary());
 }
 
 void StackedPlot::wholeView() {
