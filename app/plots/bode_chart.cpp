@@ -149,8 +149,32 @@ Chart empty_half(bool phases) {
   return chart;
 }
 
+/// Grey where the model of all shown axes has ended; before it in its own colour, where that of one
+/// axis has.
+void add_model_ends(Chart& chart, const PlotInput& input) {
+  double least = kInfinity, most = 0;
+  Axis first = Axis::pan;
+  for (const Axis axis : kAxes) {
+    const auto end_Hz = input.now->value(figure_id(axis, "loop.model_end"));
+    if (!shows(input, axis) || response_of(*input.now, axis).w_radps.empty() || !end_Hz) continue;
+    if (*end_Hz < least) first = axis;
+    least = std::min(least, *end_Hz);
+    most = std::max(most, *end_Hz);
+    chart.readings << Plots::tr("%1: the model holds up to %2")
+                          .arg(axis_word(axis), format_value(*end_Hz, "Hz", "Hz"));
+  }
+  const auto add = [&](Range range, std::optional<Axis> axis) {
+    range.hi = std::min(range.hi, chart.x.hi);
+    if (range.lo >= range.hi) return;
+    chart.bands.append(
+        {.upright = true, .range = range, .axis = axis, .label = Plots::tr("beyond the model")});
+  };
+  add({least, most}, first);
+  add({most, chart.x.hi}, {});
+}
+
 /// All frequencies, and some beyond half the control rate, in grey: there is no loop there.
-void set_ranges(Chart& chart, bool phases) {
+void set_ranges(Chart& chart, const PlotInput& input, bool phases) {
   double least = kInfinity, most = 0;
   for (const Series& series : chart.series) {
     least = std::min(least, series.x.front());
@@ -161,6 +185,7 @@ void set_ranges(Chart& chart, bool phases) {
                       .range = {most, chart.x.hi},
                       .axis = {},
                       .label = Plots::tr("beyond half the control rate")});
+  add_model_ends(chart, input);
   const Range y = y_range(chart, chart.x);
   if (phases) {
     const double lo = std::max(-720.0, std::floor(y.lo / kPhaseStep_deg) * kPhaseStep_deg);
@@ -217,7 +242,7 @@ Chart bode_chart(const PlotInput& input, bool phases) {
     chart.message = chart.notes.join('\n');
     return chart;
   }
-  set_ranges(chart, phases);
+  set_ranges(chart, input, phases);
   chart.marks.append({.kind = Mark::Kind::level,
                       .axis = {},
                       .y = phases ? -180.0 : 0.0,

@@ -237,14 +237,14 @@ void MarksItem::drawLimit(QCPPainter* painter, const Mark& mark) const {
 
 void MarksItem::drawBandLabels(QCPPainter* painter) {
   const QRectF inside = area();
-  bool named = false;
+  QStringList named;
   for (const Band& band : chart_.bands) {
     if (band.upright) {
-      if (named) continue;  // one explanation serves both axes
+      if (named.contains(band.label)) continue;  // one explanation serves both axes
       const double x = (pixel(band.range.lo, 0).x() + pixel(band.range.hi, 0).x()) / 2;
       drawLabel(painter, {x, inside.bottom() - 12}, Qt::AlignHCenter | Qt::AlignBottom, band.label,
                 style_.theme.quiet);
-      named = true;
+      named << band.label;
       continue;
     }
     const double y = pixel(0, band.range.hi).y();

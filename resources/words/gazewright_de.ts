@@ -3040,6 +3040,18 @@
         <translation>größtes |Winkel/Vorgabe|</translation>
     </message>
     <message>
+        <source>Model of the loops holds up to</source>
+        <translation>Modell der Regelkreise gilt bis</translation>
+    </message>
+    <message>
+        <source>the least of the current loop's bandwidth and, where the arm is described, its mode</source>
+        <translation>das Kleinste aus der Bandbreite des Stromreglers und, wo der Arm beschrieben ist, dessen Eigenfrequenz</translation>
+    </message>
+    <message>
+        <source>what the model leaves out; handbook: loops</source>
+        <translation>was das Modell weglässt; Handbuch: loops</translation>
+    </message>
+    <message>
         <source>Swing in the gap</source>
         <translation>Pendeln im Spiel</translation>
     </message>
@@ -8590,6 +8602,14 @@ name: </translation>
     <message>
         <source>Phase</source>
         <translation>Phase</translation>
+    </message>
+    <message>
+        <source>%1: the model holds up to %2</source>
+        <translation>%1: das Modell gilt bis %2</translation>
+    </message>
+    <message>
+        <source>beyond the model</source>
+        <translation>jenseits des Modells</translation>
     </message>
     <message>
         <source>beyond half the control rate</source>

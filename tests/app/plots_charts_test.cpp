@@ -320,13 +320,38 @@ TEST(BodeChart, MarksCrossoversMarginsResonancesAndTheEndOfTheControlRate) {
       has(Mark::Kind::upright, shown().analysis.value("pan.loop.resonance").value() / (2 * M_PI)));
   EXPECT_TRUE(
       has(Mark::Kind::point, shown().analysis.response[0].speed_gain_margin_at_radps / (2 * M_PI)));
-  ASSERT_EQ(gain.bands.size(), 1);
+  ASSERT_EQ(gain.bands.size(), 2);
   EXPECT_NEAR(gain.bands[0].range.lo, 4000, 1e-6);
+  EXPECT_EQ(gain.bands[1].range.lo, 1000) << "the current loops' bandwidth";
+  EXPECT_EQ(gain.bands[1].axis, std::nullopt);
+  EXPECT_EQ(gain.bands[1].label, "beyond the model");
+  EXPECT_EQ(phase_chart(shown().input).bands.size(), 2);
   const QString readings = gain.readings.join('|');
   EXPECT_TRUE(readings.contains("of delay left")) << readings.toStdString();
   const auto resonance = shown().analysis.value("pan.loop.resonance");
   EXPECT_TRUE(readings.contains("Pan resonance at " + format_value(resonance, "rad/s", "Hz")))
       << readings.toStdString();
+}
+
+TEST(BodeChart, GreysWhatLiesBeyondTheModelOfOneAxisAndOfBoth) {
+  Rig rig = shown().rig;
+  rig.tilt.drive.current_bandwidth_Hz = si_quantity(600.0);
+  const Analysis analysis = analyse(rig, {.remedies = false});
+  PlotInput input = shown().input;
+  input.rig = &rig;
+  input.now = &analysis;
+  const Chart both = gain_chart(input);
+  ASSERT_EQ(both.bands.size(), 3);
+  EXPECT_EQ(both.bands[1].range, (Range{600, 1000}));
+  EXPECT_EQ(both.bands[1].axis, Axis::tilt);
+  EXPECT_EQ(both.bands[2].range, (Range{1000, both.x.hi}));
+  EXPECT_TRUE(
+      summary_of(both).contains("Tilt: the model holds up to " + format_value(600, "Hz", "Hz")));
+  input.only = Axis::tilt;
+  const Chart tilt = gain_chart(input);
+  ASSERT_EQ(tilt.bands.size(), 2);
+  EXPECT_EQ(tilt.bands[1].range.lo, 600);
+  EXPECT_EQ(tilt.bands[1].axis, std::nullopt);
 }
 
 TEST(BodeChart, IsInRadiansASecondOnDemand) {
