@@ -52,6 +52,13 @@ QVector<Series> differences(const Chart& chart, Line variant) {
   return all;
 }
 
+/// Notes say why a line is not there; where both axes have theirs they speak of something else.
+bool has_both(const Chart& chart) {
+  return std::ranges::all_of(kAxes, [&](Axis axis) {
+    return std::ranges::any_of(chart.series, [&](const Series& s) { return s.axis == axis; });
+  });
+}
+
 void set_legend(Chart& chart) {
   chart.legend.clear();
   for (const Series& series : chart.series) {
@@ -129,6 +136,7 @@ Chart difference_of(const Chart& chart, const QString& name) {
                        .axis = {},
                        .y = 0,
                        .text = Plots::tr("as “%1”").arg(chart_parts::short_name(name))});
+  if (has_both(result)) result.notes.clear();
   set_legend(result);
   set_view(result);
   say(result);
