@@ -10,6 +10,7 @@
 #include <limits>
 
 #include "app/window/plot_menu.h"
+#include "app/window/title_combo.h"
 #include "app/window/widgets.h"
 
 namespace gazewright {
@@ -78,7 +79,7 @@ void PlotsPanel::removePlot() {
 }
 
 PlotsPanel::Cell PlotsPanel::makeCell(PlotKind kind) {
-  Cell cell{cardFrame(), calmCombo({}),
+  Cell cell{cardFrame(), new TitleCombo,
             textButton(QStringLiteral("☰"), tr("Copy, save, zoom and cursors of this plot")),
             textButton(QStringLiteral("×"), tr("Close this plot")), make_plot(kind).release()};
   for (PlotKind entry : plot_kinds()) {
@@ -86,9 +87,8 @@ PlotsPanel::Cell PlotsPanel::makeCell(PlotKind kind) {
   }
   const auto at = std::ranges::find(plot_kinds(), kind) - plot_kinds().begin();
   cell.choice->setCurrentIndex(static_cast<int>(at));
-  cell.choice->setAccessibleName(tr("Which plot"));
-  cell.choice->setSizeAdjustPolicy(QComboBox::AdjustToContents);
-  setKind(cell.choice, "title");
+  cell.choice->setAccessibleName(tr("Which plot: %1").arg(plot_title(kind)));
+  cell.choice->setToolTip(plot_title(kind));
   setKind(cell.remove, "bare");
   setKind(cell.menu, "bare");
   cell.menu->setObjectName(QStringLiteral("plot.menu"));
