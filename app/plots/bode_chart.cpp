@@ -75,14 +75,15 @@ constexpr Margin kMargins[]{
      "loop.position_delay_margin", QT_TRANSLATE_NOOP("Plots", "position")}};
 
 void add_upright(Chart& chart, Axis axis, const std::optional<double>& w_radps, const QString& text,
-                 const QString& text_in_radps = {}) {
+                 const QString& text_in_radps = {}, bool minor = false) {
   if (!w_radps) return;
   chart.marks.append({.kind = Mark::Kind::upright,
                       .axis = axis,
                       .x = *w_radps * kHzPerRadps,
                       .y = std::nan(""),
                       .text = text,
-                      .text_in_radps = text_in_radps});
+                      .text_in_radps = text_in_radps,
+                      .minor = minor});
 }
 
 void mark_crossovers(Chart& chart, const Analysis& analysis, Axis axis, bool phases) {
@@ -121,7 +122,8 @@ void mark_gain_margins(Chart& chart, const Analysis& analysis, Axis axis) {
                         .axis = axis,
                         .x = w_radps * kHzPerRadps,
                         .y = -dB,
-                        .text = Plots::tr("%1 dB left").arg(number_text(dB))});
+                        .text = Plots::tr("%1 dB left").arg(number_text(dB)),
+                        .minor = true});
   };
   mark(response.speed_gain_margin_at_radps, "loop.gain_margin");
   mark(response.position_gain_margin_at_radps, "loop.position_gain_margin");
@@ -131,7 +133,7 @@ void mark_resonances(Chart& chart, const Analysis& analysis, Axis axis) {
   const auto mark = [&](const char* figure, const QString& word) {
     const auto at = analysis.value(figure_id(axis, figure));
     if (!at) return;
-    add_upright(chart, axis, at, word);
+    add_upright(chart, axis, at, word, {}, true);
     chart.readings
         << Plots::tr("%1 %2 at %3").arg(axis_word(axis), word, format_value(*at, "rad/s", "Hz"));
   };
@@ -185,6 +187,8 @@ void set_ranges(Chart& chart, const PlotInput& input, bool phases) {
                       .range = {most, chart.x.hi},
                       .axis = {},
                       .label = Plots::tr("beyond half the control rate")});
+  chart.readings << Plots::tr("there is no loop beyond half the control rate, %1")
+                        .arg(format_value(most, "Hz", "Hz"));
   add_model_ends(chart, input);
   const Range y = y_range(chart, chart.x);
   if (phases) {

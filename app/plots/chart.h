@@ -78,6 +78,7 @@ struct Mark {
   double x_end = 0;  ///< of a bracket
   QString text;
   QString text_in_radps{};  ///< instead of text over rad/s
+  bool minor = false;       ///< without its text in a small plot; the readings have it
 };
 
 struct LegendEntry {

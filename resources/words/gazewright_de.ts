@@ -8616,6 +8616,10 @@ name: </translation>
         <translation>über dem halben Regeltakt</translation>
     </message>
     <message>
+        <source>there is no loop beyond half the control rate, %1</source>
+        <translation>über dem halben Regeltakt, %1, gibt es keinen Regelkreis</translation>
+    </message>
+    <message>
         <source>speed loop</source>
         <translation>Drehzahlregelung</translation>
     </message>
@@ -12720,8 +12724,8 @@ name: </translation>
         <translation>Dieses Diagramm schließen</translation>
     </message>
     <message>
-        <source>Which plot</source>
-        <translation>Welches Diagramm</translation>
+        <source>Which plot: %1</source>
+        <translation>Welches Diagramm: %1</translation>
     </message>
     <message>
         <source>Menu of %1</source>
