@@ -75,14 +75,15 @@ constexpr Margin kMargins[]{
      "loop.position_delay_margin", QT_TRANSLATE_NOOP("Plots", "position")}};
 
 void add_upright(Chart& chart, Axis axis, const std::optional<double>& w_radps, const QString& text,
-                 const QString& text_in_radps = {}) {
+                 const QString& text_in_radps = {}, bool minor = false) {
   if (!w_radps) return;
   chart.marks.append({.kind = Mark::Kind::upright,
                       .axis = axis,
                       .x = *w_radps * kHzPerRadps,
                       .y = std::nan(""),
                       .text = text,
-                      .text_in_radps = text_in_radps});
+                      .text_in_radps = text_in_radps,
+                      .minor = minor});
 }
 
 void mark_crossovers(Chart& chart, const Analysis& analysis, Axis axis, bool phases) {
@@ -121,7 +122,8 @@ void mark_gain_margins(Chart& chart, const Analysis& analysis, Axis axis) {
                         .axis = axis,
                         .x = w_radps * kHzPerRadps,
                         .y = -dB,
-                        .text = Plots::tr("%1 dB left").arg(number_text(dB))});
+                        .text = Plots::tr("%1 dB left").arg(number_text(dB)),
+                        .minor = true});
   };
   mark(response.speed_gain_margin_at_radps, "loop.gain_margin");
   mark(response.position_gain_margin_at_radps, "loop.position_gain_margin");
@@ -131,7 +133,7 @@ void mark_resonances(Chart& chart, const Analysis& analysis, Axis axis) {
   const auto mark = [&](const char* figure, const QString& word) {
     const auto at = analysis.value(figure_id(axis, figure));
     if (!at) return;
-    add_upright(chart, axis, at, word);
+    add_upright(chart, axis, at, word, {}, true);
     chart.readings
         << Plots::tr("%1 %2 at %3").arg(axis_word(axis), word, format_value(*at, "rad/s", "Hz"));
   };
@@ -149,8 +151,32 @@ Chart empty_half(bool phases) {
   return chart;
 }
 
+/// Grey where the model of all shown axes has ended; before it in its own colour, where that of one
+/// axis has.
+void add_model_ends(Chart& chart, const PlotInput& input) {
+  double least = kInfinity, most = 0;
+  Axis first = Axis::pan;
+  for (const Axis axis : kAxes) {
+    const auto end_Hz = input.now->value(figure_id(axis, "loop.model_end"));
+    if (!shows(input, axis) || response_of(*input.now, axis).w_radps.empty() || !end_Hz) continue;
+    if (*end_Hz < least) first = axis;
+    least = std::min(least, *end_Hz);
+    most = std::max(most, *end_Hz);
+    chart.readings << Plots::tr("%1: the model holds up to %2")
+                          .arg(axis_word(axis), format_value(*end_Hz, "Hz", "Hz"));
+  }
+  const auto add = [&](Range range, std::optional<Axis> axis) {
+    range.hi = std::min(range.hi, chart.x.hi);
+    if (range.lo >= range.hi) return;
+    chart.bands.append(
+        {.upright = true, .range = range, .axis = axis, .label = Plots::tr("beyond the model")});
+  };
+  add({least, most}, first);
+  add({most, chart.x.hi}, {});
+}
+
 /// All frequencies, and some beyond half the control rate, in grey: there is no loop there.
-void set_ranges(Chart& chart, bool phases) {
+void set_ranges(Chart& chart, const PlotInput& input, bool phases) {
   double least = kInfinity, most = 0;
   for (const Series& series : chart.series) {
     least = std::min(least, series.x.front());
@@ -161,6 +187,9 @@ void set_ranges(Chart& chart, bool phases) {
                       .range = {most, chart.x.hi},
                       .axis = {},
                       .label = Plots::tr("beyond half the control rate")});
+  chart.readings << Plots::tr("there is no loop beyond half the control rate, %1")
+                        .arg(format_value(most, "Hz", "Hz"));
+  add_model_ends(chart, input);
   const Range y = y_range(chart, chart.x);
   if (phases) {
     const double lo = std::max(-720.0, std::floor(y.lo / kPhaseStep_deg) * kPhaseStep_deg);
@@ -217,7 +246,7 @@ Chart bode_chart(const PlotInput& input, bool phases) {
     chart.message = chart.notes.join('\n');
     return chart;
   }
-  set_ranges(chart, phases);
+  set_ranges(chart, input, phases);
   chart.marks.append({.kind = Mark::Kind::level,
                       .axis = {},
                       .y = phases ? -180.0 : 0.0,

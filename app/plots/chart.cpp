@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "app/plots/csv.h"
+#include "app/plots/difference.h"
 #include "app/plots/text.h"
 
 namespace gazewright {
@@ -54,7 +55,7 @@ QString csv_of(const Chart& chart) {
       columns.push_back(&series.x);
       shared_x = &series.x;
     }
-    header << quoted(axis_title(series.name, chart.y_unit));
+    header << quoted(axis_title(said_name(chart, series.name), chart.y_unit));
     columns.push_back(&series.y);
   }
   for (const Ribbon& ribbon : chart.ribbons) {

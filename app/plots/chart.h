@@ -78,6 +78,7 @@ struct Mark {
   double x_end = 0;  ///< of a bracket
   QString text;
   QString text_in_radps{};  ///< instead of text over rad/s
+  bool minor = false;       ///< without its text in a small plot; the readings have it
 };
 
 struct LegendEntry {
@@ -88,11 +89,18 @@ struct LegendEntry {
   QString brief{};      ///< the text where there is no room; empty: the entry is left out then
 };
 
+/// A variant that lies under the present design in a chart, and how its lines are drawn.
+struct VariantLine {
+  QString name;
+  Line line = Line::variant_1;
+};
+
 struct Chart {
   PlotKind kind = PlotKind::step;
-  QString x_title, y_title;        ///< "Time / ms"
-  QString x_name, x_unit, y_unit;  ///< "Time", "ms", "°"
-  double x_per_s = 0;              ///< of the linked time cursor; 0: x is not time
+  QString x_title, y_title;  ///< "Time / ms"
+  QString x_name, x_unit;    ///< "Time", "ms"
+  QString y_name, y_unit;    ///< "Angle", "°"
+  double x_per_s = 0;        ///< of the linked time cursor; 0: x is not time
   bool x_log = false;
   bool x_may_be_log = false;    ///< on demand: a time that reads well either way
   bool x_may_be_radps = false;  ///< on demand: Hz
@@ -105,9 +113,12 @@ struct Chart {
   QVector<Stretch> stretches;
   QVector<double> ticks;  ///< stock choices on x
   QVector<LegendEntry> legend;
-  QStringList notes;     ///< shown inside the plot: "Pan never settles"
-  QString message;       ///< instead of an empty plot
-  QStringList readings;  ///< "Pan settles after 148 ms", for summary()
+  QStringList notes;  ///< shown inside the plot: "Pan never settles"
+  QString message;    ///< instead of an empty plot
+  QVector<VariantLine> variants;
+  QString less{};           ///< of a chart of differences: which variant all is less of
+  QString no_difference{};  ///< why none to a variant can be shown
+  QStringList readings;     ///< "Pan settles after 148 ms", for summary()
 };
 
 /// "Time / ms"; without a unit only the name.

@@ -19,7 +19,11 @@ class Ticker : public QCPAxisTicker {
 
  protected:
   double getTickStep(const QCPRange& range) override {
-    if (step_ > 0) return step_ * std::max(1.0, std::ceil(range.size() / step_ / 8));
+    if (step_ > 0) {
+      double step = step_;
+      while (range.size() > step * std::max(2, mTickCount * 8 / 5)) step *= 2;
+      return step;
+    }
     double magnitude = 1;
     const double mantissa = getMantissa(range.size() / mTickCount, &magnitude);
     return pickClosest(mantissa, {1, 2, 5, 10}) * magnitude;
@@ -29,7 +33,9 @@ class Ticker : public QCPAxisTicker {
   }
   QVector<double> createTickVector(double step, const QCPRange& range) override {
     if (!logarithmic_) return QCPAxisTicker::createTickVector(step, range);
-    if (isWide(range)) return marks(range, {1});
+    const double decades = std::log10(range.upper / range.lower);
+    if (decades > 3 || 3 * decades > mTickCount)
+      return marks(range, {1}, std::max(1, int(std::ceil(decades / mTickCount))));
     return marks(range, {1, 2, 5});
   }
   QVector<double> createSubTickVector(int count, const QVector<double>& ticks) override {
@@ -39,12 +45,14 @@ class Ticker : public QCPAxisTicker {
   }
 
  private:
-  static bool isWide(const QCPRange& range) { return range.upper > 1000 * range.lower; }
-  static QVector<double> marks(const QCPRange& range, std::initializer_list<double> mantissas) {
+  /// In every decade, or in each whose exponent is a multiple of `every`.
+  static QVector<double> marks(const QCPRange& range, std::initializer_list<double> mantissas,
+                               int every = 1) {
     QVector<double> ticks;
-    for (double decade = std::pow(10, std::floor(std::log10(range.lower))); decade <= range.upper;
-         decade *= 10) {
-      for (const double mantissa : mantissas) ticks.append(mantissa * decade);
+    const int last = int(std::floor(std::log10(range.upper)));
+    for (int exponent = int(std::floor(std::log10(range.lower))); exponent <= last; ++exponent) {
+      if (exponent % every != 0) continue;
+      for (const double mantissa : mantissas) ticks.append(mantissa * std::pow(10, exponent));
     }
     return ticks;
   }
@@ -86,6 +94,7 @@ ChartCanvas::ChartCanvas(QWidget* parent) : QCustomPlot(parent) {
   cursor_->setLayer(QStringLiteral("overlay"));
   axisRect()->setAutoMargins(QCP::msNone);
   for (QCPAxis* axis : {xAxis, yAxis}) axis->setTicker(QSharedPointer<Ticker>::create(false));
+  connect(this, &QCustomPlot::beforeReplot, this, [this] { fitTicks(viewport().size()); });
   connect(this, &QCustomPlot::afterReplot, this, [this] { is_stale_ = false; });
   applyStyle();
 }
@@ -166,9 +175,17 @@ void ChartCanvas::applyStyle() {
 void ChartCanvas::applyMargins() {
   const QFontMetrics metrics(style_.font);
   const int line = metrics.height();
-  axisRect()->setMargins(
-      {metrics.horizontalAdvance(QStringLiteral("−0.0000")) + 8, line + 8, 12, 2 * line + 9});
-  yAxis->ticker()->setTickCount(5);
+  axisRect()->setMargins({metrics.horizontalAdvance(QStringLiteral("−0.0000")) + 8,
+                          line * 4 / 3 + 8, 12, 2 * line + 9});
+}
+
+void ChartCanvas::fitTicks(QSize size) {
+  const QFontMetrics metrics(style_.font);
+  const int line = metrics.height(), digit = metrics.horizontalAdvance('0');
+  const QSize inside = size.shrunkBy(axisRect()->margins());
+  yAxis->ticker()->setTickCount(std::clamp(inside.height() * 5 / (9 * line), 2, 5));
+  xAxis->ticker()->setTickCount(chart_.x_log ? std::max(1, inside.width() / (5 * digit))
+                                             : std::clamp(inside.width() / (8 * digit), 2, 5));
 }
 
 void ChartCanvas::setView(Range x, Range y) {
@@ -218,6 +235,7 @@ void paint_chart(QPainter& painter, const QRectF& rect, const Chart& chart, cons
   canvas.setChart(chart);
   const auto [x, y] = view.value_or(std::pair{chart.x, chart.y});
   canvas.setView(x, y);
+  canvas.fitTicks(rect.size().toSize());
   QPicture picture;  // QCustomPlot wants a painter of its own class
   QCPPainter recorder;
   recorder.begin(&picture);

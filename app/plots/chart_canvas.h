@@ -15,6 +15,7 @@ class ChartCanvas : public QCustomPlot {
   void setChart(const Chart& chart);
   void setStyle(const Theme& theme, const QFont& font);
   void setView(Range x, Range y);
+  void fitTicks(QSize size);  ///< as many as find room for their labels in a plot of this size
   Range viewX() const;
   Range viewY() const;
   const Chart& chart() const { return chart_; }

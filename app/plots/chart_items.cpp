@@ -100,7 +100,7 @@ void BandsItem::draw(QCPPainter* painter) {
       strip.setBottom(std::min(area().bottom(), middle + half));
     }
     if (strip.width() <= 0 || strip.height() <= 0) continue;
-    painter->fillRect(strip, blended(colour(band.axis), style_.theme.card, 0.13));
+    painter->fillRect(strip, tint(style_, band.axis, 0.13F));  // where two lie it is darker
   }
 }
 

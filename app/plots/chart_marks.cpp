@@ -16,6 +16,16 @@ void draw_hatching(QCPPainter* painter, const QRectF& strip, bool above, const Q
   }
 }
 
+/// Too small for more than the most important labels.
+bool is_small(const QRectF& area, const QFontMetricsF& metrics) {
+  return area.height() < 8 * metrics.height() || area.width() < 30 * metrics.averageCharWidth();
+}
+
+/// Of the line above the axes, clear of the uppermost tick's label.
+double header_top(const QRectF& area, const QFontMetricsF& metrics) {
+  return area.top() - 4.0 / 3 * metrics.height() - 6;
+}
+
 /// The text of an entry that fits, empty where none does.
 QString legend_text(const LegendEntry& entry, const QFontMetricsF& metrics, double room) {
   for (const QString& text : {entry.text, entry.brief}) {
@@ -30,7 +40,7 @@ QString legend_text(const LegendEntry& entry, const QFontMetricsF& metrics, doub
 QVector<MarksItem::EntryBox> MarksItem::legendBoxes(double right) const {
   const QFontMetricsF metrics(style_.font);
   const double room = right - 6 - metrics.horizontalAdvance(chart_.y_title) - 10;
-  const QRectF line(0, area().top() - metrics.height() - 6, 0, metrics.height() + 2);
+  const QRectF line(0, header_top(area(), metrics), 0, metrics.height() + 2);
   QVector<EntryBox> boxes;
   double width = 0;
   for (int i = 0; i < int(chart_.legend.size()); ++i) {  // the axes come first
@@ -96,12 +106,14 @@ void MarksItem::drawHeader(QCPPainter* painter) {
   const QFontMetricsF metrics(style_.font);
   const QRectF inside = area();
   const double right = parentPlot()->viewport().right() - 4;
-  const QRectF top(6, inside.top() - metrics.height() - 6, right - 6, metrics.height() + 2);
+  const QRectF top(6, header_top(inside, metrics), right - 6, metrics.height() + 2);
   painter->setPen(style_.theme.quiet);
-  painter->drawText(top, Qt::AlignLeft | Qt::AlignAbsolute | Qt::AlignVCenter, chart_.y_title);
+  painter->drawText(top, Qt::AlignLeft | Qt::AlignAbsolute | Qt::AlignVCenter,
+                    metrics.elidedText(chart_.y_title, Qt::ElideMiddle, top.width()));
   const QRectF bottom(6, parentPlot()->viewport().bottom() - metrics.height() - 2,
                       inside.right() - 6, metrics.height() + 2);
-  painter->drawText(bottom, Qt::AlignRight | Qt::AlignAbsolute | Qt::AlignVCenter, chart_.x_title);
+  painter->drawText(bottom, Qt::AlignRight | Qt::AlignAbsolute | Qt::AlignVCenter,
+                    metrics.elidedText(chart_.x_title, Qt::ElideMiddle, bottom.width()));
   entry_boxes_ = legendBoxes(right);
   for (const EntryBox& each : entry_boxes_) drawEntry(painter, chart_.legend[each.entry], each.box);
 }
@@ -183,6 +195,7 @@ void MarksItem::drawMark(QCPPainter* painter, const Mark& mark) {
 }
 
 void MarksItem::labelMark(QCPPainter* painter, const Mark& mark) {
+  if (mark.minor && is_small(area(), QFontMetricsF(style_.font))) return;
   const QPointF at = pixel(mark.x, mark.y);
   const auto label = [&](QPointF point, Qt::Alignment side) {
     drawLabel(painter, point, side, mark.text, textColour(mark.axis));
@@ -208,7 +221,7 @@ void MarksItem::drawUpright(QCPPainter* painter, const Mark& mark) {
   const double x = pixel(mark.x, 0).x();
   painter->setAntialiasing(false);
   QPen pen(colour(mark.axis), 1.2);
-  pen.setDashPattern({2, 2});
+  pen.setDashPattern(mark.axis == Axis::tilt ? QVector<qreal>{5, 2, 1.5, 2} : QVector<qreal>{2, 2});
   painter->setPen(pen);
   painter->drawLine(QLineF(x, area().top(), x, area().bottom()));
   places_->addUpright(x);
@@ -236,15 +249,19 @@ void MarksItem::drawLimit(QCPPainter* painter, const Mark& mark) const {
 }
 
 void MarksItem::drawBandLabels(QCPPainter* painter) {
+  const QFontMetricsF metrics(style_.font);
   const QRectF inside = area();
-  bool named = false;
+  QStringList named;
   for (const Band& band : chart_.bands) {
     if (band.upright) {
-      if (named) continue;  // one explanation serves both axes
-      const double x = (pixel(band.range.lo, 0).x() + pixel(band.range.hi, 0).x()) / 2;
+      const double left = pixel(band.range.lo, 0).x(), right = pixel(band.range.hi, 0).x();
+      const bool is_wide = metrics.horizontalAdvance(band.label) < 1.5 * (right - left);
+      if (named.contains(band.label)) continue;  // one explanation serves both axes
+      if (!is_wide && is_small(inside, metrics)) continue;
+      const double x = (left + right) / 2;
       drawLabel(painter, {x, inside.bottom() - 12}, Qt::AlignHCenter | Qt::AlignBottom, band.label,
                 style_.theme.quiet);
-      named = true;
+      named << band.label;
       continue;
     }
     const double y = pixel(0, band.range.hi).y();
@@ -286,9 +303,10 @@ void MarksItem::drawLabel(QCPPainter* painter, QPointF at, Qt::Alignment side, c
                           const QColor& text_colour) {
   if (text.isEmpty()) return;
   const QFontMetricsF metrics(style_.font);
-  const QSizeF size(metrics.horizontalAdvance(text) + 4, metrics.height());
+  const QString shown = metrics.elidedText(text, Qt::ElideRight, area().width() - 6);
+  const QSizeF size(metrics.horizontalAdvance(shown) + 4, metrics.height());
   const QRectF box = side ? places_->place(at, size, side) : places_->placeBeside(at.x(), size);
-  if (!box.isEmpty()) drawText(painter, box, text, text_colour);
+  if (!box.isEmpty()) drawText(painter, box, shown, text_colour);
 }
 
 void MarksItem::drawText(QCPPainter* painter, const QRectF& box, const QString& text,

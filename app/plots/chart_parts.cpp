@@ -65,6 +65,7 @@ Chart empty_chart(PlotKind kind, const AxisWords& x, const AxisWords& y) {
   chart.kind = kind;
   chart.x_name = x.name;
   chart.x_unit = x.unit;
+  chart.y_name = y.name;
   chart.y_unit = y.unit;
   chart.x_title = axis_title(x.name, x.unit);
   chart.y_title = axis_title(y.name, y.unit);

@@ -6,6 +6,8 @@
 #include <limits>
 
 #include "app/plots/charts.h"
+#include "app/plots/difference.h"
+#include "app/plots/text.h"
 
 namespace gazewright {
 namespace {
@@ -54,7 +56,11 @@ void ChartPlot::listenToMouse() {
 }
 
 void ChartPlot::setInput(const PlotInput& input) {
-  full_ = build_ != nullptr ? build_(input) : chart_of(kind_, input);
+  built_ = build_ != nullptr ? build_(input) : chart_of(kind_, input);
+  has_variants_ = !input.variants.empty();
+  const QString less_before = full_.less;
+  full_ = difference_of(built_, options().less_variant);
+  if (full_.less != less_before) zoomed_ = has_view_ = false;  // the variant came or went
   showChart(input.fixed_scale);
   setAccessibleDescription(summary());
 }
@@ -79,12 +85,36 @@ void ChartPlot::showChart(bool keeps_scale) {
 void ChartPlot::applyOptions() {
   const Chart& shown = canvas_->chart();
   const bool has_radps = shown.x_unit != full_.x_unit;
+  const QString less_before = full_.less;
+  full_ = difference_of(built_, options().less_variant);
   const bool x_changed = (shown.x_may_be_log && shown.x_log != options().log_time) ||
                          (shown.x_may_be_radps && has_radps != options().radps);
-  if (x_changed) zoomed_ = false;
+  const bool less_changed = full_.less != less_before;
+  if (x_changed || less_changed) zoomed_ = false;
   canvas_->setGrid(options().grid);
-  showChart(!x_changed);
-  if (x_changed) canvas_->setView(canvas_->chart().x, canvas_->chart().y);
+  showChart(!x_changed && !less_changed);
+  if (less_changed) setAccessibleDescription(summary());
+  if (x_changed || less_changed) canvas_->setView(canvas_->chart().x, canvas_->chart().y);
+}
+
+QString ChartPlot::whyNoDifference() const {
+  if (!has_variants_) return Plots::tr("No variant is in the plots. Pin the present design first.");
+  if (!built_.no_difference.isEmpty()) return built_.no_difference;
+  return built_.variants.isEmpty() ? Plots::tr("No variant has a curve here.") : QString();
+}
+
+QStringList ChartPlot::variants() const {
+  QStringList names;
+  for (const VariantLine& variant : built_.variants) names << variant.name;
+  return names;
+}
+
+QString ChartPlot::nextVariant() const { return next_variant(built_, full_.less); }
+
+void ChartPlot::showLess(const QString& variant) {
+  PlotOptions options = host_->options();
+  options.less_variant = variant;
+  host_->setOptions(options);
 }
 
 QString ChartPlot::visibleCsv() const {

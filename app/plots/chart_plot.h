@@ -32,6 +32,10 @@ class ChartPlot : public PlotView {
 
   ChartCanvas* canvas() const { return canvas_; }
   const Chart& fullChart() const { return full_; }  ///< with the lines that are switched off
+  QString whyNoDifference() const;                  ///< see PlotView
+  QStringList variants() const;                     ///< whose lines lie under the present design's
+  QString nextVariant() const;  ///< after the one that the curves are less of; empty: none
+  void showLess(const QString& variant);  ///< empty: the curves themselves
   bool isZoomed() const { return zoomed_; }
   void showX(Range x);  ///< as zoomed to by a chart beside it
   ViewHistory::One view() const;
@@ -86,7 +90,9 @@ class ChartPlot : public PlotView {
   Build build_;
   ChartCanvas* canvas_;
   PlotView* host_;
-  Chart full_;
+  Chart built_;  ///< what the input says
+  Chart full_;   ///< that, or its difference to a variant
+  bool has_variants_ = false;
   bool zoomed_ = false;  ///< by the user: the scale no longer follows the data
   bool has_view_ = false;
 };

@@ -242,6 +242,9 @@ bool ChartPlot::pressOptionKey(QKeyEvent* event) {
       return toggleSecondCursor(), true;
     case Qt::Key_Z:
       return zoomToCursors(), true;
+    case Qt::Key_D:
+      if (!whyNoDifference().isEmpty()) return false;
+      return showLess(nextVariant()), true;
     case Qt::Key_F:
       options.fixed_scale = !options.fixed_scale;
       break;

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/plots/difference.h"
 #include "app/plots/format.h"
 #include "app/plots/text.h"
 
@@ -11,11 +12,6 @@ namespace {
 
 constexpr double kNone = std::numeric_limits<double>::quiet_NaN();
 constexpr int kTableDigits = 6;
-
-QString with_unit(const QString& number, const QString& unit) {
-  if (unit.isEmpty()) return number;
-  return unit.startsWith(QStringLiteral("°")) ? number + unit : number + QChar(0x202F) + unit;
-}
 
 QString delta(double value, const QString& unit) {
   return QStringLiteral("Δ ") + with_unit(number_text(value), unit);
@@ -127,7 +123,7 @@ QString readout_table(const Chart& chart, const Readout& readout) {
       text += row(reading.name + QStringLiteral(", ") + axis_title(chart.x_name, chart.x_unit),
                   reading.xa, reading.xb, {});
     const double slope = shown_slope(chart, reading);
-    text += row(axis_title(reading.name, chart.y_unit), reading.ya, reading.yb,
+    text += row(axis_title(said_name(chart, reading.name), chart.y_unit), reading.ya, reading.yb,
                 std::isfinite(slope) && !reading.is_path
                     ? with_unit(number_text(slope), slope_unit(chart))
                     : QString());

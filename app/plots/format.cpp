@@ -118,6 +118,11 @@ QString number_text(double value, int digits) {
   return value < 0 && !is_zero ? kMinus + text : text;
 }
 
+QString with_unit(const QString& number, const QString& unit) {
+  if (unit.isEmpty()) return number;
+  return unit.startsWith(QStringLiteral("°")) ? number + unit : number + QChar(0x202F) + unit;
+}
+
 QString unit_text(std::string_view unit) {
   if (unit.empty() || unit == "1") return {};
   return QString::fromStdString(pretty_unit(unit));

@@ -21,6 +21,8 @@ QString format_number(double value_si, std::string_view si_unit, std::string_vie
 QString unit_text(std::string_view unit);
 /// A bare number in the locale with a true minus and no needless zeros.
 QString number_text(double value, int digits = 3);
+/// A number and a unit as they are: "12.3°", "5 A", "5".
+QString with_unit(const QString& number, const QString& unit);
 /// "+8 %", "−25 %", "> 999 %"; "none" where infinite, "–" where missing.
 QString margin_text(std::optional<double> margin);
 

@@ -33,6 +33,21 @@ QFont with_pixels(QFont font, int pixels) {
   return font;
 }
 
+/// What, and where it is known of which axes and variant.
+QString title_of(const PlotView& plot, const PictureOptions& options) {
+  return options.subject.isEmpty() ? plot.title()
+                                   : Plots::tr("%1: %2").arg(plot.title(), options.subject);
+}
+
+/// With what its curves are less of, which no picture may leave unsaid.
+QString caption_of(const PlotView& plot, const PictureOptions& options) {
+  if (plot.shownLess().isEmpty()) return options.caption;
+  QStringList parts{Plots::tr("present design less the variant “%1”").arg(plot.shownLess()),
+                    options.caption};
+  parts.removeAll(QString());
+  return parts.join(QStringLiteral(" · "));
+}
+
 /// Title, plot and caption of an asked size, or around the plot as it is on the screen.
 Sheet sheet_of(const PlotView& plot, const PictureOptions& options) {
   Sheet sheet;
@@ -42,20 +57,13 @@ Sheet sheet_of(const PlotView& plot, const PictureOptions& options) {
   const bool asked = options.width_mm > 0 && options.height_mm > 0;
   const QSizeF screen = QSizeF(plot.size().expandedTo({480, 280}));
   sheet.size = asked ? QSizeF(options.width_mm, options.height_mm) * kPixelsPerMm : screen;
-  if (!options.caption.isEmpty()) {
+  if (const QString caption = caption_of(plot, options); !caption.isEmpty()) {
     const QRectF room(0, 0, sheet.size.width() - 2 * kEdge, 1000);
     sheet.caption_height =
-        QFontMetricsF(sheet.small).boundingRect(room, Qt::TextWordWrap, options.caption).height() +
-        kEdge;
+        QFontMetricsF(sheet.small).boundingRect(room, Qt::TextWordWrap, caption).height() + kEdge;
   }
   if (!asked) sheet.size.rheight() += kTitleHeight + sheet.caption_height;
   return sheet;
-}
-
-/// What, and where it is known of which axes and variant.
-QString title_of(const PlotView& plot, const PictureOptions& options) {
-  return options.subject.isEmpty() ? plot.title()
-                                   : Plots::tr("%1: %2").arg(plot.title(), options.subject);
 }
 
 void paint_sheet(QPainter& painter, const PlotView& plot, const Sheet& sheet,
@@ -75,7 +83,8 @@ void paint_sheet(QPainter& painter, const PlotView& plot, const Sheet& sheet,
   painter.setPen(theme.quiet);
   painter.drawText(QRectF(kEdge, page.bottom() - sheet.caption_height, page.width() - 2 * kEdge,
                           sheet.caption_height),
-                   int(Qt::AlignLeft) | int(Qt::AlignTop) | int(Qt::TextWordWrap), options.caption);
+                   int(Qt::AlignLeft) | int(Qt::AlignTop) | int(Qt::TextWordWrap),
+                   caption_of(plot, options));
   painter.restore();
   painter.setFont(sheet.font);
   plot.paintTo(painter, page.adjusted(0, kTitleHeight, 0, -sheet.caption_height), theme);
@@ -158,7 +167,7 @@ QByteArray PlotView::svg(const PictureOptions& options) const {
   QSvgGenerator generator;
   generator.setOutputDevice(&buffer);
   generator.setTitle(title_of(*this, options));
-  generator.setDescription(options.caption);
+  generator.setDescription(caption_of(*this, options));
   generator.setResolution(96);
   const Sheet sheet = sheet_of(*this, options);
   generator.setSize(sheet.size.toSize());

@@ -9,10 +9,11 @@ namespace gazewright {
 struct PlotOptions {
   bool fixed_scale = false;  ///< an edit moves the curve instead of the scale
   bool grid = true;
-  bool log_time = false;  ///< where the chart may have it
-  bool radps = false;     ///< frequencies in rad/s instead of Hz
-  bool held = false;      ///< the cursor stays where it is when the pointer moves
-  QStringList hidden{};   ///< entries of the legend whose lines are switched off
+  bool log_time = false;   ///< where the chart may have it
+  bool radps = false;      ///< frequencies in rad/s instead of Hz
+  bool held = false;       ///< the cursor stays where it is when the pointer moves
+  QString less_variant{};  ///< shown is the difference to the variant of this name; empty: none
+  QStringList hidden{};    ///< entries of the legend whose lines are switched off
   bool operator==(const PlotOptions&) const = default;
 };
 

@@ -3,6 +3,7 @@
 #include <QContextMenuEvent>
 
 #include "app/plots/chart_plot.h"
+#include "app/plots/text.h"
 #include "app/plots/view_history.h"
 
 /// What all plots share: options, the history of views, and the way to their menu.
@@ -26,11 +27,21 @@ PlotView::~PlotView() = default;
 
 void PlotView::setOptions(const PlotOptions& options) {
   if (options_ == options) return;
-  if (options_.log_time != options.log_time || options_.radps != options.radps)
-    *history_ = {};  // its views are of the other axis
+  if (options_.log_time != options.log_time || options_.radps != options.radps ||
+      options_.less_variant != options.less_variant)
+    *history_ = {};  // its views are of other axes
   options_ = options;
   applyOptions();
   emit optionsChanged();
+}
+
+QString PlotView::shownLess() const {
+  return charts().empty() ? QString() : charts().front()->fullChart().less;
+}
+
+QString PlotView::whyNoDifference() const {
+  return charts().empty() ? Plots::tr("There are no curves over one x here.")
+                          : charts().front()->whyNoDifference();
 }
 
 void PlotView::toggleLine(const QString& legend_text) {

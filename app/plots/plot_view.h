@@ -124,6 +124,10 @@ class PlotView : public QWidget {
   virtual std::vector<ChartPlot*> charts() const { return {}; }
   const PlotOptions& options() const { return options_; }
   void setOptions(const PlotOptions& options);
+  /// The variant that the shown curves are less of; empty: they are the curves themselves.
+  QString shownLess() const;
+  /// Why no difference to a variant can be shown; empty: one can.
+  QString whyNoDifference() const;
   void toggleLine(const QString& legend_text);  ///< shows or hides the lines of an entry
 
   /// The views chosen before and, after going back, those after.

@@ -157,6 +157,8 @@ Chart profile_chart(const PlotInput& input) {
   for (const ProfileKind kind : kProfiles)
     chart.legend.append({profile_word(kind), {}, line_of(kind)});
   label_variants(chart, input);
+  chart.no_difference =
+      Plots::tr("Of a variant only the profile that is best for it is here, which may be another.");
   return chart;
 }
 

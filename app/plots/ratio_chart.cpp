@@ -138,6 +138,8 @@ void add_variant_places(Chart& chart, const PlotInput& input) {
   if (!names.isEmpty())
     chart.readings
         << Plots::tr("rings: the shortest move of %1").arg(names.join(QStringLiteral(", ")));
+  chart.no_difference =
+      Plots::tr("A variant is one place here, at its own ratio, and not a curve.");
 }
 
 Chart empty_ratio_chart(const PlotInput& input) {

@@ -8,7 +8,7 @@ namespace gazewright {
 namespace {
 
 constexpr int kAboveShare_percent = 55;  // of the height
-constexpr int kLeastForBoth = 240;       // pixels
+constexpr int kLeastForBoth = 16;        // lines of text
 
 std::pair<QRectF, QRectF> halves(const QRectF& rect) {
   QRectF above = rect, below = rect;
@@ -45,9 +45,18 @@ StackedPlot::StackedPlot(PlotKind kind, QWidget* parent, ChartPlot::Build build_
 }
 
 /// Too low for both, it shows the upper one, whose readings speak for both.
+void StackedPlot::showWhatFits() {
+  below_->setVisible(height() >= kLeastForBoth * QFontMetrics(pixel_font(font())).height());
+}
+
 void StackedPlot::resizeEvent(QResizeEvent* event) {
   PlotView::resizeEvent(event);
-  below_->setVisible(height() >= kLeastForBoth);
+  showWhatFits();
+}
+
+void StackedPlot::changeEvent(QEvent* event) {
+  PlotView::changeEvent(event);
+  if (event->type() == QEvent::FontChange) showWhatFits();
 }
 
 void StackedPlot::zoomTogether(ChartPlot* from, ChartPlot* to) {
@@ -85,6 +94,7 @@ void StackedPlot::setSecondCursor(double time_s) {
 void StackedPlot::applyOptions() {
   above_->setOptions(options());
   below_->setOptions(options());
+  setAccessibleDescription(summary());
 }
 
 void StackedPlot::wholeView() {

@@ -36,7 +36,9 @@ class StackedPlot : public PlotView {
   void applyOptions() override;
 
  private:
+  void showWhatFits();
   void resizeEvent(QResizeEvent* event) override;
+  void changeEvent(QEvent* event) override;
   void zoomTogether(ChartPlot* from, ChartPlot* to);
 
   PlotKind kind_;

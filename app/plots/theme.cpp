@@ -95,6 +95,7 @@ Theme theme_for(ThemeKind kind) {
   Theme theme = light_theme();
   theme.kind = ThemeKind::print;
   theme.surface = theme.card;
+  theme.pan = theme.pan_text = "#00517f";  // in grey as unlike tilt's as it can be kept blue
   return theme;
 }
 

@@ -93,7 +93,9 @@ void label_variants(Chart& chart, const PlotInput& input) {
                           .y = at->y(),
                           .text = short_name(variant.name)});
     }
-    if (is_drawn) names << variant.name;
+    if (!is_drawn) return;
+    names << variant.name;
+    chart.variants.append({variant.name, line});
   });
   if (!names.isEmpty())
     chart.readings << Plots::tr("thin lines: %1").arg(names.join(QStringLiteral(", ")));

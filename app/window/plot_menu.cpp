@@ -83,9 +83,10 @@ void PlotMenu::fill() {
   if (!plot_->charts().empty())
     add("save_visible", tr("Save &visible data…"), "", [this] { saveData(true); });
   add("table", tr("Data as &table…"), "", [this] { showTable(); });
-  if (plot_->charts().empty()) return;
+  if (plot_->charts().empty()) return addDifference();
   addView();
   addLines();
+  addDifference();
   addCursors();
 }
 
@@ -126,6 +127,30 @@ void PlotMenu::addLines() {
     action->setShortcut(QKeySequence(QString::number(number)));
     action->setShortcutContext(Qt::WidgetShortcut);
   }
+}
+
+/// The curves themselves, and less each variant that lies under them; the key goes round.
+void PlotMenu::addDifference() {
+  QMenu* less = addMenu(tr("D&ifference to"));
+  const QString why_not = plot_->whyNoDifference();
+  less->menuAction()->setObjectName(QStringLiteral("plot.difference"));
+  less->menuAction()->setEnabled(why_not.isEmpty());
+  less->menuAction()->setToolTip(why_not);
+  if (!why_not.isEmpty()) return;
+  ChartPlot* chart = plot_->charts().front();
+  const auto addChoice = [&](const QString& text, const QString& variant) {
+    QAction* action = less->addAction(text, this, [this, chart, variant] {
+      if (plot_) chart->showLess(variant);
+    });
+    action->setCheckable(true);
+    action->setChecked(plot_->shownLess() == variant);
+    if (chart->nextVariant() != variant) return;
+    action->setShortcut(QKeySequence(Qt::Key_D));
+    action->setShortcutContext(Qt::WidgetShortcut);
+  };
+  addChoice(tr("&None: the curves themselves"), {});
+  for (const QString& variant : chart->variants())
+    addChoice(QString(variant).replace('&', QStringLiteral("&&")), variant);
 }
 
 void PlotMenu::addCursors() {

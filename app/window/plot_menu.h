@@ -41,6 +41,7 @@ class PlotMenu : public QMenu {
   void fill();
   void addView();
   void addLines();
+  void addDifference();
   void addCursors();
   QAction* add(const char* id, const QString& text, const char* keys,
                const std::function<void()>& run);

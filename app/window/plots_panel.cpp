@@ -12,6 +12,7 @@
 #include "app/plots/charts.h"
 #include "app/window/log_dialog.h"
 #include "app/window/plot_menu.h"
+#include "app/window/title_combo.h"
 #include "app/window/widgets.h"
 
 namespace gazewright {
@@ -80,7 +81,7 @@ void PlotsPanel::removePlot() {
 }
 
 PlotsPanel::Cell PlotsPanel::makeCell(PlotKind kind) {
-  Cell cell{cardFrame(), calmCombo({}),
+  Cell cell{cardFrame(), new TitleCombo,
             textButton(QStringLiteral("☰"), tr("Copy, save, zoom and cursors of this plot")),
             textButton(QStringLiteral("×"), tr("Close this plot")), make_plot(kind).release()};
   for (PlotKind entry : plot_kinds()) {
@@ -88,9 +89,8 @@ PlotsPanel::Cell PlotsPanel::makeCell(PlotKind kind) {
   }
   const auto at = std::ranges::find(plot_kinds(), kind) - plot_kinds().begin();
   cell.choice->setCurrentIndex(static_cast<int>(at));
-  cell.choice->setAccessibleName(tr("Which plot"));
-  cell.choice->setSizeAdjustPolicy(QComboBox::AdjustToContents);
-  setKind(cell.choice, "title");
+  cell.choice->setAccessibleName(tr("Which plot: %1").arg(plot_title(kind)));
+  cell.choice->setToolTip(plot_title(kind));
   setKind(cell.remove, "bare");
   setKind(cell.menu, "bare");
   cell.menu->setObjectName(QStringLiteral("plot.menu"));

@@ -40,6 +40,7 @@ constexpr WidgetKey kKeys[]{
     {TEXT("Plots"), TEXT("Alt+← →"), TEXT("view before and after")},
     {TEXT("Plots"), TEXT("Ctrl+arrows"), TEXT("move the view")},
     {TEXT("Plots"), TEXT("B, H, Z"), TEXT("second cursor; hold the cursor; zoom to between them")},
+    {TEXT("Plots"), TEXT("D"), TEXT("difference to the next variant; the curves themselves")},
     {TEXT("Plots"), TEXT("F, G, L, R, 1 … 9"),
      TEXT("fixed scale; grid; logarithmic time; rad/s for Hz; show or hide a line")},
     {TEXT("Plots"), TEXT("Menu key, Shift+F10"), TEXT("the menu of the plot")},

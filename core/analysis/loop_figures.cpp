@@ -1,5 +1,7 @@
+#include <algorithm>
 #include <cmath>
 
+#include "core/analysis/arm_values.h"
 #include "core/analysis/figures.h"
 #include "core/analysis/inputs.h"
 #include "core/analysis/left_out.h"
@@ -38,6 +40,15 @@ Answer advised(Context& c, Axis a, double LoopGains::*gain) {
   return advice.tuning->gains.*gain;
 }
 
+/// Up to where the train of two inertias and the current loop as one lag stand for the rig.
+Answer model_end(Context& c, Axis a) {
+  double end_Hz = c.model(a).control.current_bandwidth_Hz;
+  if (!c.missing(kArmSize, a).empty()) return end_Hz;
+  const ArmValues& arm = arm_values(c);
+  if (arm.because.empty()) end_Hz = std::min(end_Hz, arm.used().modes.of(a));
+  return end_Hz;
+}
+
 const FigureRow kRows[] = {
     {{"<axis>.loop.delay_margin", "Speed loop delay margin", "s", "ms",
       "phase margin/ω, least of all crossings", kLinearSource, kLoops},
@@ -66,6 +77,11 @@ const FigureRow kRows[] = {
      [](Context& c, Axis a) -> Answer {
        return {c.loops(a).peak, kUnstable};
      }},
+    {{"<axis>.loop.model_end", "Model of the loops holds up to", "Hz", "Hz",
+      "the least of the current loop's bandwidth and, where the arm is described, its mode",
+      "what the model leaves out; handbook: loops", kLoops},
+     Axes::both,
+     model_end},
     {{"<axis>.gap.limit_cycle_amplitude", "Swing in the gap", "rad", "deg",
       "harmonic balance of dead zone, friction and loops, each way", kBalanceSource, kGapSwing},
      Axes::both,

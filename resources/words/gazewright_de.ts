@@ -3040,6 +3040,18 @@
         <translation>größtes |Winkel/Vorgabe|</translation>
     </message>
     <message>
+        <source>Model of the loops holds up to</source>
+        <translation>Modell der Regelkreise gilt bis</translation>
+    </message>
+    <message>
+        <source>the least of the current loop's bandwidth and, where the arm is described, its mode</source>
+        <translation>das Kleinste aus der Bandbreite des Stromreglers und, wo der Arm beschrieben ist, dessen Eigenfrequenz</translation>
+    </message>
+    <message>
+        <source>what the model leaves out; handbook: loops</source>
+        <translation>was das Modell weglässt; Handbuch: loops</translation>
+    </message>
+    <message>
         <source>Swing in the gap</source>
         <translation>Pendeln im Spiel</translation>
     </message>
@@ -8592,8 +8604,20 @@ name: </translation>
         <translation>Phase</translation>
     </message>
     <message>
+        <source>%1: the model holds up to %2</source>
+        <translation>%1: das Modell gilt bis %2</translation>
+    </message>
+    <message>
+        <source>beyond the model</source>
+        <translation>jenseits des Modells</translation>
+    </message>
+    <message>
         <source>beyond half the control rate</source>
         <translation>über dem halben Regeltakt</translation>
+    </message>
+    <message>
+        <source>there is no loop beyond half the control rate, %1</source>
+        <translation>über dem halben Regeltakt, %1, gibt es keinen Regelkreis</translation>
     </message>
     <message>
         <source>speed loop</source>
@@ -8750,6 +8774,14 @@ name: </translation>
     <message>
         <source>%1: nothing to show</source>
         <translation>%1: nichts darzustellen</translation>
+    </message>
+    <message>
+        <source>No variant is in the plots. Pin the present design first.</source>
+        <translation>Keine Variante ist in den Diagrammen. Heften Sie zuerst den jetzigen Entwurf an.</translation>
+    </message>
+    <message>
+        <source>No variant has a curve here.</source>
+        <translation>Keine Variante hat hier eine Kurve.</translation>
     </message>
     <message>
         <source>Line</source>
@@ -8958,6 +8990,30 @@ name: </translation>
     <message>
         <source>Drag a mark, or use the arrow and Page keys.</source>
         <translation>Eine Marke ziehen oder Pfeil- und Bildtasten benutzen.</translation>
+    </message>
+    <message>
+        <source>°C</source>
+        <translation>°C</translation>
+    </message>
+    <message>
+        <source>present design less the variant “%1”</source>
+        <translation>jetziger Entwurf minus Variante „%1“</translation>
+    </message>
+    <message>
+        <source>%1 differs by up to %2 at %3</source>
+        <translation>%1 weicht um bis zu %2 ab, bei %3</translation>
+    </message>
+    <message>
+        <source>%1 less “%2”</source>
+        <translation>%1 minus „%2“</translation>
+    </message>
+    <message>
+        <source>Of the present design there is nothing to compare.</source>
+        <translation>Vom jetzigen Entwurf gibt es nichts zu vergleichen.</translation>
+    </message>
+    <message>
+        <source>as “%1”</source>
+        <translation>wie „%1“</translation>
     </message>
     <message>
         <source>±2 standard uncertainties, about 95 %</source>
@@ -9184,10 +9240,6 @@ name: </translation>
         <translation>min</translation>
     </message>
     <message>
-        <source>°C</source>
-        <translation>°C</translation>
-    </message>
-    <message>
         <source>winding</source>
         <translation>Wicklung</translation>
     </message>
@@ -9380,6 +9432,10 @@ name: </translation>
         <translation>Woher der Ausrichtfehler kommt</translation>
     </message>
     <message>
+        <source>There are no curves over one x here.</source>
+        <translation>Hier gibt es keine Kurven über einem gemeinsamen x.</translation>
+    </message>
+    <message>
         <source>%1, ±%2 in 95 of 100 cases</source>
         <translation>%1, ±%2 in 95 von 100 Fällen</translation>
     </message>
@@ -9390,6 +9446,10 @@ name: </translation>
     <message>
         <source>best: %1, settled %2</source>
         <translation>bestes: %1, eingeschwungen %2</translation>
+    </message>
+    <message>
+        <source>Of a variant only the profile that is best for it is here, which may be another.</source>
+        <translation>Von einer Variante steht hier nur das für sie beste Profil; das kann ein anderes sein.</translation>
     </message>
     <message>
         <source>side</source>
@@ -9446,6 +9506,10 @@ name: </translation>
     <message>
         <source>rings: the shortest move of %1</source>
         <translation>Ringe: die kürzeste Bewegung von %1</translation>
+    </message>
+    <message>
+        <source>A variant is one place here, at its own ratio, and not a curve.</source>
+        <translation>Eine Variante ist hier ein Punkt bei ihrer eigenen Übersetzung und keine Kurve.</translation>
     </message>
     <message>
         <source>The ratios are being tried out, or no rig is open.</source>
@@ -12588,6 +12652,14 @@ name: </translation>
         <translation>Lini&amp;en</translation>
     </message>
     <message>
+        <source>D&amp;ifference to</source>
+        <translation>Diffe&amp;renz zu</translation>
+    </message>
+    <message>
+        <source>&amp;None: the curves themselves</source>
+        <translation>&amp;Keiner: die Kurven selbst</translation>
+    </message>
+    <message>
         <source>&amp;Second cursor</source>
         <translation>&amp;Zweiter Cursor</translation>
     </message>
@@ -12656,8 +12728,8 @@ name: </translation>
         <translation>Dieses Diagramm schließen</translation>
     </message>
     <message>
-        <source>Which plot</source>
-        <translation>Welches Diagramm</translation>
+        <source>Which plot: %1</source>
+        <translation>Welches Diagramm: %1</translation>
     </message>
     <message>
         <source>Menu of %1</source>
@@ -13262,6 +13334,14 @@ name: </translation>
     <message>
         <source>second cursor; hold the cursor; zoom to between them</source>
         <translation>zweiter Cursor; Cursor halten; zwischen beide zoomen</translation>
+    </message>
+    <message>
+        <source>D</source>
+        <translation>D</translation>
+    </message>
+    <message>
+        <source>difference to the next variant; the curves themselves</source>
+        <translation>Differenz zur nächsten Variante; die Kurven selbst</translation>
     </message>
     <message>
         <source>F, G, L, R, 1 … 9</source>

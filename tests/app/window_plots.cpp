@@ -17,6 +17,7 @@
 #include "app/window/plot_menu.h"
 #include "app/window/plot_table.h"
 #include "app/window/plots_panel.h"
+#include "app/window/title_combo.h"
 #include "tests/app/window_support.h"
 
 /// The menu of a plot and its dialogs, in the real window.
@@ -138,6 +139,33 @@ TEST(PlotMenu, KeepsTheFixedScaleWhileAnEditComes) {
   EXPECT_NE(step.csv(), curves);
   EXPECT_EQ(step.canvas()->viewY(), y);
   EXPECT_GT(y_range(step.fullChart(), {0, 1e9}).hi, y.hi) << "the curve left the view";
+}
+
+/// With large letters a title is elided, never cut, and said in full.
+TEST(PlotsPanel, ElidesTitlesThatFindNoRoomAndSaysThemInFull) {
+  PlotsWindow owl;
+  ASSERT_TRUE(owl.settled);
+  owl.plots().setKinds({PlotKind::torque_speed, PlotKind::step});
+  const auto combos = owl.plots().findChildren<QComboBox*>();
+  int seen = 0;
+  for (QComboBox* combo : combos) {
+    auto* title = dynamic_cast<TitleCombo*>(combo);
+    if (title == nullptr || !title->isVisible() || !title->currentText().startsWith("Torque"))
+      continue;
+    ++seen;
+    const QString whole = plot_title(PlotKind::torque_speed);
+    EXPECT_EQ(title->toolTip(), whole);
+    EXPECT_TRUE(title->accessibleName().contains(whole));
+    title->resize(title->sizeHint());
+    EXPECT_EQ(title->shownText(), whole + " ▾");
+    for (const int width : {160, 120, 90}) {
+      title->resize(width, title->height());
+      EXPECT_TRUE(title->shownText().endsWith("… ▾")) << title->shownText().toStdString();
+      EXPECT_LE(title->fontMetrics().horizontalAdvance(title->shownText()), width);
+    }
+    EXPECT_LE(title->minimumSizeHint().width(), 90) << "so that a narrow plot may be narrow";
+  }
+  EXPECT_EQ(seen, 1);
 }
 
 TEST(PlotCursors, AreTypedFollowedAndCopied) {

@@ -12,6 +12,7 @@
 #include "app/plots/variant_lines.h"
 #include "app/window/edits.h"
 #include "app/window/message_bar.h"
+#include "app/window/plot_menu.h"
 #include "app/window/plots_panel.h"
 #include "app/window/variant_edits.h"
 #include "app/window/variants_desk.h"
@@ -142,6 +143,42 @@ TEST(Variants, FiguresOfAVariantAreThoseOfItsRigAlone) {
   const Analysis alone = analyse(*owl.rig().variants[0].rig, {.remedies = false});
   for (const CompareRow& row : comparison.figures)
     EXPECT_EQ(row.cells[1].value, alone.value(row.id)) << row.id;
+}
+
+/// By the key in the plot, and by the menu, which says why not where there is none.
+TEST(Variants, ArePinnedAsReferenceOfADifference) {
+  VariantOwl owl;
+  ASSERT_TRUE(owl.settle());
+  PlotsPanel& plots = owl.window.plots();
+  PlotView* step = plots.plot(PlotKind::step);
+  const auto open = [&](PlotView* plot) {
+    emit plot->menuWanted({50, 50});
+    QAction* action = plots.menu()->action("difference");
+    plots.menu()->close();
+    return action;
+  };
+  EXPECT_FALSE(open(step)->isEnabled());
+  EXPECT_TRUE(open(step)->toolTip().contains("No variant is in the plots"));
+  QTest::keyClick(step, Qt::Key_D);
+  EXPECT_TRUE(step->shownLess().isEmpty());
+  owl.trigger("edit.pin");
+  owl.setRatio(9);
+  ASSERT_TRUE(owl.settle());
+  ASSERT_TRUE(owl.analysed());
+  QTest::keyClick(step, Qt::Key_D);
+  EXPECT_EQ(step->shownLess(), "Variant 1");
+  EXPECT_EQ(owl.lineNames(PlotKind::step), QStringList({"Pan", "Tilt"}));
+  EXPECT_TRUE(step->accessibleDescription().contains("less the variant “Variant 1”"));
+  QAction* menu = open(step);
+  ASSERT_TRUE(menu->isEnabled());
+  ASSERT_EQ(menu->menu()->actions().size(), 2);
+  EXPECT_TRUE(menu->menu()->actions()[1]->isChecked());
+  menu->menu()->actions()[0]->trigger();
+  EXPECT_TRUE(step->shownLess().isEmpty());
+  open(step)->menu()->actions()[1]->trigger();
+  EXPECT_EQ(step->shownLess(), "Variant 1");
+  EXPECT_FALSE(open(plots.plot(PlotKind::inertia))->isEnabled());
+  EXPECT_FALSE(open(plots.plot(PlotKind::inertia))->toolTip().isEmpty());
 }
 
 TEST(Variants, AreRenamedAndNotedInTheTableEachInOneStep) {

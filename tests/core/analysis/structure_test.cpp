@@ -70,6 +70,18 @@ TEST(ArmFigures, AreTheCantileverOfTheHandbook) {
               J * 2 * std::numbers::pi * *a.value("pan.arm.mode") / 3, tol(1e-12));
 }
 
+/// The loops know one spring, the gearbox's: the arm's own mode ends their model.
+TEST(ArmFigures, TheArmsModeEndsTheModelOfTheLoops) {
+  const Analysis bare = analyse(owl(), {.remedies = false});
+  EXPECT_EQ(*bare.value("pan.loop.model_end"), 1000) << "the current loop's bandwidth";
+  const Analysis a = analyse(armed(), {.remedies = false});
+  for (const char* axis : {"pan", "tilt"}) {
+    const double mode = *a.value(std::string(axis) + ".arm.mode");
+    ASSERT_LT(mode, 1000);
+    EXPECT_EQ(*a.value(std::string(axis) + ".loop.model_end"), mode);
+  }
+}
+
 TEST(ArmFigures, LayersAcrossTheArmMakeItWeaker) {
   Rig rig = armed();
   const Analysis along = analyse(rig, {.remedies = false});
