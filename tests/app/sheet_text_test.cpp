@@ -194,10 +194,14 @@ TEST(Sheet, BeginsEverySentenceWithACapitalAndBreaksNone) {
   }
 }
 
-TEST(Sheet, SaysWhyARowOfTheSupplyIsNotKnown) {
-  const Rig rig = unfinished();
-  const Written sheet(rig, analyse(rig, {.remedies = false}));
+TEST(Sheet, SaysInPlaceOfAValueWhyItIsNotKnown) {
+  Rig rig = tests::owl();
+  rig.stand = {};
+  rig.supply.bus_capacitance_F = {};
+  const Written sheet(rig, analyse(rig, {.remedies = false}), Paper::a4, {}, "-raw");
   EXPECT_TRUE(sheet.text.contains("Not known: needs stand mass")) << sheet.text.toStdString();
+  EXPECT_TRUE(sheet.text.contains("Bus voltage needs supply bus capacitance"))
+      << sheet.text.mid(sheet.text.indexOf("Both axes together"), 400).toStdString();
 }
 
 TEST(Sheet, CountsDefaultsAsWhatTheyAre) {
