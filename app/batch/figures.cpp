@@ -12,6 +12,13 @@ std::string in_text(const std::optional<double>& value_si, const Finding& findin
   return with_unit(shown(*value_si, finding.si_unit, finding.unit));
 }
 
+std::string margin_in_text(double margin) {
+  constexpr double kMost_percent = 999;
+  const double percent = 100 * margin;
+  if (percent > kMost_percent) return "> " + rounded(kMost_percent) + " %";
+  return (margin >= 0 ? "+" : "") + rounded(percent) + " %";
+}
+
 const char* symbol_of(Verdict verdict) {
   switch (verdict) {
     case Verdict::holds:
@@ -99,9 +106,7 @@ std::string finding_rows(const Finding& finding) {
   if (finding.demand || finding.capacity)
     text += ": demand " + in_text(finding.demand, finding) + ", capacity " +
             in_text(finding.capacity, finding);
-  if (finding.margin)
-    text += ", margin " + std::string(*finding.margin >= 0 ? "+" : "") +
-            rounded(100 * *finding.margin) + " %";
+  if (finding.margin) text += ", margin " + margin_in_text(*finding.margin);
   text += '\n';
   if (!finding.because.empty()) text += "      " + one_line(finding.because) + '\n';
   for (const Remedy& remedy : finding.remedies)

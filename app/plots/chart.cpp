@@ -88,6 +88,7 @@ QString summary_of(const Chart& chart) {
   if (const qsizetype gaps = gap_count(chart); gaps > 0) {
     sentences << Plots::tr("%n points have no value and leave a gap", nullptr, int(gaps));
   }
+  for (QString& sentence : sentences) sentence = sentence_start(sentence);
   return sentences.join(QStringLiteral(". "));
 }
 

@@ -5,7 +5,6 @@
 #include "app/plots/format.h"
 #include "app/plots/text.h"
 #include "core/analysis/input_names.h"
-#include "core/rig/fields.h"
 
 namespace gazewright {
 
@@ -31,14 +30,9 @@ QString reason_text(const std::string& because) {
   QStringList words = first_few(QString::fromStdString(because)).split(' ');
   for (QString& word : words) {
     QString path = word;
-    while (path.endsWith(',') || path.endsWith('.')) path.chop(1);
-    const FieldInfo* info = path.contains('.') ? find_info(path.toStdString()) : nullptr;
-    if (info == nullptr) continue;
-    QStringList steps = path.split('.');
-    steps.removeLast();
-    const QString label = worded(info->label);
-    word = QString::fromStdString(part_words(steps.join('.').toStdString())) + ' ' +
-           mid_sentence(label) + word.mid(path.size());
+    while (!path.isEmpty() && QStringLiteral(",.;:").contains(path.back())) path.chop(1);
+    const QString phrase = QString::fromStdString(path_words(path.toStdString()));
+    if (!phrase.isEmpty()) word = phrase + word.mid(path.size());
   }
   return words.join(' ');
 }

@@ -19,7 +19,11 @@ inline QString qstring(std::string_view text) {
 }
 /// A text of core's tables in the user's language.
 inline QString worded(std::string_view english) { return QString::fromStdString(words(english)); }
-/// A label within a sentence: English writes it small there, other languages as it is.
-inline QString mid_sentence(const QString& label) { return is_english() ? label.toLower() : label; }
+/// A label within a sentence: English begins it small there, other languages as it is.
+inline QString mid_sentence(const QString& label) {
+  return QString::fromStdString(in_sentence(label.toStdString()));
+}
+/// Text that begins a sentence: with a capital.
+inline QString sentence_start(const QString& text) { return text.left(1).toUpper() + text.mid(1); }
 
 }  // namespace gazewright

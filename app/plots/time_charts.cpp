@@ -129,11 +129,11 @@ void mark_overshoot(Chart& chart, const Analysis& analysis, Axis axis) {
 }
 
 /// "±4 px, ±0.2°".
-QString band_text(const PlotInput& input, double band_rad) {
+QString band_text(const Analysis& analysis, double band_rad) {
   const QString angle = QStringLiteral("±") + format_value(band_rad, "rad", "deg", 2);
-  const double band_px = input.rig != nullptr ? input.rig->task.settle_band_px.value() : kInfinity;
-  return std::isfinite(band_px) ? Plots::tr("±%1 px, %2").arg(number_text(band_px, 2), angle)
-                                : angle;
+  const auto px_per_rad = analysis.value("camera.pixels_per_radian");
+  return px_per_rad ? Plots::tr("±%1 px, %2").arg(number_text(band_rad * *px_per_rad, 2), angle)
+                    : angle;
 }
 
 void mark_settling(Chart& chart, const PlotInput& input, Axis axis) {
@@ -144,7 +144,7 @@ void mark_settling(Chart& chart, const PlotInput& input, Axis axis) {
   if (std::isfinite(band_deg) && band_deg > 0) {
     chart.bands.append({.range = {move_deg - band_deg, move_deg + band_deg},
                         .axis = axis,
-                        .label = band_text(input, curves.band_rad)});
+                        .label = band_text(analysis, curves.band_rad)});
   }
   const Figure* settle = analysis.figure(figure_id(axis, "step.settle_time"));
   if (settle == nullptr) return;

@@ -25,7 +25,8 @@ TableRow row_of(const Finding& finding, const Theme& theme) {
   const TextStyle verdict{7.5, true, verdict_colour(theme, finding.verdict)};
   const TextStyle axis{7.5, false,
                        finding.axis ? axis_text_colour(theme, *finding.axis) : theme.text};
-  const bool explain = finding.verdict != Verdict::holds;
+  // Without numbers a finding that holds says why, too.
+  const bool explain = finding.verdict != Verdict::holds || !finding.margin;
   TableRow row;
   row.cells = {
       {verdict_symbol(finding.verdict) + QStringLiteral(" ") + verdict_word(finding.verdict),

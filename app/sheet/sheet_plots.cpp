@@ -6,6 +6,7 @@
 #include "app/plots/format.h"
 #include "app/plots/text.h"
 #include "app/sheet/sheet_sections.h"
+#include "core/rig/fields.h"
 
 namespace gazewright {
 namespace {
@@ -74,7 +75,7 @@ void draw_each_axis(SheetPage& page, double height, PlotKind kind, PlotInput inp
   }
 }
 
-/// Under which conditions the plots hold.
+/// Under which conditions the plots hold. @param rig  with its defaults
 QString conditions(const Rig& rig) {
   const auto ratio = [](const AxisParts& parts) {
     return parts.gearbox.ratio.si ? number_text(*parts.gearbox.ratio.si) : QStringLiteral("–");
@@ -93,7 +94,7 @@ QString conditions(const Rig& rig) {
 void draw_plots(SheetPage& page, const SheetContent& content) {
   page.ensure(50 + kPlotHeight);
   page.heading(Plots::tr("Plots and drawing"));
-  page.paragraph(conditions(content.rig), {7.5, false, page.theme().quiet});
+  page.paragraph(conditions(with_defaults(content.rig)), {7.5, false, page.theme().quiet});
   const ReachMap reach = reach_of(content.rig);
   const PlotInput input{.rig = &content.rig,
                         .now = &content.analysis,

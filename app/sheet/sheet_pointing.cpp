@@ -138,10 +138,12 @@ void draw_speeds(SheetPage& page, const SheetContent& content) {
   for (const DetectorRun& run : a.tracking.detectors)
     rows.push_back(speed_row(Plots::tr("Following, %1").arg(QString::fromStdString(run.name)),
                              a.tracking.peak_speed_radps[0], run.blur_px, run.skew_px));
-  rows.push_back(speed_row(Plots::tr("Pan at top speed"), a.value("pan.output.speed_top"),
-                           a.value("camera.blur_px"), a.value("camera.skew_px")));
-  rows.push_back(speed_row(Plots::tr("Tilt at top speed"), a.value("tilt.output.speed_top"),
-                           a.value("camera.blur_tilt_px"), a.value("camera.skew_tilt_px")));
+  rows.push_back(speed_row(Plots::tr("Pan at top speed, if the loop's limit fails"),
+                           a.value("pan.output.speed_top"), a.value("camera.blur_px"),
+                           a.value("camera.skew_px")));
+  rows.push_back(speed_row(Plots::tr("Tilt at top speed, if the loop's limit fails"),
+                           a.value("tilt.output.speed_top"), a.value("camera.blur_tilt_px"),
+                           a.value("camera.skew_tilt_px")));
   rows.push_back(
       speed_row(Plots::tr("Smear of one pixel"), a.value("camera.sharp_speed"), 1.0, {}));
   if (const auto straight = a.value("camera.straight_speed"))

@@ -26,8 +26,21 @@ constexpr SupplyLine kLines[]{
     {QT_TRANSLATE_NOOP("Plots", "Power of the brake resistor"), nullptr,
      "supply.brake_average_power", "supply.brake_peak_power"}};
 
-TableCell cell(const Analysis& analysis, const char* id) {
-  return {id == nullptr ? QString() : figure_text(analysis.figure(id), {}), {7.5}, {}};
+/// Values side by side, and under the label why one of them is not known. Empty where there is
+/// nothing to say: no value, and nobody asked for one.
+std::optional<TableRow> row_of(const Analysis& analysis, const SupplyLine& line) {
+  TableRow row;
+  row.cells = {{Plots::tr(line.label), {7.5}, {}}};
+  bool says = false;
+  for (const char* id : {line.task, line.duty, line.worst}) {
+    const Figure* figure = id == nullptr ? nullptr : analysis.figure(id);
+    row.cells.append({figure == nullptr ? QString() : figure_text(figure), {7.5}, {}});
+    if (figure == nullptr || (!figure->value && figure->is_aside)) continue;
+    says = true;
+    if (!figure->value && row.cells[0].below.isEmpty())
+      row.cells[0].below = reason_text(figure->because);
+  }
+  return says ? std::optional(row) : std::nullopt;
 }
 
 }  // namespace
@@ -41,14 +54,8 @@ void draw_supply(SheetPage& page, const SheetContent& content) {
     return;
   }
   std::vector<TableRow> rows;
-  for (const SupplyLine& line : kLines) {
-    TableRow row;
-    row.cells = {{Plots::tr(line.label), {7.5}, {}},
-                 cell(content.analysis, line.task),
-                 cell(content.analysis, line.duty),
-                 cell(content.analysis, line.worst)};
-    rows.push_back(row);
-  }
+  for (const SupplyLine& line : kLines)
+    if (auto row = row_of(content.analysis, line)) rows.push_back(std::move(*row));
   draw_table(page,
              {{Plots::tr("Both axes together"), 1.8, false},
               {Plots::tr("Task's moves, peak"), 1, true},

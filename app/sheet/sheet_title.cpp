@@ -2,9 +2,12 @@
 #include <array>
 #include <cmath>
 
+#include "app/plots/charts.h"
+#include "app/plots/choice_word.h"
 #include "app/plots/format.h"
 #include "app/plots/text.h"
 #include "app/sheet/sheet_sections.h"
+#include "core/rig/fields.h"
 
 /// The head of the first page, and the drive line of each axis.
 namespace gazewright {
@@ -28,7 +31,7 @@ QString travel_text(const std::optional<double>& span_rad, const QString& none) 
 }
 
 std::vector<Tile> tiles_of(const SheetContent& content, Axis axis) {
-  const Rig& rig = content.rig;
+  const Rig rig = with_defaults(content.rig);
   const AxisParts& parts = rig.axis(axis);
   const Travel& travel = content.analysis.of(axis).travel;
   const auto figure = [&](const char* rest, const char* si, const char* unit) {
@@ -56,7 +59,8 @@ std::vector<Tile> tiles_of(const SheetContent& content, Axis axis) {
         Plots::tr("centre %1").arg(format_value(travel.centre_rad, "rad", "deg"))}},
       {Plots::tr("Cable"),
        {travel_text(travel.cable_rad, Plots::tr("none")),
-        QString::fromStdString(parts.cable.routing.value)}},
+        parts.cable.presence == Presence::given ? choice_word(parts.cable.routing.value)
+                                                : QString()}},
       {Plots::tr("Load"),
        {figure("inertia.load", "kg.m2", "g.m2"),
         Plots::tr("rotor %1").arg(figure("inertia.rotor_reflected", "kg.m2", "g.m2"))}},
@@ -146,8 +150,8 @@ void draw_drive_lines(SheetPage& page, const SheetContent& content) {
   page.heading(Plots::tr("Drive line of each axis"));
   for (const Axis axis : kAxes) draw_drive_line(page, content, axis);
   if (!content.analysis.swap.text.empty()) {
-    const QString text = QString::fromStdString(content.analysis.swap.text);
-    page.paragraph(text.left(1).toUpper() + text.mid(1), {7.5, false, page.theme().quiet});
+    page.paragraph(sentence_start(reason_text(content.analysis.swap.text)),
+                   {7.5, false, page.theme().quiet});
   }
 }
 

@@ -74,12 +74,18 @@ TileText motor_tile(const Rig& rig, const Analysis& analysis, const std::string&
 TileText gearbox_tile(const Rig& rig, const Analysis& analysis, const std::string& axis) {
   const Quantity* ratio = find_quantity(rig, axis + ".gearbox.ratio");
   const bool known = ratio && ratio->si;
+  const Quantity* limit = find_quantity(rig, axis + ".loop.speed_limit");
+  const auto top = analysis.value(axis + ".output.speed_top");
+  const bool isHeld = limit && limit->si && top && *limit->si < *top;
+  const QString fastest = figure_text(analysis, axis + ".output.speed_top", "deg/s");
   return {tr("Gearbox"),
           known ? number_text(*ratio->si, 4) + QStringLiteral(" : 1") : tr("ratio missing"),
           {figure_text(analysis, axis + ".output.torque_stall"),
-           figure_text(analysis, axis + ".output.speed_top", "deg/s")},
+           isHeld ? tr("held to %1").arg(field_text(rig, axis + ".loop.speed_limit")) : fastest},
           {},
-          {}};
+          isHeld
+              ? tr("The loop holds it to its limit; without that it could turn at %1.").arg(fastest)
+              : QString()};
 }
 
 TileText stops_tile(const Rig& rig, const Analysis& analysis, Axis axis) {

@@ -4,6 +4,7 @@
 #include <QLocale>
 #include <algorithm>
 
+#include "app/plots/charts.h"
 #include "app/plots/doubt_text.h"
 #include "app/plots/format.h"
 #include "app/plots/text.h"
@@ -183,7 +184,7 @@ QString explanation_of(const Explanation& figure, const Rig& rig, const Doubts* 
                      tr("exactly %1").arg(exact + QChar(' ') + unit).toHtmlEscaped());
   } else {
     html += QStringLiteral("<p><big><b>%1</b></big><br>%2</p>")
-                .arg(tr("no value"), qstring(figure.because).toHtmlEscaped());
+                .arg(tr("no value"), reason_text(figure.because).toHtmlEscaped());
   }
   if (doubts) html += doubt_section(*doubts, figure, rig);
   html += paragraph(tr("Formula"), worded(info.formula).toHtmlEscaped());
@@ -207,8 +208,7 @@ QString explanation_of(const Finding& finding, const Rig& rig, const Analysis& a
   QString html =
       QStringLiteral("<h3>%1</h3><p><big><b>%2</b></big><br>%3</p>")
           .arg(with_axis(QString::fromStdString(finding.what), finding.axis).toHtmlEscaped(),
-               verdict_line(finding).toHtmlEscaped(),
-               QString::fromStdString(finding.because).toHtmlEscaped());
+               verdict_line(finding).toHtmlEscaped(), reason_text(finding.because).toHtmlEscaped());
   const auto amount = [&](const std::optional<double>& value) {
     return format_value(value, finding.si_unit, finding.unit).toHtmlEscaped();
   };

@@ -3,6 +3,7 @@
 #include <QFont>
 #include <algorithm>
 
+#include "app/plots/charts.h"
 #include "app/plots/format.h"
 
 namespace gazewright {
@@ -82,7 +83,7 @@ QString FindingsModel::text(const Finding& finding, int column) const {
       return margin_text(finding.margin);
     case remedy:
       if (finding.remedies.empty() && remedies_are_in_) {
-        return QString::fromStdString(finding.because);
+        return reason_text(finding.because);
       }
       return remedies_are_in_ ? remedy_texts(finding) : QStringLiteral("…");
     default:

@@ -9,6 +9,7 @@
 #include <QTableView>
 #include <QToolButton>
 
+#include "app/plots/charts.h"
 #include "app/window/findings_delegate.h"
 #include "app/window/findings_model.h"
 #include "app/window/widgets.h"
@@ -119,7 +120,7 @@ void FindingsView::currentChanged() {
     return;
   }
   const Finding& finding = model_->finding(index.row());
-  because_->setText(QString::fromStdString(finding.because));
+  because_->setText(reason_text(finding.because));
   if (filling_) return;
   const bool isNew = finding.id != current_id_;
   current_id_ = finding.id;

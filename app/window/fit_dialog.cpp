@@ -14,6 +14,7 @@
 #include <cmath>
 #include <thread>
 
+#include "app/plots/charts.h"
 #include "app/plots/format.h"
 #include "app/plots/text.h"
 #include "app/window/clean_registers.h"
@@ -56,7 +57,7 @@ QString findings_text(const FitSimulated& simulated) {
 
 QString summary_text(const Fits& fits) {
   if (!fits.because.empty())
-    return FitDialog::tr("No ranking: %1.").arg(QString::fromStdString(fits.because));
+    return FitDialog::tr("No ranking: %1.").arg(gazewright::reason_text(fits.because));
   QString text =
       FitDialog::tr("%Ln combinations: %1 fit, %2 fail, %3 lack data.", nullptr,
                     static_cast<int>(fits.combinations))

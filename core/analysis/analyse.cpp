@@ -49,10 +49,11 @@ std::vector<Finding> findings_of(Context& context, const Rig& rig, bool remedies
     for (const Axis axis : kAxes) {
       if (stop.stop_requested()) return findings;
       if (!is_asked(*check, context, axis)) continue;
-      Finding finding = find(*check, context, axis);
-      if (remedies && finding.verdict == Verdict::fails)
-        finding.remedies = remedies_of(*check, context, rig, axis);
-      findings.push_back(std::move(finding));
+      auto finding = find(*check, context, axis);
+      if (!finding) continue;
+      if (remedies && finding->verdict == Verdict::fails)
+        finding->remedies = remedies_of(*check, context, rig, axis);
+      findings.push_back(std::move(*finding));
     }
   }
   return findings;

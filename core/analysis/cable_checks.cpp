@@ -21,7 +21,7 @@ constexpr InputPath kSlack[]{"<axis>.cable.<bend>", "<axis>.cable.slack"};
 Compared lasts_to_stops(Context& c, Axis a) {
   const Cable& cable = c.rig().axis(a).cable;
   const Travel& travel = c.travel(a);
-  if (has_no_cable(cable)) return moot(words("no cable crosses this axis"));
+  if (has_no_cable(cable)) return absent();
   if (!travel.cable_rad) {
     return {travel.stops_rad, std::nullopt, why_no_cable_travel(cable), Outcome::impossible};
   }
@@ -39,7 +39,7 @@ Compared lasts_to_stops(Context& c, Axis a) {
 
 Compared bends_wide_enough(Context& c, Axis a) {
   const Cable& cable = c.rig().axis(a).cable;
-  if (has_no_cable(cable)) return moot(kNoCable);
+  if (has_no_cable(cable)) return absent();
   const TightestBend bend = tightest_bend_of(c, a);
   const double needed_m = cable.bend_radius_m.value();
   if (!bend.radius_m) return {needed_m, std::nullopt, bend.where, Outcome::impossible};
@@ -50,8 +50,8 @@ Compared bends_wide_enough(Context& c, Axis a) {
 
 Compared bend_radius_by_rule(Context& c, Axis a) {
   const Cable& cable = c.rig().axis(a).cable;
-  if (has_no_cable(cable)) return moot(kNoCable);
-  if (routing_of(cable) == Routing::slip_ring) return moot(words("a slip ring bends no cable"));
+  if (has_no_cable(cable)) return absent();
+  if (routing_of(cable) == Routing::slip_ring) return absent();
   return {
       still_bend_m(cable), cable.bend_radius_m.value(),
       words(
@@ -61,9 +61,8 @@ Compared bend_radius_by_rule(Context& c, Axis a) {
 
 Compared slack_for_twist(Context& c, Axis a) {
   const Cable& cable = c.rig().axis(a).cable;
-  if (has_no_cable(cable)) return moot(kNoCable);
-  if (routing_of(cable) != Routing::twist)
-    return moot(words("only a cable along the axis needs slack"));
+  if (has_no_cable(cable)) return absent();
+  if (routing_of(cable) != Routing::twist) return absent();
   const double slack_m = cable.slack_m.value(), length_m = cable.free_length_m.value();
   const auto twist = twist_each_way_rad(c, a);
   if (!twist) return {std::nullopt, slack_m, kOffUsable};

@@ -32,6 +32,8 @@ Compared moot(std::string because) {
   return {std::nullopt, std::nullopt, std::move(because), Compared::Outcome::moot};
 }
 
+Compared absent() { return {std::nullopt, std::nullopt, {}, Compared::Outcome::absent}; }
+
 std::optional<double> margin_of(const Compared& compared) {
   if (!compared.demand || !compared.capacity) return std::nullopt;
   if (*compared.demand <= 0) return kMostMargin;
@@ -40,14 +42,17 @@ std::optional<double> margin_of(const Compared& compared) {
 
 Verdict verdict_of(const Compared& compared) {
   if (compared.outcome == Compared::Outcome::impossible) return Verdict::fails;
-  if (compared.outcome == Compared::Outcome::moot) return Verdict::holds;
+  if (compared.outcome == Compared::Outcome::moot || compared.outcome == Compared::Outcome::absent)
+    return Verdict::holds;
   const auto margin = margin_of(compared);
+  if (compared.outcome == Compared::Outcome::doubtful && margin.value_or(0) >= 0)
+    return Verdict::tight;
   if (!margin) return Verdict::unknown;
   if (*margin < 0) return Verdict::fails;
   return *margin < kTightBelow ? Verdict::tight : Verdict::holds;
 }
 
-Finding find(const Check& check, Context& context, Axis axis) {
+std::optional<Finding> find(const Check& check, Context& context, Axis axis) {
   Finding finding;
   finding.id = for_axis(check.id, axis);
   if (check.id.starts_with("<axis>")) finding.axis = axis;
@@ -60,6 +65,7 @@ Finding find(const Check& check, Context& context, Axis axis) {
     return finding;
   }
   Compared compared = check.compare(context, axis);
+  if (compared.outcome == Compared::Outcome::absent) return std::nullopt;
   if (compared.capacity && std::isinf(*compared.capacity))
     compared = moot(words("no limit is stated"));
   finding.verdict = verdict_of(compared);

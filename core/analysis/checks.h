@@ -18,13 +18,16 @@ struct Compared {
   enum class Outcome {
     by_numbers,
     impossible,  ///< the rig cannot do it at all: fails, whatever the numbers
-    moot         ///< there is nothing to check (no cable, no limit stated): holds, without numbers
+    doubtful,    ///< the numbers do not tell all, somebody has to look: tight where they hold
+    moot,        ///< nothing of it is asked (no limit stated, no swing): holds, without numbers
+    absent       ///< what it is about is not there (no cable, no stops): no finding
   };
   std::optional<double> demand, capacity;
   std::string because;
   Outcome outcome = Outcome::by_numbers;
 };
 Compared moot(std::string because);
+Compared absent();
 
 /// One field that may mend a check, and which way to turn it.
 struct Lever {
@@ -87,8 +90,8 @@ std::vector<const Check*> axis_checks();
 std::optional<double> margin_of(const Compared& compared);
 Verdict verdict_of(const Compared& compared);
 
-/// The finding of one check, without remedies.
-Finding find(const Check& check, Context& context, Axis axis);
+/// The finding of one check, without remedies; empty where what it is about is not there.
+std::optional<Finding> find(const Check& check, Context& context, Axis axis);
 
 /// Levers solved for the value that just holds, best first; empty where none within reach does.
 /// Every trial is a rig of its own. @param context  of the rig, as the finding was made with

@@ -19,9 +19,7 @@ double rounded_value(const FieldInfo& info, double value_si, bool up, int digits
 }
 
 std::string say_field(const std::string& path, const FieldInfo& info, double value_si) {
-  const std::string part = part_words(path.substr(0, path.rfind('.') + 1));
-  return part + (part.empty() ? "" : " ") + in_sentence(info.label) + " " +
-         say(value_si, info.si_unit, info.unit);
+  return field_words(path, info.label) + " " + say(value_si, info.si_unit, info.unit);
 }
 
 }  // namespace gazewright

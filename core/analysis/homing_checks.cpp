@@ -104,9 +104,7 @@ Compared push(Context& c, Axis a) {
 }
 
 Compared contact(Context& c, Axis a) {
-  if (has_no_stops(c, a)) return moot(words("there are no stops to push into"));
-  if (homing_by(c, a) != HomingBy::stop)
-    return moot(words("it does not home by pushing into a stop"));
+  if (has_no_stops(c, a) || homing_by(c, a) != HomingBy::stop) return absent();
   const double blow = stop_blow_Nm(c, a);
   return {torque_per_ampere_NmpA(c, a) * current_A(c, a) + blow, gentle_torque_Nm(c, a),
           words("the push and %1 from meeting the stop at %2, against the lesser of the gearbox's "

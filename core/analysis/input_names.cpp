@@ -5,6 +5,7 @@
 #include <cctype>
 
 #include "core/files/spelling.h"
+#include "core/rig/fields.h"
 #include "core/words/words.h"
 
 namespace gazewright {
@@ -51,6 +52,40 @@ std::string part_word(std::string_view step) {
   return std::ranges::find(kParts, step) != kParts.end() ? words(step) : std::string(step);
 }
 
+/// Whether all steps of a path are parts.
+bool is_part(std::string_view path) {
+  while (!path.empty()) {
+    const std::string_view step = path.substr(0, path.find('.'));
+    if (std::ranges::find(kParts, step) == kParts.end()) return false;
+    path.remove_prefix(std::min(step.size() + 1, path.size()));
+  }
+  return true;
+}
+
+bool is_letter(char c) {
+  return (static_cast<unsigned char>(c) & 0x80) != 0 || std::isalpha(c) != 0;
+}
+
+/// A word without its plural and its capital.
+std::string plain(std::string_view word) {
+  if (word.ends_with('s')) word.remove_suffix(1);
+  std::string text(word);
+  if (!text.empty() && text[0] >= 'A' && text[0] <= 'Z')
+    text[0] = static_cast<char>(text[0] - 'A' + 'a');
+  return text;
+}
+
+/// Whether a label says the word itself: "stop stiffness" the "stops".
+bool says(std::string_view label, std::string_view word) {
+  while (!label.empty()) {
+    const auto first = std::ranges::find_if(label, is_letter);
+    const auto end = std::find_if_not(first, label.end(), is_letter);
+    if (!word.empty() && plain({first, end}) == plain(word)) return true;
+    label.remove_prefix(static_cast<std::size_t>(end - label.begin()));
+  }
+  return false;
+}
+
 /// The part in words: "pan gearbox" of "pan.gearbox.ratio", "camera" of "on_tilt[camera].mass".
 std::string part_of(const std::string& id) {
   const auto close = id.find("].");
@@ -95,6 +130,22 @@ std::string part_words(std::string_view steps) {
     steps.remove_prefix(std::min(step.size() + 1, steps.size()));
   }
   return part;
+}
+
+std::string field_words(const std::string& path, std::string_view label) {
+  std::string part = part_words(std::string_view(path).substr(0, path.rfind('.') + 1));
+  const std::string what = in_sentence(label);
+  const auto last = part.rfind(' ') + 1;  // 0 where there is but one word
+  if (says(what, std::string_view(part).substr(last))) part.erase(last == 0 ? 0 : last - 1);
+  return part + (part.empty() ? "" : " ") + what;
+}
+
+std::string path_words(const std::string& path) {
+  if (path == "on_tilt") return words("the bodies on tilt");
+  if (path == "on_pan") return words("the bodies on pan");
+  if (path.find('.') == std::string::npos) return "";
+  if (const FieldInfo* info = find_info(path)) return field_words(path, info->label);
+  return is_part(path) ? part_words(path) : "";
 }
 
 std::string input_label(const std::string& id, std::string_view label) {

@@ -24,6 +24,11 @@ class InputNames {
 
 /// "pan gearbox" for "pan.gearbox", in the user's language; what is no part stays as it is.
 std::string part_words(std::string_view steps);
+/// A field with its part: "pan gearbox ratio"; "pan stop stiffness" of pan.stops.stiffness, where
+/// the label says its part itself.
+std::string field_words(const std::string& path, std::string_view label);
+/// The same of any path, "pan stops" of a whole part; empty where it is no path in words.
+std::string path_words(const std::string& path);
 /// "Pan gearbox: ratio", "Camera: centre x".
 std::string input_label(const std::string& id, std::string_view label);
 /// The same within a sentence: "the ratio of the pan gearbox", "the centre x of the camera".

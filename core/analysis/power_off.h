@@ -16,6 +16,8 @@ inline constexpr std::array<InputPath, 8> kFreeTrain{"<load>",
                                                      "<axis>.cable.<spring>"};
 inline constexpr auto kCoast = joined(joined(kFreeTrain, kRotors), kTopSpeed);
 inline constexpr auto kCoastIntoStop = joined(kCoast, kSoft);
+inline constexpr auto kCoastIntoStopLimited =
+    joined(kCoastIntoStop, std::array<InputPath, 1>{"<axis>.loop.speed_limit"});
 inline constexpr std::array<InputPath, 6> kHolds{"<load>",
                                                  "<axis>.friction.coulomb",
                                                  "<axis>.gearbox.ratio",

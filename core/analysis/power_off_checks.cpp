@@ -39,7 +39,7 @@ Compared holds(Context& c, Axis a) {
 }
 
 Compared coast(Context& c, Axis a) {
-  if (has_no_stops(c, a)) return moot(words("there are no stops"));
+  if (has_no_stops(c, a)) return absent();
   const Travel& travel = c.travel(a);
   if (!has_stops_to_meet(travel)) return {std::nullopt, std::nullopt, why_no_travel(c, a)};
   const AxisModel& model = c.model(a);
@@ -47,7 +47,7 @@ Compared coast(Context& c, Axis a) {
   const double room = c.rig().axis(a).stops.soft_inset_rad.value();
   const double peak = model.gear.peak_torque_Nm;
   std::string text = words("power drops at %1 at the soft limit, %2 before the stop: it ",
-                           say(top_speed_radps(model), "rad/s", "deg/s"), say(room, "rad", "deg"));
+                           say_top_speed(model), say(room, "rad", "deg"));
   if (speed == 0) {
     text += words("comes to rest before it");
   } else {

@@ -41,10 +41,10 @@ Answer stopping(Context& c, Axis a, Slowing by) {
   return *angle;
 }
 
-Answer stop_speed(Context& c, Axis a) {
+Answer stop_speed(Context& c, Axis a, double from_radps) {
   if (has_no_stops(c, a)) return Answer::none(kNoStops);
   if (!has_stops_to_meet(c.travel(a))) return Answer::none(why_no_travel(c, a));
-  return coasting_stop_speed_radps(c.model(a), c.travel(a));
+  return coasting_stop_speed_radps(c.model(a), c.travel(a), from_radps);
 }
 
 Answer holding_torque(Context& c, Axis a) {
@@ -70,12 +70,18 @@ const FigureRow kRows[] = {
       kHolds},
      Axes::both,
      holding_torque},
-    {{"<axis>.power_off.stop_speed", "Speed into the hard stop when power drops", "rad/s", "deg/s",
+    {{"<axis>.power_off.stop_speed",
+      "Speed into the hard stop when power drops, if the loop's limit fails", "rad/s", "deg/s",
       "dω²/dφ = −2·deceleration from speed_top, motor open, at the worst place between the soft "
       "limits",
       kSource, kCoastIntoStop},
      Axes::both,
-     stop_speed},
+     [](Context& c, Axis a) { return stop_speed(c, a, top_speed_radps(c.model(a))); }},
+    {{"<axis>.power_off.limited_stop_speed",
+      "Speed into the hard stop when power drops at the loop's limit", "rad/s", "deg/s",
+      "the same from min(speed_top, loop.speed_limit)", kSource, kCoastIntoStopLimited},
+     Axes::both,
+     [](Context& c, Axis a) { return stop_speed(c, a, fastest_asked_radps(c.model(a))); }},
 };
 
 }  // namespace

@@ -5,6 +5,7 @@
 #include "core/analysis/inputs.h"
 #include "core/analysis/reach.h"
 #include "core/analysis/say.h"
+#include "core/travel/joined.h"
 #include "core/words/words.h"
 
 namespace gazewright {
@@ -14,11 +15,30 @@ using Way = Lever::Way;
 constexpr std::array<InputPath, 3> kBodies{"on_tilt", "on_pan", "tilt.axis_at"};
 constexpr std::array<InputPath, 2> kKeepOuts{"keep_outs", "task.<axis>_move"};
 
-std::string left_out(const Clearance& clearance) {
-  std::string names;
+std::string say_joined(const Joined& pair) {
+  if (!pair.is_doubtful()) return words("%1 and %2", pair.tilting, pair.other);
+  return words("%1 and %2, %3 deep in each other", pair.tilting, pair.other,
+               say(pair.overlap_m, "m", "mm"));
+}
+
+bool is_doubtful(const std::vector<Joined>& joined) {
+  return std::ranges::any_of(joined, &Joined::is_doubtful);
+}
+
+/// The pairs and bodies between which nothing is worked out; doubtful pairs come first.
+std::string left_out(const Clearance& clearance, const std::vector<Joined>& joined) {
+  std::string text, pairs, names;
+  for (const bool doubtful : {true, false}) {
+    for (const Joined& pair : joined)
+      if (pair.is_doubtful() == doubtful) pairs += (pairs.empty() ? "" : "; ") + say_joined(pair);
+  }
+  if (!pairs.empty()) text = words("; left out, as they touch at rest: %1", pairs);
+  if (is_doubtful(joined))
+    text += words("; where they do not belong together, move one or make it smaller");
   for (const std::string& name : clearance.without_shape)
     names += (names.empty() ? "" : ", ") + name;
-  return names.empty() ? "" : words("; without a shape and left out: %1", names);
+  if (!names.empty()) text += words("; without a shape and left out: %1", names);
+  return text;
 }
 
 std::string say_contact(const Contact& contact) {
@@ -32,7 +52,8 @@ Compared collision(Context& c, Axis a) {
   if (!travel.usable_rad)
     return {std::nullopt, std::nullopt, words("the usable travel is not known")};
   const Clearance& clearance = c.clearance();
-  const std::string others = left_out(clearance);
+  const std::vector<Joined> joined = joined_of(c.rig());
+  const std::string others = left_out(clearance, joined);
   std::optional<Compared> worst;
   const auto compare = [&](const std::optional<Contact>& contact, double travel_rad) {
     if (!contact) return;
@@ -43,7 +64,9 @@ Compared collision(Context& c, Axis a) {
   };
   compare(clearance.down, -travel.least_rad());
   compare(clearance.up, travel.most_rad());
-  return worst ? *worst : moot(words("nothing is met within half a turn%1", others));
+  Compared found = worst ? *worst : moot(words("nothing is met within half a turn%1", others));
+  if (is_doubtful(joined)) found.outcome = Compared::Outcome::doubtful;
+  return found;
 }
 
 /// How far the axis may turn from the rest pose, the other at rest, before it enters a keep-out.

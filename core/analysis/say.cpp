@@ -16,9 +16,23 @@ std::string& the_decimal_mark() {
   return mark;
 }
 
-/// Three significant digits without exponent where that stays readable.
+constexpr double kMostHours = 1e6;  ///< a life beyond this is only said to be more
+constexpr double kDust = 1e-9;      ///< less is what rounding leaves of 0
+constexpr const char* kMinus = "−";
+
+/// "×10⁷" for what std::to_chars writes as "e+07".
+std::string power_of_ten(std::string_view exponent) {
+  constexpr std::array<const char*, 10> kRaised{"⁰", "¹", "²", "³", "⁴", "⁵", "⁶", "⁷", "⁸", "⁹"};
+  std::string text = "×10";
+  if (exponent.starts_with('-')) text += "⁻";
+  exponent.remove_prefix(std::min(exponent.find_first_not_of("+-0"), exponent.size()));
+  for (const char c : exponent) text += kRaised[static_cast<std::size_t>(c - '0')];
+  return text;
+}
+
+/// Three significant digits without exponent where that stays readable; a true minus.
 std::string digits(double value) {
-  if (value == 0) return "0";
+  if (std::abs(value) < kDust) return "0";
   const int magnitude = static_cast<int>(std::floor(std::log10(std::abs(value))));
   const bool plain = magnitude >= -4 && magnitude <= 6;
   const int decimals = plain ? std::max(0, 2 - magnitude) : 2;
@@ -31,8 +45,11 @@ std::string digits(double value) {
     out.erase(out.find_last_not_of('0') + 1);
     if (out.back() == '.') out.pop_back();
   }
+  if (const auto power = out.find('e'); power != std::string::npos)
+    out.replace(power, std::string::npos, power_of_ten(std::string_view(out).substr(power + 1)));
   if (const auto point = out.find('.'); point != std::string::npos)
     out.replace(point, 1, the_decimal_mark());
+  if (out.starts_with('-')) out.replace(0, 1, kMinus);
   return out;
 }
 
@@ -43,12 +60,15 @@ void use_decimal_mark(std::string_view mark) { the_decimal_mark() = mark; }
 std::string say(double value_si, std::string_view si_unit, std::string_view unit) {
   if (std::isinf(value_si)) return "none";
   if (unit == "1" || unit.empty()) return digits(value_si);
-  const std::string shown = pretty_unit(unit);
-  const std::string number = digits(unit == si_unit ? value_si : from_si(value_si, si_unit, unit));
+  const double value = unit == si_unit ? value_si : from_si(value_si, si_unit, unit);
+  if (unit == "h" && value > kMostHours) return words("more than 10⁶ h");
+  const bool in_thousands = std::abs(value) >= 1e4 && (unit == "J" || unit == "W" || unit == "N");
+  const std::string shown = (in_thousands ? "k" : "") + pretty_unit(unit);
+  const std::string number = digits(in_thousands ? value / 1e3 : value);
   return shown == "°" ? number + shown : number + " " + shown;
 }
 
-std::string say_percent(double part) { return std::to_string(std::lround(100 * part)) + " %"; }
+std::string say_percent(double part) { return digits(std::round(100 * part)) + " %"; }
 
 std::string say_needs(std::span<const std::string> missing, std::size_t most) {
   const std::size_t named = most == 0 ? missing.size() : std::min(most, missing.size());

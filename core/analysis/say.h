@@ -12,7 +12,7 @@ namespace gazewright {
 void use_decimal_mark(std::string_view mark);
 
 /// A value as a sentence says it: three significant digits, decimal mark, pretty unit: "148 ms",
-/// "16.1 N·m", "-12.5°", "none".
+/// "16.1 N·m", "−12.5°", "none".
 std::string say(double value_si, std::string_view si_unit, std::string_view unit);
 /// "24 %" for 0.241.
 std::string say_percent(double part);

@@ -13,7 +13,7 @@ namespace {
 using Way = Lever::Way;
 
 Compared impact(Context& c, Axis a) {
-  if (has_no_stops(c, a)) return moot(words("there are no stops"));
+  if (has_no_stops(c, a)) return absent();
   const AxisModel& model = c.model(a);
   const double inertia = model.load.inertia_kgm2 + model.reflected_inertia_kgm2();
   const double top = top_speed_radps(model);
@@ -21,14 +21,13 @@ Compared impact(Context& c, Axis a) {
   return {
       stop_torque_Nm(inertia, top, stiffness, stall_torque_Nm(model)), model.gear.peak_torque_Nm,
       words("hitting the stop at %1, the drive still pushing; %2 % of the energy is the rotor's",
-            say(top, "rad/s", "deg/s"),
-            say(100 * model.reflected_inertia_kgm2() / inertia, "1", "1"))};
+            say_top_speed(model), say(100 * model.reflected_inertia_kgm2() / inertia, "1", "1"))};
 }
 
 /// Runs `compare` where there is a stop whose spring is known.
 template <class Compare>
 Compared of_blow(Context& c, Axis a, Compare compare) {
-  if (has_no_stops(c, a)) return moot(words("there are no stops"));
+  if (has_no_stops(c, a)) return absent();
   if (std::string missing = missing_of_bumper(c, a); !missing.empty())
     return {std::nullopt, std::nullopt, std::move(missing)};
   return compare(stop_case(c, a));
@@ -36,13 +35,13 @@ Compared of_blow(Context& c, Axis a, Compare compare) {
 
 Compared bumper(Context& c, Axis a) {
   return of_blow(c, a, [&](const StopCase& stop) -> Compared {
-    if (!has_bumper(c, a)) return moot(words("its stop has no bumper that could bottom out"));
+    if (!has_bumper(c, a)) return absent();
     const Impact worst = stop.worst();
     StopCase endless = stop;
     endless.spring.bumper_travel_rad = kInfinity;
     return {endless.worst().press_rad, stop.spring.bumper_travel_rad,
             words("hitting the stop at %1, the drive still pushing; it bears %2%3",
-                  say(stop.top_radps, "rad/s", "deg/s"), say(worst.torque_Nm, "N.m", "N.m"),
+                  say_top_speed(c.model(a)), say(worst.torque_Nm, "N.m", "N.m"),
                   worst.bottoms_out ? words(" as the bumper bottoms out") : "")};
   });
 }

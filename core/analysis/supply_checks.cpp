@@ -122,7 +122,7 @@ std::optional<Remedy> calmer_bus(Context& c, Axis) {
 
 Compared brake_power(Context& c, Axis) {
   const double capacity_W = c.rig().supply.brake_power_W.value();
-  if (!has_resistor(c.rig())) return moot(words("there is no brake resistor"));
+  if (!has_resistor(c.rig())) return absent();
   const DutyUse& use = duty_use(c);
   if (!use.because.empty()) return {std::nullopt, capacity_W, use.because};
   const double on_V = std::max(supply_run(c).run.most_V, c.rig().supply.brake_voltage_V.value());

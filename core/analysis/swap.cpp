@@ -24,7 +24,40 @@ std::optional<double> shortest_s(Context& context, Axis axis) {
 }
 
 std::string said(const std::optional<double>& time_s) {
-  return time_s ? say(*time_s, "s", "ms") : words("no answer");
+  return time_s ? say(*time_s, "s", "ms") : words("never");
+}
+
+/// "pan would settle in 95.6 ms (now 86.4 ms)", where one of both may never settle.
+std::string said(Axis axis, const std::optional<double>& swapped_s,
+                 const std::optional<double>& now_s) {
+  const std::string now = said(now_s), name = words(name_of(axis));
+  return swapped_s ? words("%1 would settle in %2 (now %3)", name, said(swapped_s), now)
+                   : words("%1 would never settle (now %2)", name, now);
+}
+
+/// What both axes lack for a time.
+std::vector<std::string> missing_for_times(Context& context) {
+  std::vector<std::string> all;
+  for (const Axis axis : kAxes)
+    for (std::string& path : context.missing(kSettle, axis))
+      if (std::ranges::find(all, path) == all.end()) all.push_back(std::move(path));
+  return all;
+}
+
+std::string text_of(const Swap& swap, Context& context) {
+  constexpr std::size_t kNamed = 3;
+  if (const auto missing = missing_for_times(context); !missing.empty())
+    return words("what exchanging the gearboxes would do is not known: %1",
+                 say_needs(missing, kNamed));
+  const auto& [pan, tilt] = swap.axis;
+  if (pan.settle_now_s && pan.settle_swapped_s && tilt.settle_now_s && tilt.settle_swapped_s)
+    return words(
+        "with the gearboxes exchanged pan would settle in %1 (now %2), tilt in %3 (now %4)",
+        said(pan.settle_swapped_s), said(pan.settle_now_s), said(tilt.settle_swapped_s),
+        said(tilt.settle_now_s));
+  return words("with the gearboxes exchanged %1, %2",
+               said(Axis::pan, pan.settle_swapped_s, pan.settle_now_s),
+               said(Axis::tilt, tilt.settle_swapped_s, tilt.settle_now_s));
 }
 
 /// The slower of both axes; empty where one has no time.
@@ -47,11 +80,7 @@ Swap swap_of(Context& context, const Rig& rig, const std::stop_token& stop) {
     of = {settle_s(context, axis), settle_s(swapped, axis), shortest_s(context, axis),
           shortest_s(swapped, axis)};
   }
-  const auto& [pan, tilt] = swap.axis;
-  swap.text =
-      words("with the gearboxes exchanged pan would settle in %1 (now %2), tilt in %3 (now %4)",
-            said(pan.settle_swapped_s), said(pan.settle_now_s), said(tilt.settle_swapped_s),
-            said(tilt.settle_now_s));
+  swap.text = text_of(swap, context);
   return swap;
 }
 

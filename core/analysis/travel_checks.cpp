@@ -30,7 +30,7 @@ Compared move_fits(Context& c, Axis a) {
 }
 
 Compared inset(Context& c, Axis a) {
-  if (has_no_stops(c, a)) return moot(words("there are no stops"));
+  if (has_no_stops(c, a)) return absent();
   // The loop never asks for more than its speed limit; a runaway is the stop's business.
   const double speed = fastest_asked_radps(c.model(a));
   const double have = c.rig().axis(a).stops.soft_inset_rad.value();
@@ -65,7 +65,7 @@ std::string limits_in_order(const Travel& travel, End end) {
 Compared order(Context& c, Axis a) {
   const Travel& travel = c.travel(a);
   const auto& cable = travel.cable_rad;
-  if (cable && std::isinf(*cable)) return moot(words("no cable limits this axis"));
+  if (cable && std::isinf(*cable)) return absent();
   if (!cable || !travel.soft_rad || !travel.stops_rad)
     return {travel.soft_rad, cable, words("the travel of the cable or of the stops is not known")};
   if (std::isinf(*travel.soft_rad))

@@ -3,7 +3,9 @@
 #include <cmath>
 
 #include "core/analysis/figures.h"
+#include "core/analysis/say.h"
 #include "core/travel/soft_limits.h"
+#include "core/words/words.h"
 
 /// What the figures of stops, cables and limits share.
 namespace gazewright {
@@ -34,6 +36,15 @@ inline bool has_no_stops(Context& c, Axis a) {
 
 inline double moving_inertia_kgm2(Context& c, Axis a) {
   return c.model(a).load.inertia_kgm2 + c.model(a).reflected_inertia_kgm2();
+}
+
+/// The speed that the motor could reach; where the loop keeps below it, that this has to fail
+/// first.
+inline std::string say_top_speed(const AxisModel& model) {
+  const double top_radps = top_speed_radps(model), limit_radps = model.control.speed_limit_radps;
+  std::string top = say(top_radps, "rad/s", "deg/s");
+  if (!(limit_radps < top_radps)) return top;
+  return words("%1 (if the loop's limit of %2 fails)", top, say(limit_radps, "rad/s", "deg/s"));
 }
 
 /// Braking from the fastest speed that the loop asks for, with what its delay lets through; empty

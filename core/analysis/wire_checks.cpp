@@ -11,7 +11,6 @@ namespace gazewright {
 namespace {
 
 using Way = Lever::Way;
-constexpr const char* kNoRing = "the cable does not go through a slip ring";
 constexpr InputPath kCircuits[]{"<axis>.cable.count", "<axis>.cable.conductors",
                                 "<axis>.cable.ring_circuits"};
 constexpr InputPath kRingCurrent[]{"<axis>.cable.current", "<axis>.cable.ring_current"};
@@ -24,14 +23,14 @@ bool has_no_ring(Context& c, Axis a) {
 }
 
 Compared ring_circuits(Context& c, Axis a) {
-  if (has_no_ring(c, a)) return moot(kNoRing);
+  if (has_no_ring(c, a)) return absent();
   const Cable& cable = c.rig().axis(a).cable;
   return {circuits_needed(c, a), cable.ring_circuits.value(),
           words("wires of all cables against rings; shields count as wires")};
 }
 
 Compared ring_current(Context& c, Axis a) {
-  if (has_no_ring(c, a)) return moot(kNoRing);
+  if (has_no_ring(c, a)) return absent();
   const Cable& cable = c.rig().axis(a).cable;
   const double wire_A = cable.current_A.value(), ring_A = cable.ring_current_A.value();
   const double rings = std::ceil(wire_A / ring_A);
@@ -42,7 +41,7 @@ Compared ring_current(Context& c, Axis a) {
 }
 
 Compared ring_bandwidth(Context& c, Axis a) {
-  if (has_no_ring(c, a)) return moot(kNoRing);
+  if (has_no_ring(c, a)) return absent();
   const Cable& cable = c.rig().axis(a).cable;
   return {cable.signal_bandwidth_Hz.value(), cable.ring_bandwidth_Hz.value(),
           words("what the ring passes; brush noise comes on top")};
@@ -50,7 +49,7 @@ Compared ring_bandwidth(Context& c, Axis a) {
 
 Compared wire_current(Context& c, Axis a) {
   const Cable& cable = c.rig().axis(a).cable;
-  if (has_no_cable(cable)) return moot(kNoCable);
+  if (has_no_cable(cable)) return absent();
   return {cable.current_A.value(), wire_rating_A(cable.conductor_m.value()),
           words("%1 circular mil per ampere, for wires in a bundle; one in free air bears about "
                 "six times that",
@@ -58,7 +57,7 @@ Compared wire_current(Context& c, Axis a) {
 }
 
 Compared supply_drop(Context& c, Axis a) {
-  if (has_no_cable(c.rig().axis(a).cable)) return moot(kNoCable);
+  if (has_no_cable(c.rig().axis(a).cable)) return absent();
   return {drop_share(c, a), wire_rules().most_drop,
           words("out and back %1; %2", say(drop_V(c, a), "V", "V"),
                 say_rule(wire_rules().most_drop, "wires", "wire", "most_drop"))};

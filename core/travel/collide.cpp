@@ -5,6 +5,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "core/travel/joined.h"
 #include "core/travel/solid.h"
 #include "core/units/angle.h"
 #include "core/words/words.h"
@@ -96,6 +97,18 @@ std::optional<double> first_contact(const Scene& scene, const Solid& tilting, co
   }
 }
 
+/// Whether the tilt axis goes through a body.
+bool is_on_axis(const Scene& scene, const Solid& other) {
+  Solid axis;
+  axis.kind = Solid::Kind::cylinder;
+  axis.centre_m = scene.p_PT_m;
+  axis.half_m = {0, 0, kEndless_m};
+  axis.axes.col(0) = Vector3d::UnitZ();
+  axis.axes.col(1) = Vector3d::UnitX();
+  axis.axes.col(2) = Vector3d::UnitY();
+  return gap_m(axis, other) <= kTouching_m;
+}
+
 void keep_first(std::optional<Contact>& first, const std::optional<double>& tilt_rad,
                 const Named& tilting, const Named& other) {
   if (tilt_rad && (!first || std::abs(*tilt_rad) < std::abs(first->tilt_rad)))
@@ -127,6 +140,20 @@ Clearance clearance_of(const Rig& rig) {
     }
   }
   return clearance;
+}
+
+std::vector<Joined> joined_of(const Rig& rig) {
+  const Scene scene = scene_of(rig);
+  std::vector<Joined> joined;
+  for (const Named& tilting : scene.tilting) {
+    for (const Named& other : scene.other) {
+      const double gap = gap_at_m(scene, tilting.solid, other.solid, 0);
+      if (gap > kTouching_m) continue;
+      joined.push_back(
+          {tilting.name, other.name, std::max(0.0, -gap), is_on_axis(scene, other.solid)});
+    }
+  }
+  return joined;
 }
 
 }  // namespace gazewright

@@ -35,8 +35,12 @@ double friction_hold_Nm(const AxisModel& model) {
 }
 
 double coasting_stop_speed_radps(const AxisModel& model, const Travel& travel) {
+  return coasting_stop_speed_radps(model, travel, top_speed_radps(model));
+}
+
+double coasting_stop_speed_radps(const AxisModel& model, const Travel& travel, double from_radps) {
   const double soft = *travel.soft_rad, room = (*travel.stops_rad - soft) / 2;
-  const double full = std::pow(top_speed_radps(model), 2);
+  const double full = std::pow(from_radps, 2);
   const bool may_fall = worst_pull_Nm(model.load, travel) > friction_hold_Nm(model);
   double worst = 0;
   for (const End end : kEnds) {

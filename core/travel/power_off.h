@@ -16,5 +16,7 @@ double friction_hold_Nm(const AxisModel& model);
 /// anywhere between the soft limits, gravity and cables as they are at each angle; 0 where it
 /// always comes to rest before. @pre stops and soft limits are known and finite. [rad/s]
 double coasting_stop_speed_radps(const AxisModel& model, const Travel& travel);
+/// The same after power dropped at `from_radps`.
+double coasting_stop_speed_radps(const AxisModel& model, const Travel& travel, double from_radps);
 
 }  // namespace gazewright

@@ -14,6 +14,8 @@ std::string in_language(std::string_view english) {
   return text.empty() ? std::string(english) : text;
 }
 
+bool is_capital(char c) { return c >= 'A' && c <= 'Z'; }
+
 }  // namespace
 
 void use_translation(Translate translate) {
@@ -43,7 +45,8 @@ bool is_english() { return the_translation.load(std::memory_order_relaxed) == nu
 
 std::string in_sentence(std::string_view label) {
   std::string text = in_language(label);
-  if (is_english() && !text.empty() && text[0] >= 'A' && text[0] <= 'Z')
+  const bool is_name = label.starts_with("Coulomb") || (label.size() > 1 && is_capital(label[1]));
+  if (is_english() && !is_name && !text.empty() && is_capital(text[0]))
     text[0] = static_cast<char>(text[0] - 'A' + 'a');
   return text;
 }

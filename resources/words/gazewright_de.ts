@@ -932,10 +932,6 @@
         <translation>Die Sicherung mit %1 muss die Spitzen und das Laden der Kondensatoren aushalten: Zeit-Strom-Kennlinie beachten.</translation>
     </message>
     <message>
-        <source>no cable crosses this axis</source>
-        <translation>kein Kabel läuft über diese Achse</translation>
-    </message>
-    <message>
         <source>a slip ring turns without end</source>
         <translation>ein Schleifring dreht ohne Ende</translation>
     </message>
@@ -952,16 +948,8 @@
         <translation>%1; wie viele Biegungen es übersteht, muss der Hersteller sagen</translation>
     </message>
     <message>
-        <source>a slip ring bends no cable</source>
-        <translation>ein Schleifring biegt kein Kabel</translation>
-    </message>
-    <message>
         <source>the rule for a bend that stands still; lasting ones want %1 unless its maker says less</source>
         <translation>die Regel für eine ruhende Biegung; dauernd bewegte brauchen %1, wenn der Hersteller nicht weniger nennt</translation>
-    </message>
-    <message>
-        <source>only a cable along the axis needs slack</source>
-        <translation>nur ein Kabel längs der Achse braucht Längenvorrat</translation>
     </message>
     <message>
         <source>with so much slack the clamps would touch</source>
@@ -1154,6 +1142,10 @@
     <message>
         <source>half the way between the clamps where they pass</source>
         <translation>der halbe Abstand der Klemmen, wo sie aneinander vorbeilaufen</translation>
+    </message>
+    <message>
+        <source>a slip ring bends no cable</source>
+        <translation>ein Schleifring biegt kein Kabel</translation>
     </message>
     <message>
         <source>there is no cable across this axis</source>
@@ -1380,8 +1372,8 @@
         <translation>Handbuch: drive</translation>
     </message>
     <message>
-        <source>Top speed at the output</source>
-        <translation>Höchstdrehzahl am Abtrieb</translation>
+        <source>Top speed at the output, without the loop's limit</source>
+        <translation>Höchstdrehzahl am Abtrieb, ohne die Grenze der Regelung</translation>
     </message>
     <message>
         <source>m·V·KV/N, at most input_speed_limit/N and the drive's speed limit</source>
@@ -2156,14 +2148,6 @@
         <translation>Reibung, Getriebe, Kabel und Schwerkraft bei %1, gegen das Andruckmoment bei %2</translation>
     </message>
     <message>
-        <source>there are no stops to push into</source>
-        <translation>es gibt keine Anschläge, gegen die zu drücken wäre</translation>
-    </message>
-    <message>
-        <source>it does not home by pushing into a stop</source>
-        <translation>die Referenzfahrt drückt nicht gegen einen Anschlag</translation>
-    </message>
-    <message>
         <source>the push and %1 from meeting the stop at %2, against the lesser of the gearbox's rated and peak torque</source>
         <translation>das Andruckmoment und %1 vom Auftreffen auf den Anschlag bei %2, gegen das kleinere aus Nenn- und Spitzenmoment des Getriebes</translation>
     </message>
@@ -2614,6 +2598,14 @@
     <message>
         <source>spread</source>
         <translation>Streuung</translation>
+    </message>
+    <message>
+        <source>the bodies on tilt</source>
+        <translation>die Körper auf Tilt</translation>
+    </message>
+    <message>
+        <source>the bodies on pan</source>
+        <translation>die Körper auf Pan</translation>
     </message>
     <message>
         <source>the place%1 of the tilt axis</source>
@@ -3576,10 +3568,6 @@
         <translation>: sie fällt, auf Finger in ihrem Weg achten; ein Gegengewicht oder eine Bremse würde sie halten</translation>
     </message>
     <message>
-        <source>there are no stops</source>
-        <translation>es gibt keine Anschläge</translation>
-    </message>
-    <message>
         <source>power drops at %1 at the soft limit, %2 before the stop: it </source>
         <translation>der Strom fällt bei %1 am Softlimit aus, %2 vor dem Anschlag: die Achse </translation>
     </message>
@@ -3664,12 +3652,20 @@
         <translation>Statik eines von der Last getriebenen Getriebes; Handbuch: travel</translation>
     </message>
     <message>
-        <source>Speed into the hard stop when power drops</source>
-        <translation>Drehzahl am harten Anschlag bei Stromausfall</translation>
+        <source>Speed into the hard stop when power drops, if the loop's limit fails</source>
+        <translation>Drehzahl am harten Anschlag bei Stromausfall, falls die Grenze der Regelung versagt</translation>
     </message>
     <message>
         <source>dω²/dφ = −2·deceleration from speed_top, motor open, at the worst place between the soft limits</source>
         <translation>dω²/dφ = −2·Verzögerung ab speed_top, Motor offen, an der ungünstigsten Stelle zwischen den Softlimits</translation>
+    </message>
+    <message>
+        <source>Speed into the hard stop when power drops at the loop's limit</source>
+        <translation>Drehzahl am harten Anschlag bei Stromausfall an der Grenze der Regelung</translation>
+    </message>
+    <message>
+        <source>the same from min(speed_top, loop.speed_limit)</source>
+        <translation>dasselbe ab min(speed_top, loop.speed_limit)</translation>
     </message>
     <message>
         <source>never settles along this profile</source>
@@ -3808,6 +3804,22 @@
         <translation>Tilt-Softlimit</translation>
     </message>
     <message>
+        <source>%1 and %2</source>
+        <translation>%1 und %2</translation>
+    </message>
+    <message>
+        <source>%1 and %2, %3 deep in each other</source>
+        <translation>%1 und %2, %3 tief ineinander</translation>
+    </message>
+    <message>
+        <source>; left out, as they touch at rest: %1</source>
+        <translation>; weggelassen, weil sie sich in Ruhe berühren: %1</translation>
+    </message>
+    <message>
+        <source>; where they do not belong together, move one or make it smaller</source>
+        <translation>; wo sie nicht zusammengehören, eines verschieben oder kleiner machen</translation>
+    </message>
+    <message>
         <source>; without a shape and left out: %1</source>
         <translation>; ohne Form und ausgelassen: %1</translation>
     </message>
@@ -3930,6 +3942,10 @@
     <message>
         <source> or nearer to 0 </source>
         <translation> oder näher an 0 </translation>
+    </message>
+    <message>
+        <source>more than 10⁶ h</source>
+        <translation>mehr als 10⁶ h</translation>
     </message>
     <message>
         <source>needs </source>
@@ -4228,10 +4244,6 @@
         <translation>Aufprall auf den Anschlag mit %1, der Antriebsregler treibt weiter; %2 % der Energie stammen vom Rotor</translation>
     </message>
     <message>
-        <source>its stop has no bumper that could bottom out</source>
-        <translation>der Anschlag hat keinen Puffer, der durchschlagen könnte</translation>
-    </message>
-    <message>
         <source>hitting the stop at %1, the drive still pushing; it bears %2%3</source>
         <translation>Aufprall auf den Anschlag mit %1, der Antriebsregler treibt weiter; er trägt %2%3</translation>
     </message>
@@ -4290,6 +4302,10 @@
     <message>
         <source>would keep the tab from shearing off</source>
         <translation>würde die Nase vor dem Abscheren bewahren</translation>
+    </message>
+    <message>
+        <source>its stop has no bumper that could bottom out</source>
+        <translation>der Anschlag hat keinen Puffer, der durchschlagen könnte</translation>
     </message>
     <message>
         <source>stop and gear are of too different stiffness: take the others</source>
@@ -4504,10 +4520,6 @@
         <translation> oder weniger</translation>
     </message>
     <message>
-        <source>there is no brake resistor</source>
-        <translation>kein Bremswiderstand vorhanden</translation>
-    </message>
-    <message>
         <source>mean over the duty; while it is on it takes %1: whether it stands such pulses says its data sheet</source>
         <translation>Mittel über das Lastspiel; eingeschaltet nimmt er %1 auf: ob er solche Pulse aushält, sagt sein Datenblatt</translation>
     </message>
@@ -4650,6 +4662,10 @@
     <message>
         <source>Ohm's law; handbook: supply</source>
         <translation>Ohmsches Gesetz; Handbuch: supply</translation>
+    </message>
+    <message>
+        <source>there is no brake resistor</source>
+        <translation>kein Bremswiderstand vorhanden</translation>
     </message>
     <message>
         <source>Peak power from the supply, task's moves</source>
@@ -4856,10 +4872,6 @@
         <translation> nicht schneller als %1</translation>
     </message>
     <message>
-        <source>%1 and %2</source>
-        <translation>%1 und %2</translation>
-    </message>
-    <message>
         <source>, %1 beginning %2 later</source>
         <translation>, Beginn von %1 %2 später</translation>
     </message>
@@ -4868,12 +4880,28 @@
         <translation>beide Achsen mit den Bewegungen der Aufgabe</translation>
     </message>
     <message>
-        <source>no answer</source>
-        <translation>kein Ergebnis</translation>
+        <source>never</source>
+        <translation>nie</translation>
+    </message>
+    <message>
+        <source>%1 would settle in %2 (now %3)</source>
+        <translation>würde %1 in %2 einschwingen (jetzt %3)</translation>
+    </message>
+    <message>
+        <source>%1 would never settle (now %2)</source>
+        <translation>würde %1 nie einschwingen (jetzt %2)</translation>
+    </message>
+    <message>
+        <source>what exchanging the gearboxes would do is not known: %1</source>
+        <translation>was ein Vertauschen der Getriebe brächte, ist nicht bekannt: %1</translation>
     </message>
     <message>
         <source>with the gearboxes exchanged pan would settle in %1 (now %2), tilt in %3 (now %4)</source>
         <translation>mit vertauschten Getrieben würde Pan in %1 einschwingen (jetzt %2), Tilt in %3 (jetzt %4)</translation>
+    </message>
+    <message>
+        <source>with the gearboxes exchanged %1, %2</source>
+        <translation>mit vertauschten Getrieben %1, %2</translation>
     </message>
     <message>
         <source>Each gearbox is on its better axis</source>
@@ -5128,10 +5156,6 @@
         <translation>harter Anschlag</translation>
     </message>
     <message>
-        <source>no cable limits this axis</source>
-        <translation>kein Kabel begrenzt diese Achse</translation>
-    </message>
-    <message>
         <source>the travel of the cable or of the stops is not known</source>
         <translation>der Verfahrbereich des Kabels oder der Anschläge ist nicht bekannt</translation>
     </message>
@@ -5236,6 +5260,10 @@
         <translation>dω²/dφ = −2·Verzögerung über soft_inset ab der Drehzahlgrenze, größtes treibendes |Schwerkraft + Kabel|</translation>
     </message>
     <message>
+        <source>%1 (if the loop's limit of %2 fails)</source>
+        <translation>%1 (falls die Grenze der Regelung von %2 versagt)</translation>
+    </message>
+    <message>
         <source>geometry; handbook: travel</source>
         <translation>Geometrie; Handbuch: travel</translation>
     </message>
@@ -5286,10 +5314,6 @@
     <message>
         <source>out and back %1; %2</source>
         <translation>hin und zurück %1; %2</translation>
-    </message>
-    <message>
-        <source>the cable does not go through a slip ring</source>
-        <translation>das Kabel geht nicht durch einen Schleifring</translation>
     </message>
     <message>
         <source>Slip ring has rings enough</source>
@@ -8552,6 +8576,10 @@ name: </translation>
         <translation>etwas anderes</translation>
     </message>
     <message>
+        <source>Coulomb</source>
+        <translation>Coulomb</translation>
+    </message>
+    <message>
         <source>%1 speed loop</source>
         <translation>%1 Drehzahlregelung</translation>
     </message>
@@ -9832,8 +9860,16 @@ name: </translation>
         <translation>%1, Entwurfsblatt</translation>
     </message>
     <message>
-        <source>Centre of mass %1 off the axis; gravity turns it with up to %2; holding the worst angle takes %3 and heats the winding with %4.</source>
-        <translation>Schwerpunkt %1 neben der Achse; Schwerkraft dreht sie mit bis zu %2; Halten im ungünstigsten Winkel braucht %3 und heizt die Wicklung mit %4.</translation>
+        <source>Not known: %1.</source>
+        <translation>Nicht bekannt: %1.</translation>
+    </message>
+    <message>
+        <source>Centre of mass %1 off the axis; gravity turns it with up to %2.</source>
+        <translation>Schwerpunkt %1 neben der Achse; Schwerkraft dreht sie mit bis zu %2.</translation>
+    </message>
+    <message>
+        <source>Holding the worst angle takes %1 and heats the winding with %2.</source>
+        <translation>Halten im ungünstigsten Winkel braucht %1 und heizt die Wicklung mit %2.</translation>
     </message>
     <message>
         <source>Friction holds it without power.</source>
@@ -9860,12 +9896,20 @@ name: </translation>
         <translation>Arm</translation>
     </message>
     <message>
-        <source>Stand</source>
-        <translation>Stativ</translation>
+        <source>At rest it tips at a lean of %1.</source>
+        <translation>In Ruhe kippt es bei einer Neigung von %1.</translation>
     </message>
     <message>
-        <source>At rest it tips at a lean of %1; the fastest moves tip it with %2 against %3; first mode %4; it sways by %5 in the task's moves.</source>
-        <translation>In Ruhe kippt es bei einer Neigung von %1; die schnellsten Bewegungen kippen mit %2 gegen %3; erste Eigenfrequenz %4; bei den Bewegungen der Aufgabe schwankt es um %5.</translation>
+        <source>The fastest moves tip it with %1 against %2.</source>
+        <translation>Die schnellsten Bewegungen kippen es mit %1 gegen %2.</translation>
+    </message>
+    <message>
+        <source>First mode %1; it sways by %2 in the task's moves.</source>
+        <translation>Erste Eigenfrequenz %1; bei den Bewegungen der Aufgabe schwankt es um %2.</translation>
+    </message>
+    <message>
+        <source>Stand</source>
+        <translation>Stativ</translation>
     </message>
     <message>
         <source>Fast masses and pinch points.</source>
@@ -10428,12 +10472,12 @@ name: </translation>
         <translation>Verfolgung, %1</translation>
     </message>
     <message>
-        <source>Pan at top speed</source>
-        <translation>Pan bei Höchstdrehzahl</translation>
+        <source>Pan at top speed, if the loop's limit fails</source>
+        <translation>Pan bei Höchstdrehzahl, falls die Grenze der Regelung versagt</translation>
     </message>
     <message>
-        <source>Tilt at top speed</source>
-        <translation>Tilt bei Höchstdrehzahl</translation>
+        <source>Tilt at top speed, if the loop's limit fails</source>
+        <translation>Tilt bei Höchstdrehzahl, falls die Grenze der Regelung versagt</translation>
     </message>
     <message>
         <source>Smear of one pixel</source>
@@ -10550,10 +10594,6 @@ name: </translation>
     <message>
         <source>rotor %1</source>
         <translation>Rotor %1</translation>
-    </message>
-    <message>
-        <source>never</source>
-        <translation>nie</translation>
     </message>
     <message>
         <source>settles</source>
@@ -11442,6 +11482,14 @@ name: </translation>
     <message>
         <source>ratio missing</source>
         <translation>Übersetzung fehlt</translation>
+    </message>
+    <message>
+        <source>held to %1</source>
+        <translation>begrenzt auf %1</translation>
+    </message>
+    <message>
+        <source>The loop holds it to its limit; without that it could turn at %1.</source>
+        <translation>Die Regelung hält sie an ihrer Grenze; ohne diese könnte sie mit %1 drehen.</translation>
     </message>
     <message>
         <source>turns on freely</source>

@@ -30,6 +30,16 @@ const Series& series_named(const Chart& chart, const QString& name) {
   return none;
 }
 
+TEST(StepChart, NamesTheBandInPixelsWhereItIsTheDefault) {
+  Rig rig = tests::owl();
+  rig.task.settle_band_px = {};
+  const Analysis analysis = analyse(rig, {.remedies = false});
+  const Chart chart = step_chart({.rig = &rig, .now = &analysis});
+  ASSERT_FALSE(chart.bands.empty());
+  EXPECT_TRUE(chart.bands.front().label.startsWith("±4 px, ±"))
+      << chart.bands.front().label.toStdString();
+}
+
 TEST(StepChart, ShowsTheAnglesOfTheAnalysisInDegreesAgainstMilliseconds) {
   const Trace& step = shown().analysis.of(Axis::tilt).step;
   const Series series = series_named(step_chart(shown().input), "Tilt");
@@ -456,6 +466,8 @@ TEST(ChartCsv, NamesColumnsWithUnitsAndLeavesGapsEmpty) {
 TEST(Reason, NamesFieldsByTheirLabels) {
   EXPECT_EQ(reason_text("needs pan.motor.rotor_inertia").toStdString(),
             "needs pan motor rotor inertia");
+  EXPECT_EQ(reason_text("needs pan.stops.stiffness, pan.stops").toStdString(),
+            "needs pan stop stiffness, pan stops");
 }
 
 TEST(InertiaShares, AddUpToTheFiguresOfLoadAndRotor) {

@@ -4,9 +4,11 @@
 #include <QProcess>
 #include <QRegularExpression>
 #include <QTemporaryDir>
+#include <filesystem>
 
 #include "app/sheet/sheet.h"
 #include "app/sheet/write_sheet.h"
+#include "core/files/rig_file.h"
 #include "core/rig/fields.h"
 #include "tests/support/owl_rig.h"
 
@@ -14,9 +16,9 @@ namespace gazewright {
 namespace {
 
 /// The words of a PDF as another program reads them (poppler's pdftotext), blanks made alike.
-QString words_of(const QString& file) {
+QString words_of(const QString& file, const char* order) {
   QProcess reader;
-  reader.start("pdftotext", {"-layout", file, "-"});
+  reader.start("pdftotext", {order, file, "-"});
   EXPECT_TRUE(reader.waitForFinished()) << "this test needs the package poppler-utils";
   QString text = QString::fromUtf8(reader.readAllStandardOutput());
   return text.replace(QRegularExpression("\\s+"), " ").replace(QChar(0x202F), ' ');
@@ -35,7 +37,7 @@ struct Written {
   QString text;
 
   Written(const Rig& rig, const Analysis& analysis, Paper paper = Paper::a4,
-          std::optional<Doubts> doubts = {}) {
+          std::optional<Doubts> doubts = {}, const char* order = "-layout") {
     std::array<RatioSweep, 2> sweeps;
     for (const Axis axis : kAxes) {
       sweeps[std::size_t(axis)] = sweep_ratio(rig, axis, usual_ratios(20), {.settle = false});
@@ -48,7 +50,7 @@ struct Written {
     options.date = "2030-01-02";
     const auto problem = write_sheet(rig, analysis, &sweeps, file.toStdString(), options);
     EXPECT_FALSE(problem) << (problem ? problem->problem : "");
-    text = words_of(file);
+    text = words_of(file, order);
   }
 };
 
@@ -156,6 +158,59 @@ TEST(Sheet, OfARigWithNothingInItSaysWhatIsMissingOnBothPapers) {
     EXPECT_TRUE(sheet.text.contains("unknown"));
     EXPECT_FALSE(QRegularExpression("\\bnan\\b").match(sheet.text).hasMatch());
   }
+}
+
+std::vector<Rig> sample_rigs() {
+  std::vector<Rig> rigs;
+  const auto folder = std::filesystem::path(GAZEWRIGHT_SOURCE_DIR) / "sample-rigs";
+  for (const auto& file : std::filesystem::directory_iterator(folder)) {
+    if (!file.path().string().ends_with(".rig.yaml")) continue;
+    rigs.push_back(load_rig(file.path()).rig.value());
+  }
+  return rigs;
+}
+
+/// A rig of which half is not known yet.
+Rig unfinished() {
+  Rig rig = tests::owl();
+  rig.stand = {};
+  rig.tilt.motor.rotor_inertia_kgm2 = {};
+  rig.supply.bus_capacitance_F = {};
+  rig.pan.stops.stiffness_Nmprad = {};
+  return rig;
+}
+
+TEST(Sheet, BeginsEverySentenceWithACapitalAndBreaksNone) {
+  std::vector<Rig> rigs = sample_rigs();
+  ASSERT_FALSE(rigs.empty());
+  rigs.push_back(unfinished());
+  for (const Rig& rig : rigs) {
+    const Written sheet(rig, analyse(rig), Paper::a4, {}, "-raw");
+    const QRegularExpression small("[^.\\s]*\\. [a-z][^.]{0,40}");
+    const auto found = small.match(sheet.text);
+    EXPECT_FALSE(found.hasMatch()) << rig.title << ": " << found.captured().toStdString();
+    for (const char* broken : {"no answer", "against unknown", "of unknown", "±–"})
+      EXPECT_FALSE(sheet.text.contains(broken)) << rig.title << ": " << broken;
+  }
+}
+
+TEST(Sheet, SaysInPlaceOfAValueWhyItIsNotKnown) {
+  Rig rig = tests::owl();
+  rig.stand = {};
+  rig.supply.bus_capacitance_F = {};
+  const Written sheet(rig, analyse(rig, {.remedies = false}), Paper::a4, {}, "-raw");
+  EXPECT_TRUE(sheet.text.contains("Not known: needs stand mass")) << sheet.text.toStdString();
+  EXPECT_TRUE(sheet.text.contains("Bus voltage needs supply bus capacitance"))
+      << sheet.text.mid(sheet.text.indexOf("Both axes together"), 400).toStdString();
+}
+
+TEST(Sheet, CountsDefaultsAsWhatTheyAre) {
+  Rig rig = tests::owl();
+  rig.task.settle_band_px = {};
+  rig.pan.cable.routing = {};
+  const Written sheet(rig, analyse(rig, {.remedies = false}));
+  EXPECT_TRUE(sheet.text.contains("settled within ±4 px"));
+  EXPECT_TRUE(sheet.text.contains("twist along the axis"));
 }
 
 TEST(Sheet, UsesThePaperThatIsAskedForAndEmbedsItsFonts) {

@@ -125,6 +125,18 @@ TEST(SampleRigs, EverythingHoldsOnTheQuickNewtAndTheHarbourCormorant) {
           << ", capacity " << finding.capacity.value_or(-1) << ", " << finding.because;
 }
 
+TEST(SampleRigs, WhatHoldsWithoutNumbersSaysWhyAndIsNotAboutAPartThatIsNotThere) {
+  for (const auto& file : sample_files()) {
+    for (const Finding& finding : analyse(rig_of(file)).findings) {
+      if (finding.verdict != Verdict::holds || finding.demand || finding.capacity) continue;
+      EXPECT_NE(finding.because, "") << file << ' ' << finding.id;
+      EXPECT_EQ(finding.because.find("there is no "), std::string::npos) << finding.because;
+      EXPECT_EQ(finding.because.find("there are no stops"), std::string::npos)
+          << finding.id << ": " << finding.because;
+    }
+  }
+}
+
 TEST(SampleRigs, TheQuickNewtMovesAboutAsFastAsAnEye) {
   const Analysis analysis = analyse(rig_of(kSamples / "quick-newt.rig.yaml"));
   EXPECT_LT(analysis.value("eye.duration_ratio").value_or(9), 1.2);

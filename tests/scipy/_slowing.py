@@ -75,10 +75,10 @@ def worst_pull(d, centre, stops, cable):
     return scan_max(lambda q: np.abs(d.pull(q)), [(centre - span / 2, centre + span / 2)], 801)
 
 
-def coast_into_stop(d, centre, stops, soft):
-    """Largest speed into either stop, power dropped at top speed at many places between the soft
+def coast_into_stop(d, centre, stops, soft, top):
+    """Largest speed into either stop, power dropped at the speed `top` at many places between the soft
     limits, those about the worst looked at more closely. Along the way, 2·ω·dω = 2·rate·dφ."""
-    free, top = coasting(d), d.speed_top()
+    free = coasting(d)
 
     def arrive(starts, way):
         """`starts`: ways before the stop."""
@@ -123,11 +123,13 @@ def slowing_figures(a, d, stops, soft, cable):
          "travel.braking_angle_limit": limit,
          "travel.least_inset": None if limit is None else limit + late,
          "travel.speed_at_stop": None, "power_off.stop_speed": None,
+         "power_off.limited_stop_speed": None,
          "power_off.coast_angle": coasting(d).angle(top, worst),
          "power_off.shorted_angle": shorted(d).angle(top, worst),
          "power_off.holding_torque": holding_torque(d)}
     if not none:
         inset = value(a["stops"]["soft_inset"])
         f["travel.speed_at_stop"] = braking(d).speed_after(inset, asked, worst)
-        f["power_off.stop_speed"] = coast_into_stop(d, centre, stops, soft)
+        f["power_off.stop_speed"] = coast_into_stop(d, centre, stops, soft, top)
+        f["power_off.limited_stop_speed"] = coast_into_stop(d, centre, stops, soft, asked)
     return f

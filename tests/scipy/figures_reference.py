@@ -56,7 +56,7 @@ TOLERANCES = {
     "travel.braking_angle": 3e-4, "travel.braking_angle_limit": 3e-4, "travel.least_inset": 3e-4,
     "power_off.shorted_angle": 3e-4, "power_off.coast_angle": 1e-5,
     # Its Runge-Kutta rule takes 16 or 32 steps over the inset, across the same kinks.
-    "travel.speed_at_stop": 1e-4, "power_off.stop_speed": 1e-6,
+    "travel.speed_at_stop": 1e-4, "power_off.stop_speed": 1e-6, "power_off.limited_stop_speed": 1e-6,
     "stop.energy_soft_load": 2e-4, "stop.energy_soft_rotor": 2e-4,  # with the square of that
     "stop.torque_soft_pushing": 1e-4, "stop.torque_soft_dead": 1e-4,
     # Its steps of 1/20 of a radian of the fastest swing may miss 3e-4 at the peak, its order is 4.
@@ -122,6 +122,7 @@ ABSOLUTE = {
 # Seen at 4000 places of either way, the program at 400 with straight pieces between: a place each.
 ABSOLUTE.update({f"limits.shortest_{name}": 6e-4 for name in LIMITS})
 AS_LARGE_AS = {"travel.speed_at_stop": "output.speed_top", "power_off.stop_speed": "output.speed_top",
+               "power_off.limited_stop_speed": "output.speed_top",
                **{f"stop.{a}_soft_{b}": f"stop.{a}_{b}"
                   for a, b in (("energy", "load"), ("energy", "rotor"), ("torque", "pushing"), ("torque", "dead"))}}
 CLOSED_FORM = 1e-9

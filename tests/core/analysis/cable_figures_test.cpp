@@ -99,6 +99,16 @@ TEST(CableFigures, EveryRoutingGivesATravelThatTheUsableOneKeepsTo) {
   EXPECT_TRUE(ring.value("pan.gravity.torque_max").has_value());
 }
 
+TEST(CableFindings, AreNotMadeForACableThatIsNotThere) {
+  Rig rig = ringed();
+  rig.pan.cable.presence = Presence::none;
+  for (const Finding& f : quick(rig).findings)
+    EXPECT_FALSE(f.id.starts_with("pan.cable.") || f.id == "pan.travel.cable" ||
+                 f.id == "pan.travel.order")
+        << f.id << ": " << f.because;
+  EXPECT_NE(finding(quick(ringed()), "pan.travel.cable"), nullptr);
+}
+
 TEST(CableFigures, NameJustTheInputsThatTheirRoutingLacks) {
   Rig rig = coiled();
   rig.pan.cable.hub_radius_m = {};

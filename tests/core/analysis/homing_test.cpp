@@ -251,7 +251,7 @@ TEST(HomingFindings, HomeAndParkMustLieWithinTheTravel) {
   EXPECT_EQ(finding(simple, "pan.homing.places"), nullptr);
   rig.pan.homing.park_rad = si_quantity(-100 * kDeg);
   EXPECT_EQ(verdict(rig, "pan.homing.places"), Verdict::holds);
-  EXPECT_TRUE(says(plan_of(analysed(rig)), "Park at -100° before power is switched off."));
+  EXPECT_TRUE(says(plan_of(analysed(rig)), "Park at −100° before power is switched off."));
   rig.pan.homing.park_rad = si_quantity(-170 * kDeg);
   EXPECT_EQ(verdict(rig, "pan.homing.places"), Verdict::fails);
   for (const double park_deg : {-170.0, 170.0}) {
@@ -281,10 +281,10 @@ TEST(HomingPlan, NamesCurrentSpeedAngleAndHome) {
   const std::string plan = plan_of(analysed(rig));
   EXPECT_TRUE(says(plan, "Move slowly (20 °/s) towards the minus end with at most 2.5 A (window "))
       << plan;
-  EXPECT_TRUE(says(plan, "below 2 °/s for 0.2 s, it stands at the stop: the output is at -160° ± "))
+  EXPECT_TRUE(says(plan, "below 2 °/s for 0.2 s, it stands at the stop: the output is at −160° ± "))
       << plan;
   EXPECT_TRUE(says(plan, "Of 17 output angles 20° apart")) << plan;
-  EXPECT_TRUE(says(plan, "Set the limits to -154° and 154°, then go home to 0°.")) << plan;
+  EXPECT_TRUE(says(plan, "Set the limits to −154° and 154°, then go home to 0°.")) << plan;
   EXPECT_TRUE(says(plan, "do this after every power-up")) << plan;
 }
 

@@ -6,6 +6,7 @@
 
 #include "core/analysis/analysis.h"
 #include "core/units/angle.h"
+#include "tests/support/finding.h"
 #include "tests/support/owl_rig.h"
 #include "tests/support/tol.h"
 
@@ -113,12 +114,12 @@ TEST(Limits, ACableShorterThanTheSoftLimitsIsOutOfOrder) {
   EXPECT_EQ(order.verdict, Verdict::fails);
   EXPECT_NEAR(*order.capacity, 216 * kDegree_rad, tol(1e-9));
   EXPECT_TRUE(order.because.starts_with("one way cable 108°, soft limit ")) << order.because;
-  EXPECT_NE(order.because.find("the other way cable -108°, soft limit "), std::string::npos)
+  EXPECT_NE(order.because.find("the other way cable −108°, soft limit "), std::string::npos)
       << order.because;
   rig.pan.stops.presence = Presence::none;
   EXPECT_EQ(finding(analysed(rig), "pan.travel.order").verdict, Verdict::fails);
   rig.pan.cable.presence = Presence::none;
-  EXPECT_EQ(finding(analysed(rig), "pan.travel.order").verdict, Verdict::holds);
+  EXPECT_EQ(tests::finding(analysed(rig), "pan.travel.order"), nullptr);
 }
 
 TEST(PowerOff, ANoseHeavyTiltFallsAndSaysSo) {
@@ -196,7 +197,26 @@ TEST(PowerOff, CoastingIsJudgedByWhatTheGearboxBears) {
   EXPECT_EQ(stiff.value("pan.power_off.stop_speed"), 0);
   EXPECT_EQ(finding(stiff, "pan.power_off.coast").verdict, Verdict::holds);
   rig.pan.stops.presence = Presence::none;
-  EXPECT_EQ(finding(analysed(rig), "pan.power_off.coast").because, "there are no stops");
+  EXPECT_EQ(tests::finding(analysed(rig), "pan.power_off.coast"), nullptr) << "there are no stops";
+}
+
+TEST(PowerOff, TheLoopsLimitBoundsTheBlowUntilItFails) {
+  Rig rig = owl();
+  rig.pan.loop.speed_limit_radps = si_quantity(1);
+  const Analysis analysis = analysed(rig);
+  const double top = analysis.value("pan.output.speed_top").value();
+  ASSERT_GT(top, 2);
+  const double limited = analysis.value("pan.power_off.limited_stop_speed").value();
+  EXPECT_LE(limited, 1);
+  EXPECT_GT(analysis.value("pan.power_off.stop_speed").value(), limited);
+  EXPECT_NE(finding(analysis, "pan.power_off.coast")
+                .because.find("(if the loop's limit of 57.3 °/s fails)"),
+            std::string::npos)
+      << finding(analysis, "pan.power_off.coast").because;
+  rig.pan.loop.speed_limit_radps = si_quantity(10 * top);
+  const Analysis free = analysed(rig);
+  EXPECT_EQ(free.value("pan.power_off.limited_stop_speed"), free.value("pan.power_off.stop_speed"));
+  EXPECT_EQ(finding(free, "pan.power_off.coast").because.find("if the loop"), std::string::npos);
 }
 
 TEST(Limits, AreUnknownWithTheirInputsAndNeverNotANumber) {

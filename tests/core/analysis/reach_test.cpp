@@ -152,13 +152,35 @@ TEST(CollisionFinding, NamesThePairAndItsRemedyKeepsThemApart) {
   const Finding* found = finding(analysis, "tilt.travel.collision");
   ASSERT_NE(found, nullptr);
   EXPECT_EQ(found->verdict, Verdict::fails);
-  EXPECT_TRUE(found->because.starts_with("snout meets shelf at tilt -")) << found->because;
+  EXPECT_TRUE(found->because.starts_with("snout meets shelf at tilt −")) << found->because;
   EXPECT_EQ(analysis.value("tilt.travel.collision_least"), -*found->capacity);
   ASSERT_FALSE(found->remedies.empty());
   rig.tilt.stops.soft_inset_rad = si_quantity(found->remedies[0].value_si);
   const Analysis mended = analyse(rig, {.remedies = false});
   EXPECT_GE(finding(mended, "tilt.travel.collision")->margin.value(), 0);
   EXPECT_EQ(finding(mended, "pan.travel.collision"), nullptr);
+}
+
+TEST(CollisionFinding, IsTightAndNamesThePairsInEachOtherAtRest) {
+  Rig rig = tests::owl();
+  const Finding before = *finding(analyse(rig, {.remedies = false}), "tilt.travel.collision");
+  EXPECT_EQ(before.verdict, Verdict::holds) << before.because;
+  // A block on pan that reaches a few millimetres into the ball from below, away from the axis.
+  Body block;
+  block.name = "block";
+  block.mass_kg = si_quantity(0.05);
+  const auto& [radius, at] = std::pair(std::get<Shell>(rig.on_tilt[0].shape).diameter_m.value() / 2,
+                                       rig.tilt_axis_at_m[2].value());
+  block.centre_m = {si_quantity(0), si_quantity(0), si_quantity(at - radius)};
+  block.shape = Box{{si_quantity(0.02), si_quantity(0.02), si_quantity(0.006)}};
+  rig.on_pan.push_back(block);
+  const Analysis analysis = analyse(rig, {.remedies = false});
+  const Finding* found = finding(analysis, "tilt.travel.collision");
+  EXPECT_EQ(found->verdict, Verdict::tight);
+  EXPECT_NE(found->because.find("left out, as they touch at rest: " + rig.on_tilt[0].name +
+                                " and block, 3 mm deep in each other"),
+            std::string::npos)
+      << found->because;
 }
 
 TEST(KeepOutFinding, IsAskedOnlyWhereThereAreKeepOuts) {

@@ -5,6 +5,7 @@
 #include <Eigen/Geometry>
 #include <cmath>
 
+#include "core/travel/joined.h"
 #include "core/travel/solid.h"
 #include "core/units/angle.h"
 #include "tests/support/random_bodies.h"
@@ -69,6 +70,28 @@ TEST(Clearance, WhatTouchesAtRestIsJoinedOnPurpose) {
   EXPECT_FALSE(clearance.down);
   ASSERT_EQ(clearance.joined.size(), 1u);
   EXPECT_EQ(clearance.joined[0], std::pair(std::string("hub"), std::string("arm")));
+  ASSERT_EQ(joined_of(rig).size(), 1u);
+  EXPECT_EQ(joined_of(rig)[0].other, "arm");
+  EXPECT_TRUE(joined_of(rig)[0].on_axis);
+  EXPECT_FALSE(joined_of(rig)[0].is_doubtful());
+}
+
+TEST(Clearance, ABallInItsYokeIsDoubtfulByItsDepthUnlessTheAxisGoesThroughBoth) {
+  // The ball's bottom is at 150 - 60 = 90 mm, the yoke's top at 90 + 24/2 = 102 mm.
+  Rig rig;
+  rig.tilt_axis_at_m = at(0, 0, 0.15);
+  rig.on_tilt.push_back(body("ball", at(0, 0, 0), ball(0.12)));
+  rig.on_pan.push_back(body("yoke", at(0, 0, 0.09), box(0.04, 0.13, 0.024)));
+  EXPECT_NEAR(joined_of(rig).at(0).overlap_m, 0.012, tol(1e-12));
+  EXPECT_TRUE(joined_of(rig)[0].is_doubtful());
+  rig.on_pan[0].centre_m = at(0, 0, 0.0784);  // in each other by 0.4 mm, less than a hair
+  EXPECT_NEAR(joined_of(rig).at(0).overlap_m, 0.0004, tol(1e-12));
+  EXPECT_FALSE(joined_of(rig)[0].is_doubtful());
+  rig.on_pan[0].centre_m = at(0, 0, 0.07);
+  EXPECT_TRUE(joined_of(rig).empty());
+  rig.on_pan[0] = body("arm", at(0, 0.06, 0.14), box(0.02, 0.02, 0.04));  // up past the axis
+  EXPECT_GT(joined_of(rig).at(0).overlap_m, kHair_m);
+  EXPECT_FALSE(joined_of(rig)[0].is_doubtful());
 }
 
 TEST(Clearance, NamesTheBodiesWithoutAShape) {

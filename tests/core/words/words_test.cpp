@@ -67,6 +67,8 @@ TEST_F(Words, AreRecognisedByTheirBeginningInAnyLanguage) {
 
 TEST_F(Words, ALabelKeepsItsCapitalInOtherLanguages) {
   EXPECT_EQ(in_sentence("Speed constant (KV)"), "speed constant (KV)");
+  EXPECT_EQ(in_sentence("Coulomb friction"), "Coulomb friction");
+  EXPECT_EQ(in_sentence("RMS current"), "RMS current");
   EXPECT_EQ(in_sentence(""), "");
   use_translation([](std::string_view) { return std::string("Trägheitsmoment"); });
   EXPECT_EQ(in_sentence("Rotor inertia"), "Trägheitsmoment");
