@@ -84,8 +84,23 @@ TEST(WindowOpen, ANewRigSaysWhatIsMissingInsteadOfShowingZeros) {
   ASSERT_TRUE(owl.settle());
   const Tile* gearbox = owl.window.driveLine(Axis::pan).tile("pan.gearbox");
   EXPECT_EQ(gearbox->tileText().figure, "ratio missing");
-  EXPECT_EQ(gearbox->tileText().lines.join(' '), "unknown unknown");
+  EXPECT_EQ(gearbox->tileText().lines.join(' '), "stall unknown top unknown");
   EXPECT_TRUE(owl.window.findings().summary().contains("unknown"));
+}
+
+TEST(WindowOpen, ABrokenFileAtTheStartDoesNotSpeakOfARigBefore) {
+  OwlWindow owl;
+  std::string text = "rig: 1\n";
+  for (int i = 0; i < 16; ++i) text += "wrong_" + std::to_string(i) + ": 1\n";
+  owl.write("broken.rig.yaml", text);
+  owl.window.openOrStartBlank(owl.path("broken.rig.yaml"));
+  const QString told = owl.window.messages().text();
+  EXPECT_TRUE(told.startsWith("✕ broken.rig.yaml was not opened; this is a new rig"))
+      << told.toStdString();
+  EXPECT_EQ(owl.rig(), blank_rig());
+  // Every problem has a line for itself and one for its mend; half of the window is theirs.
+  auto* list = owl.window.messages().findChild<QWidget*>("problems");
+  EXPECT_GE(list->height(), std::min(32 * list->fontMetrics().lineSpacing(), 400));
 }
 
 }  // namespace
