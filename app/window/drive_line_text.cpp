@@ -85,7 +85,9 @@ TileText drive_tile(const Rig& rig, const std::string& axis) {
 TileText motor_tile(const Rig& rig, const Analysis& analysis, const std::string& axis) {
   return {tr("Motor"),
           field_phrase(rig, axis + ".motor.speed_constant", kItself, tr("KV missing")),
-          {figure_text(analysis, axis + ".motor.torque_constant", "mN.m/A"),
+          {analysis.value(axis + ".motor.torque_constant")
+               ? figure_text(analysis, axis + ".motor.torque_constant", "mN.m/A")
+               : tr("Kt unknown"),
            tr("peak %1").arg(figure_text(analysis, axis + ".step.peak_current"))},
           {},
           {}};

@@ -11496,6 +11496,10 @@ name: </translation>
         <translation>KV fehlt</translation>
     </message>
     <message>
+        <source>Kt unknown</source>
+        <translation>Kt unbekannt</translation>
+    </message>
+    <message>
         <source>ratio missing</source>
         <translation>Übersetzung fehlt</translation>
     </message>

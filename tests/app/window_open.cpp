@@ -1,5 +1,8 @@
 #include <gtest/gtest.h>
 
+#include <QPlainTextEdit>
+#include <algorithm>
+
 #include "app/window/drive_line.h"
 #include "app/window/findings_view.h"
 #include "app/window/message_bar.h"
@@ -90,17 +93,19 @@ TEST(WindowOpen, ANewRigSaysWhatIsMissingInsteadOfShowingZeros) {
 
 TEST(WindowOpen, ABrokenFileAtTheStartDoesNotSpeakOfARigBefore) {
   OwlWindow owl;
-  std::string text = "rig: 1\n";
-  for (int i = 0; i < 16; ++i) text += "wrong_" + std::to_string(i) + ": 1\n";
-  owl.write("broken.rig.yaml", text);
+  QString text = QString::fromStdString(testing::owl_file_text());
+  text.replace(" mm", " mmm");
+  owl.write("broken.rig.yaml", text.toStdString());
   owl.window.openOrStartBlank(owl.path("broken.rig.yaml"));
   const QString told = owl.window.messages().text();
   EXPECT_TRUE(told.startsWith("✕ broken.rig.yaml was not opened; this is a new rig"))
       << told.toStdString();
   EXPECT_EQ(owl.rig(), blank_rig());
-  // Every problem has a line for itself and one for its mend; half of the window is theirs.
-  auto* list = owl.window.messages().findChild<QWidget*>("problems");
-  EXPECT_GE(list->height(), std::min(32 * list->fontMetrics().lineSpacing(), 400));
+  auto* list = owl.window.messages().findChild<QPlainTextEdit*>("problems");
+  ASSERT_NE(list, nullptr);
+  const int lines = list->blockCount(), spacing = list->fontMetrics().lineSpacing();
+  EXPECT_GE(lines, 32) << "sixteen problems, each with its mend";
+  EXPECT_GE(list->height(), std::min(lines * spacing, 400)) << "half of the window is theirs";
 }
 
 }  // namespace

@@ -33,10 +33,14 @@ TEST(Tiles, SayThatThereIsNoLimitInsteadOfNone) {
 TEST(Tiles, SayWhatIsMissing) {
   const TileText supply = tile_of(blank_rig(), Axis::pan, "supply");
   EXPECT_EQ(supply.figure, "voltage missing");
-  EXPECT_EQ(supply.lines[0], "current missing");
+  EXPECT_EQ(supply.lines[0], "no current limit") << "left empty there is none";
+  EXPECT_EQ(supply.lines[1], "capacitance missing");
   for (const TilePart& tile : tile_texts(blank_rig(), analyse(blank_rig()), Axis::tilt)) {
     EXPECT_NE(tile.text.figure, "missing") << tile.part.toStdString();
-    for (const QString& line : tile.text.lines) EXPECT_NE(line, "missing");
+    for (const QString& line : tile.text.lines) {
+      EXPECT_NE(line, "missing") << tile.part.toStdString();
+      EXPECT_NE(line, "unknown") << tile.part.toStdString();
+    }
   }
 }
 
