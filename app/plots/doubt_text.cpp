@@ -51,7 +51,8 @@ QString plus_minus(const Doubts& doubts, const Analysis& analysis, std::string_v
   const DoubtedFigure* doubted = doubts.figure(id);
   const Figure* figure = analysis.figure(id);
   if (doubted == nullptr || figure == nullptr || figure->info == nullptr) return {};
-  return plus_minus(*doubted, *figure->info);
+  const QString text = plus_minus(*doubted, *figure->info);
+  return doubted->is_known_whole ? text : Plots::tr("%1 or more").arg(text);
 }
 
 QString shift_text(const Shift& shift, const FigureInfo& info) {

@@ -17,7 +17,7 @@ QString share_text(double share);  ///< "34 %"
 bool matters(const DoubtedFigure& figure);
 /// "±6 ms", "±2 points" of percents. @pre the figure is of that info
 QString plus_minus(const DoubtedFigure& figure, const FigureInfo& info);
-/// The same by id; empty where it is not in doubt.
+/// The same by id, "±6 ms or more" where an end has no value; empty where it is not in doubt.
 QString plus_minus(const Doubts& doubts, const Analysis& analysis, std::string_view id);
 /// "41 ms to 49 ms"; an end without a figure says so.
 QString shift_text(const Shift& shift, const FigureInfo& info);

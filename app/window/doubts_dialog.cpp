@@ -42,18 +42,24 @@ class BarDelegate : public QStyledItemDelegate {
   }
 };
 
+/// A table of name, value and ±, two figures a row.
 QString trust_text(const Doubts& doubts, const Analysis& analysis) {
-  QStringList parts;
+  QStringList cells;
   for (const DoubtedFigure& doubted : doubts.figures) {
     const Figure* figure = analysis.figure(doubted.id);
     if (figure == nullptr || figure->info == nullptr || !matters(doubted)) continue;
-    QString part =
-        DoubtsDialog::tr("%1 %2 %3")
-            .arg(figure_name(*figure), figure_value(*figure), plus_minus(doubted, *figure->info));
-    if (!doubted.is_known_whole) part += DoubtsDialog::tr(" or more");
-    parts << part.replace(' ', QChar(0x00A0));
+    QString cell;
+    for (const QString& text :
+         {figure_name(*figure), figure_value(*figure), plus_minus(doubts, analysis, doubted.id)}) {
+      cell += QStringLiteral("<td>%1&nbsp;&nbsp;&nbsp;</td>").arg(text.toHtmlEscaped());
+    }
+    cells << cell;
   }
-  return parts.join(QStringLiteral(" · "));
+  QString rows;
+  const qsizetype high = (cells.size() + 1) / 2;
+  for (qsizetype i = 0; i < high; ++i)
+    rows += QStringLiteral("<tr>%1%2</tr>").arg(cells[i], cells.value(i + high));
+  return QStringLiteral("<table>%1</table>").arg(rows);
 }
 
 }  // namespace
@@ -73,8 +79,7 @@ DoubtsDialog::DoubtsDialog(QWidget* parent)
   connect(copy_, &QToolButton::clicked, this, &DoubtsDialog::copy);
   auto* help = new QShortcut(QKeySequence::HelpContents, this);
   connect(help, &QShortcut::activated, this, &DoubtsDialog::helpWanted);
-  table_->installEventFilter(this);
-  resize(1080, 520);
+  resize(1180, 620);
   setStale();
 }
 
@@ -103,6 +108,7 @@ void DoubtsDialog::build() {
   sentence_->setObjectName(QStringLiteral("doubts.sentence"));
   trust_ = sentencesLabel(tr("How far the headline figures can be trusted"));
   trust_->setObjectName(QStringLiteral("doubts.trust"));
+  trust_->setTextFormat(Qt::RichText);
   trust_->setToolTip(QStringLiteral("<p>%1</p>").arg(plus_minus_meaning().toHtmlEscaped()));
   auto* layout = new QVBoxLayout(this);
   layout->addLayout(top);
@@ -119,17 +125,26 @@ void DoubtsDialog::buildTable() {
   table_->setAccessibleName(tr("Worth measuring"));
   table_->setModel(model_);
   table_->setItemDelegateForColumn(DoubtsModel::share, new BarDelegate(this));
+  table_->installEventFilter(this);  // sees a new font after the rows got their usual height
   showAsList(table_);
+  table_->setWordWrap(true);
   QHeaderView* header = table_->horizontalHeader();
   header->setSectionResizeMode(QHeaderView::Interactive);
   header->setStretchLastSection(true);
+  connect(header, &QHeaderView::sectionResized, table_, &QTableView::resizeRowsToContents);
+  fitColumns();
+}
+
+/// After a change of the text size too.
+void DoubtsDialog::fitColumns() {
   const auto wide = [this](const char* text) {
     return table_->fontMetrics().horizontalAdvance(QString::fromUtf8(text)) + 16;
   };
-  table_->setColumnWidth(DoubtsModel::name, wide("Tilt gearbox: Coulomb friction of it"));
+  table_->setColumnWidth(DoubtsModel::name, wide("Tilt gearbox: Coulomb friction"));
   table_->setColumnWidth(DoubtsModel::value, wide("1234 N·m·s/rad ±12 %"));
-  table_->setColumnWidth(DoubtsModel::source, wide("source not stated; usual spread"));
-  table_->setColumnWidth(DoubtsModel::share, wide("Share of the doubt 100 %"));
+  table_->setColumnWidth(DoubtsModel::source, wide("datasheet; usual spread"));
+  table_->setColumnWidth(DoubtsModel::share, wide("Share of the doubt"));
+  table_->resizeRowsToContents();
 }
 
 void DoubtsDialog::setDoubts(std::shared_ptr<const Doubts> doubts, const Analysis& analysis) {
@@ -146,6 +161,7 @@ void DoubtsDialog::setDoubts(std::shared_ptr<const Doubts> doubts, const Analysi
   int row = 0;
   for (int i = 0; i < model_->rowCount(); ++i)
     if (model_->unknown(i).path == at) row = i;
+  table_->resizeRowsToContents();
   if (any) table_->selectRow(row);
   currentChanged();
 }
@@ -175,6 +191,7 @@ void DoubtsDialog::choose(int row, bool goes) {
 }
 
 bool DoubtsDialog::eventFilter(QObject* watched, QEvent* event) {
+  if (watched == table_ && event->type() == QEvent::FontChange) fitColumns();
   if (watched != table_ || event->type() != QEvent::KeyPress)
     return SeenDialog::eventFilter(watched, event);
   const auto* key = static_cast<QKeyEvent*>(event);

@@ -41,6 +41,7 @@ class DoubtsDialog : public SeenDialog {
  private:
   void build();
   void buildTable();
+  void fitColumns();
   void currentChanged();
   void choose(int row, bool goes);
   void copy() const;

@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <cmath>
 
+#include "app/plots/charts.h"
 #include "app/plots/format.h"
 #include "app/window/parts.h"
 #include "core/rig/fields.h"
@@ -10,6 +11,8 @@
 
 namespace gazewright {
 namespace {
+
+const QString kItself = QStringLiteral("%1");
 
 QString tr(const char* text) { return QCoreApplication::translate("DriveLine", text); }
 
@@ -19,6 +22,14 @@ QString field_text(const Rig& rig, const std::string& path) {
   const FieldInfo* info = find_info(path);
   if (!quantity || !info || !quantity->si) return tr("missing");
   return format_value(*quantity->si, info->si_unit, info->unit);
+}
+
+/// The same in a phrase of its own: "up to 10 A"; `none` and `missing` are whole phrases too.
+QString field_phrase(const Rig& rig, const std::string& path, const QString& phrase,
+                     const QString& missing, const QString& none = {}) {
+  const Quantity* quantity = find_quantity(rig, path);
+  if (!quantity || !quantity->si) return missing;
+  return std::isinf(*quantity->si) ? none : phrase.arg(field_text(rig, path));
 }
 
 QString figure_text(const Analysis& analysis, const std::string& id, std::string_view unit = {}) {
@@ -42,30 +53,41 @@ QString span_text(double centre_rad, const std::optional<double>& span_rad) {
          with_sign(centre_rad + *span_rad / 2);
 }
 
+QString as_sentence(const QString& text) { return text.left(1).toUpper() + text.mid(1) + '.'; }
+
 TileText supply_tile(const Rig& rig, Axis axis) {
-  TileText text{tr("Supply"), field_text(rig, "supply.voltage"), {}, {}, {}};
+  TileText text{tr("Supply"),
+                field_phrase(rig, "supply.voltage", kItself, tr("voltage missing")),
+                {},
+                {},
+                {}};
   if (axis == Axis::tilt) {
     text.lines << tr("shared with pan");
     return text;
   }
-  text.lines << tr("up to %1").arg(field_text(rig, "supply.current_limit"))
-             << field_text(rig, "supply.bus_capacitance");
+  text.lines << field_phrase(rig, "supply.current_limit", tr("up to %1"), tr("current missing"),
+                             tr("no current limit"))
+             << field_phrase(rig, "supply.bus_capacitance", kItself, tr("capacitance missing"));
   return text;
 }
 
 TileText drive_tile(const Rig& rig, const std::string& axis) {
   return {tr("Drive"),
-          field_text(rig, axis + ".drive.current_limit"),
-          {field_text(rig, axis + ".drive.control_rate"),
-           tr("to %1").arg(field_text(rig, axis + ".loop.speed_limit"))},
+          field_phrase(rig, axis + ".drive.current_limit", kItself, tr("current missing"),
+                       tr("no current limit")),
+          {field_phrase(rig, axis + ".drive.control_rate", kItself, tr("control rate missing")),
+           field_phrase(rig, axis + ".loop.speed_limit", tr("to %1"), tr("speed limit missing"),
+                        tr("no speed limit"))},
           {},
           {}};
 }
 
 TileText motor_tile(const Rig& rig, const Analysis& analysis, const std::string& axis) {
   return {tr("Motor"),
-          field_text(rig, axis + ".motor.speed_constant"),
-          {figure_text(analysis, axis + ".motor.torque_constant", "mN.m/A"),
+          field_phrase(rig, axis + ".motor.speed_constant", kItself, tr("KV missing")),
+          {analysis.value(axis + ".motor.torque_constant")
+               ? figure_text(analysis, axis + ".motor.torque_constant", "mN.m/A")
+               : tr("Kt unknown"),
            tr("peak %1").arg(figure_text(analysis, axis + ".step.peak_current"))},
           {},
           {}};
@@ -80,12 +102,13 @@ TileText gearbox_tile(const Rig& rig, const Analysis& analysis, const std::strin
   const QString fastest = figure_text(analysis, axis + ".output.speed_top", "deg/s");
   return {tr("Gearbox"),
           known ? number_text(*ratio->si, 4) + QStringLiteral(" : 1") : tr("ratio missing"),
-          {figure_text(analysis, axis + ".output.torque_stall"),
-           isHeld ? tr("held to %1").arg(field_text(rig, axis + ".loop.speed_limit")) : fastest},
+          {tr("stall %1").arg(figure_text(analysis, axis + ".output.torque_stall")),
+           isHeld ? tr("held to %1").arg(field_text(rig, axis + ".loop.speed_limit"))
+                  : tr("top %1").arg(fastest)},
           {},
           isHeld
               ? tr("The loop holds it to its limit; without that it could turn at %1.").arg(fastest)
-              : QString()};
+              : tr("Torque at the output while it stands still, and its top speed.")};
 }
 
 TileText stops_tile(const Rig& rig, const Analysis& analysis, Axis axis) {
@@ -118,19 +141,19 @@ TileText stops_tile(const Rig& rig, const Analysis& analysis, Axis axis) {
 /// What the routing is and the two measures that make its travel.
 QStringList cable_lines(const Rig& rig, const std::string& path, const std::string& routing) {
   const auto field = [&](const char* key) { return field_text(rig, path + key); };
+  const QString free_length =
+      field_phrase(rig, path + "free_length", tr("%1 free"), tr("free length missing"));
   if (routing == "slip_ring") {
     return {tr("circuits: %1").arg(field("ring_circuits")),
             tr("%1 a ring").arg(field("ring_current"))};
   }
   if (routing == "coil") {
-    return {tr("coil %1 in %2").arg(field("hub_radius"), field("wall_radius")),
-            tr("%1 free").arg(field("free_length"))};
+    return {tr("coil %1 in %2").arg(field("hub_radius"), field("wall_radius")), free_length};
   }
   if (routing == "loop") {
-    return {tr("loop %1 to %2").arg(field("anchor_radius"), field("moving_radius")),
-            tr("%1 free").arg(field("free_length"))};
+    return {tr("loop %1 to %2").arg(field("anchor_radius"), field("moving_radius")), free_length};
   }
-  return {tr("twist %1").arg(field("twist_rating")), tr("%1 free").arg(field("free_length"))};
+  return {tr("twist %1").arg(field("twist_rating")), free_length};
 }
 
 TileText cable_tile(const Rig& rig, const Analysis& analysis, Axis axis) {
@@ -155,9 +178,14 @@ TileText load_tile(const Analysis& analysis, Axis axis) {
                 {tr("rotor %1").arg(figure_text(analysis, name + ".inertia.rotor_reflected"))},
                 {},
                 {}};
-  text.lines << (axis == Axis::pan
-                     ? figure_text(analysis, "mass.total")
-                     : tr("%1 off axis").arg(figure_text(analysis, "tilt.balance.offset")));
+  const bool pans = axis == Axis::pan;
+  if (!analysis.value(pans ? "mass.total" : "tilt.balance.offset")) {
+    text.lines << (pans ? tr("mass unknown") : tr("balance unknown"));
+  } else {
+    text.lines << (pans
+                       ? figure_text(analysis, "mass.total")
+                       : tr("%1 off axis").arg(figure_text(analysis, "tilt.balance.offset", "mm")));
+  }
   text.tip =
       tr("Inertia of the load about the axis; below it the motor's rotor seen through the "
          "gear, and the mass that moves or how far its centre is off the axis.");
@@ -194,7 +222,19 @@ Headline headline(const Analysis& analysis, Axis axis) {
   const Figure* gap = analysis.figure(name + ".pointing.gap_px");
   words.gap = gap && gap->value ? tr("%1 gap").arg(format_value(*gap->value, "1", "px"))
                                 : tr("gap unknown");
+  const MoveLimits& limits = analysis.limits_of(axis);
+  words.limits = limit_sentences(limits).mid(0, 1);
+  if (!limits.gains.empty())
+    words.limits << as_sentence(QString::fromStdString(limits.gains.front().change));
   return words;
+}
+
+QStringList limit_sentences(const MoveLimits& limits) {
+  QStringList sentences;
+  for (const std::string& line : {limits.sentence, limits.fastest}) {
+    if (!line.empty()) sentences << as_sentence(reason_text(line));
+  }
+  return sentences;
 }
 
 std::vector<TilePart> tile_texts(const Rig& rig, const Analysis& analysis, Axis axis) {

@@ -170,6 +170,7 @@ void Explainer::whyPart(const std::string& part) {
   figuresWindow().explainSome(ids, tr("Figures shown at: %1").arg(title));
 }
 
+/// Where nothing has the focus, the worst finding: they stand in that order.
 void Explainer::why(QWidget* at) {
   const Subject subject = subject_of(window_, at);
   switch (subject.kind) {
@@ -187,7 +188,9 @@ void Explainer::why(QWidget* at) {
     case Subject::Kind::nothing:
       break;
   }
-  showFigures();
+  const auto& findings = window_.recompute().analysis()->findings;
+  if (findings.empty()) return showFigures();
+  figuresWindow().explainFinding(findings.front().id);
 }
 
 void Explainer::help(QWidget* at) {

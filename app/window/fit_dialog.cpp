@@ -96,7 +96,6 @@ struct FitDialog::Job {
   std::atomic<bool> ranked = false, finished = false;
   Fits ranking, fits;  ///< readable once ranked, finished
   bool is_ranking_shown = false;
-  std::jthread thread;  ///< last: it is stopped and joined before what it fills goes
 };
 
 FitDialog::FitDialog(QWidget* parent) : QDialog(parent) {
@@ -167,15 +166,17 @@ void FitDialog::setRunning(bool running) {
 }
 
 void FitDialog::start(const Rig& rig, const std::shared_ptr<const Shelf>& shelf) {
-  job_ = std::make_unique<Job>();
+  job_ = std::make_shared<Job>();
   shelf_ = shelf;
   summary_->setText(tr("Weighing every motor with every gearbox …"));
   progress_->setValue(0);
   setRunning(true);
-  Job* job = job_.get();  // it outlives its thread, which it joins
-  job_->thread =
-      std::jthread([job, rig, shelf, options = FitOptions{.drives = drives_->isChecked()}](
-                       const std::stop_token& token) {
+  thread_.request_stop();
+  // The ranking before ends by itself; the new thread waits for it, not the window.
+  thread_ = std::jthread(
+      [job = job_, before = std::move(thread_), rig, shelf,
+       options = FitOptions{.drives = drives_->isChecked()}](const std::stop_token& token) mutable {
+        if (before.joinable()) before.join();
         clean_registers();
         const auto told = [job](std::size_t done, std::size_t all) {
           job->done = done;
@@ -207,9 +208,7 @@ void FitDialog::poll() {
   emit finished();
 }
 
-void FitDialog::cancel() {
-  if (job_) job_->thread.request_stop();
-}
+void FitDialog::cancel() { thread_.request_stop(); }
 
 void FitDialog::showFits(const Fits& fits) {
   fits_ = fits;

@@ -3,6 +3,7 @@
 #include <QDialog>
 #include <QTimer>
 #include <memory>
+#include <thread>
 
 #include "core/shelf/fit.h"
 
@@ -22,7 +23,7 @@ class FitDialog : public QDialog {
   explicit FitDialog(QWidget* parent = nullptr);
   ~FitDialog() override;
 
-  /// Ranks for this rig; what runs is cancelled.
+  /// Ranks for this rig. What runs is told to stop, and nobody waits for it.
   void start(const Rig& rig, const std::shared_ptr<const Shelf>& shelf);
   void cancel();
 
@@ -52,7 +53,7 @@ class FitDialog : public QDialog {
 
   Fits fits_;
   std::shared_ptr<const Shelf> shelf_;
-  std::unique_ptr<Job> job_;
+  std::shared_ptr<Job> job_;  ///< its thread has it too
   bool running_ = false;
   QTimer poll_;
   QLabel *summary_, *reason_, *notes_;
@@ -60,6 +61,7 @@ class FitDialog : public QDialog {
   QProgressBar* progress_;
   QToolButton *cancel_, *again_;
   QCheckBox* drives_;
+  std::jthread thread_;  ///< stopped and joined when the dialog goes
 };
 
 }  // namespace gazewright

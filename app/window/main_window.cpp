@@ -21,6 +21,7 @@
 #include "app/window/look.h"
 #include "app/window/message_bar.h"
 #include "app/window/missing_bar.h"
+#include "app/window/move_limits_dialog.h"
 #include "app/window/plots_panel.h"
 #include "app/window/question_bar.h"
 #include "app/window/ratio_scale.h"
@@ -233,6 +234,7 @@ void MainWindow::applyTheme() {
   messages_->setTheme(theme_);
   if (settings_window_) settings_window_->messages().setTheme(theme_);
   if (doubts_dialog_) doubts_dialog_->setTheme(theme_);
+  if (move_limits_) move_limits_->setTheme(theme_);
   for (const char* name : {"desktop", "light", "dark", "contrast"}) {
     const std::string id = std::string("show.") + name;
     actions_[id.c_str()]->setChecked(preferences_.theme == QLatin1String(name));

@@ -35,6 +35,7 @@ class GuideStrip;
 class EmptyNote;
 class MessageBar;
 class MissingBar;
+class MoveLimitsDialog;
 class PlotsPanel;
 class ShelfPanel;
 struct FitRow;
@@ -91,6 +92,7 @@ class MainWindow : public QMainWindow {
   FitDialog* fits() const { return fits_; }  ///< null until it was shown
   VariantsDesk& variants() { return *variants_; }
   DoubtsDialog* doubtsDialog() const { return doubts_dialog_; }  ///< null until it was shown
+  MoveLimitsDialog* moveLimits() const { return move_limits_; }  ///< null until it was shown
   /// Of the analysis that is shown; null: not there, or something is dragged.
   std::shared_ptr<const Doubts> doubts() const;
   bool areDoubtsAwaited() const { return doubt_work_.isAwaited(); }
@@ -157,6 +159,9 @@ class MainWindow : public QMainWindow {
   void showDoubtsDialog();
   void wantDoubts();
   void doubtsChanged();
+  // main_window_limits.cpp: what limits the moves
+  void showMoveLimits();
+  void fillMoveLimits();
   // main_window_drawing.cpp: the drawing's handles, and the move played
   void connectDrawing();
   void moveHandle(const HandleMove& move);
@@ -170,7 +175,9 @@ class MainWindow : public QMainWindow {
   void askSheet();
   QString askExport(const QString& title, const QString& name, const QString& filter);
   void rememberFile(const QString& file);
-  void tellOpened(const QString& file, const std::vector<Diagnostic>& diagnostics, bool opened);
+  bool openFile(const QString& file, const QString& otherwise);
+  void tellOpened(const QString& file, const std::vector<Diagnostic>& diagnostics,
+                  const QString& fault);
   void writeWaitingSheet();
   void updateTitle();
   // main_window_drop.cpp: what becomes of a dropped file
@@ -233,6 +240,7 @@ class MainWindow : public QMainWindow {
   ShelfPanel* shelf_ = nullptr;
   FitDialog* fits_ = nullptr;
   DoubtsDialog* doubts_dialog_ = nullptr;
+  MoveLimitsDialog* move_limits_ = nullptr;
   SettingsWindow* settings_window_ = nullptr;
   std::optional<std::vector<double>> stock_;  ///< ratios of the shelf; empty: not read yet
   bool rank_waits_ = false;                   ///< for the shelf to be read

@@ -52,7 +52,8 @@ void MainWindow::openFirst() {
 }
 
 void MainWindow::openOrStartBlank(const QString& file) {
-  if (openFile(file)) return;
+  if (openFile(file, tr("%1 was not opened; this is a new rig, still empty. What to mend:")))
+    return;
   document_.startWith(blank_rig(), false);  // under the list of what to mend
   select(QStringLiteral("rig"));
 }
@@ -66,10 +67,14 @@ void MainWindow::newRig() {
 }
 
 bool MainWindow::openFile(const QString& file) {
+  return openFile(file, tr("%1 was not opened; the rig before is still here. What to mend:"));
+}
+
+bool MainWindow::openFile(const QString& file, const QString& otherwise) {
   const std::vector<Diagnostic> diagnostics = document_.open(file);
   const bool opened = !has_error(diagnostics);
   if (opened) sample_.reset(), sheet_made_ = false;
-  tellOpened(file, diagnostics, opened);
+  tellOpened(file, diagnostics, opened ? QString() : otherwise);
   if (opened) rememberFile(file);
   return opened;
 }
@@ -78,7 +83,7 @@ bool MainWindow::openSample(const QString& file) {
   const std::vector<Diagnostic> diagnostics = document_.openAsNew(file);
   const bool opened = !has_error(diagnostics);
   if (opened) sample_ = document_.rig(), sheet_made_ = false;
-  tellOpened(file, diagnostics, opened);
+  tellOpened(file, diagnostics, opened ? QString() : tr("%1 was not opened. What to mend:"));
   return opened;
 }
 
@@ -88,15 +93,11 @@ void MainWindow::rememberFile(const QString& file) {
   if (setup_.settings_file.isEmpty()) tell_desktop_of(QFileInfo(file).absoluteFilePath());
 }
 
+/// `fault` with the file's name, where it was not opened.
 void MainWindow::tellOpened(const QString& file, const std::vector<Diagnostic>& diagnostics,
-                            bool opened) {
+                            const QString& fault) {
   const QString name = QFileInfo(file).fileName();
-  if (!opened) {
-    messages_->showProblems(
-        tr("%1 was not opened; the rig before is still here. What to mend:").arg(name),
-        diagnostics);
-    return;
-  }
+  if (!fault.isEmpty()) return messages_->showProblems(fault.arg(name), diagnostics);
   messages_->hide();
   if (!diagnostics.empty()) {
     messages_->showProblems(tr("%1 is open. Worth a look:").arg(name), diagnostics);

@@ -119,6 +119,7 @@ void MainWindow::goToStep(GuideStep step) {
     case GuideStep::parts:
       return typeField(QStringLiteral("pan.motor.speed_constant"));
     case GuideStep::ratios:
+      select(QStringLiteral("pan.gearbox"));
       return driveLine(Axis::pan).ratioScale()->setFocus(Qt::OtherFocusReason);
     case GuideStep::findings:
       findings_->table()->setFocus(Qt::OtherFocusReason);

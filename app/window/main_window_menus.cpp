@@ -35,9 +35,9 @@ void MainWindow::buildMenus() {
                   "axis.previous"});
   connectPlots();
   QMenu* show = menuBar()->addMenu(tr("&Show"));
-  actions_.addTo(
-      show, {"show.why", "show.figures", "show.doubts", "show.shelf", "", "show.more", "show.fewer",
-             "show.place", "show.full", "", "show.play", "show.play_slow", ""});
+  actions_.addTo(show, {"show.why", "show.figures", "show.limits", "show.doubts", "show.shelf", "",
+                        "show.more", "show.fewer", "show.place", "show.full", "", "show.play",
+                        "show.play_slow", ""});
   actions_.addTo(show->addMenu(tr("&Theme")),
                  {"show.desktop", "show.light", "show.dark", "show.contrast"});
   actions_.addTo(show->addMenu(tr("Te&xt size")),
@@ -89,6 +89,7 @@ void MainWindow::connectShowActions() {
   actions_.on("axis.next", [this] { stepPart(1); });
   actions_.on("axis.previous", [this] { stepPart(-1); });
   actions_.on("show.place", [this] { togglePlace(); });
+  actions_.on("show.limits", [this] { showMoveLimits(); });
   actions_.on("show.play", [this] { playMove(false); });
   actions_.on("show.play_slow", [this] { playMove(true); });
   actions_.on("show.more", [this] { plots_->addPlot(); });

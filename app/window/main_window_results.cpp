@@ -27,6 +27,7 @@ void MainWindow::rigChanged() {
   showMarks();
   doubt_work_.forget();
   recompute_.request(rig);
+  fillMoveLimits();
   updateTitle();
   updateUndoTexts();
 }
@@ -60,6 +61,7 @@ void MainWindow::showAnalysis() {
   feedPlots();
   if (recompute_.isFull() && !recompute_.isBehind())
     doubt_work_.setPresent(recompute_.analysedRig(), shown_);
+  fillMoveLimits();
   explainer_->resultsShown();
   readStock();
   updateGuide();

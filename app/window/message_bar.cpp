@@ -12,6 +12,9 @@
 #include "app/window/widgets.h"
 
 namespace gazewright {
+namespace {
+constexpr int kLeastLines = 8;
+}
 
 QString sentence_of(const Diagnostic& diagnostic) {
   QString text = QString::fromStdString(diagnostic.problem);
@@ -88,9 +91,12 @@ void MessageBar::present(const QString& heading, const QString& list, bool fault
   QAccessible::updateAccessibility(&alert);
 }
 
+/// As high as its lines, to half of the window; what is wider than the bar scrolls.
 void MessageBar::fitList() {
-  const int lines = std::min(list_->document()->blockCount(), 8);
-  list_->setFixedHeight(lines * fontMetrics().lineSpacing() + 12);
+  const int spacing = fontMetrics().lineSpacing();
+  const int most = std::max(kLeastLines, window()->height() / 2 / spacing);
+  const int lines = std::min(list_->document()->blockCount(), most);
+  list_->setFixedHeight(lines * spacing + 12);
 }
 
 void MessageBar::changeEvent(QEvent* event) {

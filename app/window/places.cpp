@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QDir>
 #include <QStandardPaths>
+#include <algorithm>
 
 #ifndef GAZEWRIGHT_SAMPLE_DIR
 #define GAZEWRIGHT_SAMPLE_DIR ""
@@ -13,6 +14,9 @@
 
 namespace gazewright {
 namespace {
+
+/// Opened at the first start: a small rig with a fast eye, as most are.
+constexpr char kFirstSample[] = "quick-newt.rig.yaml";
 
 /// The first of both folders that is there.
 QString folder(const char* installed, const char* source) {
@@ -33,6 +37,9 @@ QStringList sample_files() {
        QDir(path).entryInfoList({QStringLiteral("*.rig.yaml")}, QDir::Files, QDir::Name)) {
     files << entry.absoluteFilePath();
   }
+  std::ranges::stable_partition(files, [](const QString& file) {
+    return QFileInfo(file).fileName() == QLatin1String(kFirstSample);
+  });
   return files;
 }
 

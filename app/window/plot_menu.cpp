@@ -82,7 +82,7 @@ void PlotMenu::fill() {
   add("save_data", tr("&Save data…"), "", [this] { saveData(false); });
   if (!plot_->charts().empty())
     add("save_visible", tr("Save &visible data…"), "", [this] { saveData(true); });
-  add("table", tr("Data as &table…"), "", [this] { showTable(); });
+  add("table", tr("Data as &table"), "", [this] { showTable(); });
   if (plot_->charts().empty()) return addDifference();
   addView();
   addLines();

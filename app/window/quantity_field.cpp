@@ -19,6 +19,7 @@
 namespace gazewright {
 namespace {
 
+constexpr int kEditEdges_px = 18;  // beside the text of a line edit
 constexpr Source kSources[] = {Source::unstated, Source::measured, Source::datasheet,
                                Source::estimate, Source::by_default};
 
@@ -79,7 +80,9 @@ void QuantityField::fitWidth() {
 
 void QuantityField::changeEvent(QEvent* event) {
   CardRow::changeEvent(event);
-  if (event->type() == QEvent::FontChange && edit_) fitWidth();
+  if (event->type() != QEvent::FontChange || !edit_) return;
+  fitWidth();
+  refresh();
 }
 
 const Quantity& QuantityField::quantity() const {
@@ -110,7 +113,11 @@ void QuantityField::refresh() {
     if (!spread_->isModified()) spread_->setText(shown_spread(now, info_));
   }
   const QString fallback = fallback_text(info_);
-  edit_->setPlaceholderText(fallback.isEmpty() ? tr("missing") : fallback);
+  const bool fits =
+      fontMetrics().horizontalAdvance(fallback) <= edit_->maximumWidth() - kEditEdges_px;
+  edit_->setPlaceholderText(fallback.isEmpty() ? tr("missing")
+                            : fits             ? fallback
+                                               : tr("worked out"));
   edit_->setCursorPosition(0);
   source_->setCurrentIndex(static_cast<int>(now.source));
   const bool stated = now.has_value();
@@ -118,9 +125,9 @@ void QuantityField::refresh() {
   spread_->setEnabled(stated);
   if (!stated) source_->setCurrentIndex(fallback.isEmpty() ? 0 : 4);
   if (!has_problem_) {
-    const bool costs = !stated && !cost_.isEmpty();
-    note_->setText(costs ? cost_ : QString());
-    note_->setVisible(costs);
+    const QString note = stated ? QString() : fits ? cost_ : tr("Left empty: %1.").arg(fallback);
+    note_->setText(note);
+    note_->setVisible(!note.isEmpty());
   }
 }
 

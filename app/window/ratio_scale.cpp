@@ -212,18 +212,26 @@ void RatioScale::paintScale(QPainter& painter) const {
   painter.setPen(theme_.quiet);
   const QRectF words(3, y + 8, width() - 6, height() - y - 9);
   const QFontMetrics metrics(small);
-  const int half = static_cast<int>(words.width() / 2) - 4;
-  const QString below = below_.isEmpty() ? tr("torque runs out") : tr("‹ %1 runs out").arg(below_);
-  const QString above = above_.isEmpty() ? tr("speed runs out") : tr("%1 runs out ›").arg(above_);
-  const auto fitting = [&](const QString& whole, const QString& brief) {
-    return metrics.horizontalAdvance(whole) <= half
-               ? whole
-               : metrics.elidedText(brief, Qt::ElideRight, half);
-  };
-  painter.drawText(words, Qt::AlignLeft | Qt::AlignVCenter,
-                   fitting(below, below_.isEmpty() ? below : tr("‹ %1").arg(below_)));
-  painter.drawText(words, Qt::AlignRight | Qt::AlignVCenter,
-                   fitting(above, above_.isEmpty() ? above : tr("%1 ›").arg(above_)));
+  const auto [below, above] = endWords(metrics, static_cast<int>(words.width()) - 6);
+  painter.drawText(words, Qt::AlignLeft | Qt::AlignVCenter, below);
+  painter.drawText(words, Qt::AlignRight | Qt::AlignVCenter, above);
+}
+
+/// What runs out below and above. They share the room: only where both do not fit into it whole,
+/// the longer one is said in brief, then the other one too.
+std::pair<QString, QString> RatioScale::endWords(const QFontMetrics& metrics, int room) const {
+  QString below = below_.isEmpty() ? tr("torque runs out") : tr("‹ %1 runs out").arg(below_);
+  QString above = above_.isEmpty() ? tr("speed runs out") : tr("%1 runs out ›").arg(above_);
+  const QString brief_below = below_.isEmpty() ? below : tr("‹ %1").arg(below_);
+  const QString brief_above = above_.isEmpty() ? above : tr("%1 ›").arg(above_);
+  const auto wide = [&metrics](const QString& text) { return metrics.horizontalAdvance(text); };
+  const auto fits = [&] { return wide(below) + wide(above) <= room; };
+  const bool below_first = wide(below) >= wide(above);
+  if (!fits()) (below_first ? below : above) = below_first ? brief_below : brief_above;
+  if (!fits()) (below_first ? above : below) = below_first ? brief_above : brief_below;
+  if (fits()) return {below, above};
+  return {metrics.elidedText(below, Qt::ElideRight, room / 2),
+          metrics.elidedText(above, Qt::ElideRight, room / 2)};
 }
 
 void RatioScale::paintHandle(QPainter& painter) const {

@@ -2,6 +2,7 @@
 
 #include <QWidget>
 #include <optional>
+#include <utility>
 #include <vector>
 
 #include "app/plots/theme.h"
@@ -58,6 +59,7 @@ class RatioScale : public QWidget {
   void step(double factor);
   double lineY() const;
   void paintScale(QPainter& painter) const;
+  std::pair<QString, QString> endWords(const QFontMetrics& metrics, int room) const;
   void paintHandle(QPainter& painter) const;
 
   Axis axis_;

@@ -69,7 +69,7 @@ QWidget* ShelfPanel::buttons() {
                        QStringLiteral("shelf rename"));
   remove_ = textButton(tr("&Remove"), tr("Take the part off the shelf (Delete)"),
                        QStringLiteral("shelf remove"));
-  fit_ = textButton(tr("Which fits &best…"),
+  fit_ = textButton(tr("Which fits &best"),
                     tr("Rank every motor with every gearbox of the shelf for this rig"),
                     QStringLiteral("shelf fit"));
   auto* row = new QWidget;

@@ -23,6 +23,11 @@ void HeadlineTile::setHeadline(const Headline& words) {
          "backlash lets the picture rock. The task's card says what is wanted.");
   if (!words.doubt.isEmpty())
     tip.prepend(tr("%1, about 95 % sure; Ctrl+M lists what is worth measuring. ").arg(time));
+  tip = QStringLiteral("<p>%1</p>").arg(tip.toHtmlEscaped());
+  if (!words.limits.isEmpty())
+    tip += QStringLiteral("<p>%1 %2</p>")
+               .arg(words.limits.join(' ').toHtmlEscaped(),
+                    tr("Ctrl+L lists what limits the moves.").toHtmlEscaped());
   setToolTip(tip);
   paintAgain();
 }

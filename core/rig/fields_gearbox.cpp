@@ -20,7 +20,7 @@ constexpr QuantityRow<Gearbox> kGearbox[]{
                              "a printed one.")),
      &Gearbox::efficiency},
     {default_follows(
-         "2 - 1/efficiency",
+         "2 - 1 / efficiency",
          field(
              "back_efficiency", "Back-driving efficiency", kNumber, {0, 1},
              "Power that reaches the motor over power of the load while the load drives; near 2 - "

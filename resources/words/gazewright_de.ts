@@ -6500,6 +6500,10 @@ name: </translation>
         <translation>Abgegebene durch aufgenommene Leistung, wenn der Motor treibt; je Stufe 0,95 bis 0,97 aus Metall, 0,8 bis 0,9 gedruckt.</translation>
     </message>
     <message>
+        <source>2 - 1 / efficiency</source>
+        <translation>2 - 1 / Wirkungsgrad</translation>
+    </message>
+    <message>
         <source>Back-driving efficiency</source>
         <translation>Rücktreibwirkungsgrad</translation>
     </message>
@@ -8904,6 +8908,90 @@ name: </translation>
         <translation>zweiter Encoder</translation>
     </message>
     <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>two, some way apart</source>
+        <translation>zwei, mit Abstand</translation>
+    </message>
+    <message>
+        <source>one that bears the moment</source>
+        <translation>eines, das das Moment trägt</translation>
+    </message>
+    <message>
+        <source>those in the gearbox</source>
+        <translation>die im Getriebe</translation>
+    </message>
+    <message>
+        <source>balls</source>
+        <translation>Kugeln</translation>
+    </message>
+    <message>
+        <source>rollers</source>
+        <translation>Rollen</translation>
+    </message>
+    <message>
+        <source>a nut</source>
+        <translation>Mutter</translation>
+    </message>
+    <message>
+        <source>metal</source>
+        <translation>Metall</translation>
+    </message>
+    <message>
+        <source>a heat-set insert</source>
+        <translation>Einschmelzbuchse</translation>
+    </message>
+    <message>
+        <source>the print itself</source>
+        <translation>Druckteil selbst</translation>
+    </message>
+    <message>
+        <source>clamped</source>
+        <translation>geklemmt</translation>
+    </message>
+    <message>
+        <source>by a flat</source>
+        <translation>Abflachung</translation>
+    </message>
+    <message>
+        <source>by a key</source>
+        <translation>Passfeder</translation>
+    </message>
+    <message>
+        <source>one arm at the side</source>
+        <translation>ein Arm an der Seite</translation>
+    </message>
+    <message>
+        <source>fork of two arms</source>
+        <translation>Gabel aus zwei Armen</translation>
+    </message>
+    <message>
+        <source>hollow, with a wall</source>
+        <translation>hohl, mit Wand</translation>
+    </message>
+    <message>
+        <source>full, or filled</source>
+        <translation>voll oder gefüllt</translation>
+    </message>
+    <message>
+        <source>along the arm</source>
+        <translation>längs zum Arm</translation>
+    </message>
+    <message>
+        <source>across the arm</source>
+        <translation>quer zum Arm</translation>
+    </message>
+    <message>
         <source>differs</source>
         <translation>unterscheidet sich</translation>
     </message>
@@ -9182,10 +9270,6 @@ name: </translation>
     <message>
         <source>%1 reaches %2 times the peak speed of an eye</source>
         <translation>%1 erreicht das %2-Fache der Spitzengeschwindigkeit eines Auges</translation>
-    </message>
-    <message>
-        <source>none</source>
-        <translation>keine</translation>
     </message>
     <message>
         <source>%1 stays without power</source>
@@ -10788,16 +10872,16 @@ name: </translation>
         <translation>Das Teil, dessen Karte gezeigt wird, im eigenen Teileregal aufbewahren</translation>
     </message>
     <message>
-        <source>&amp;Settings…</source>
-        <translation>&amp;Einstellungen…</translation>
+        <source>&amp;Settings</source>
+        <translation>&amp;Einstellungen</translation>
     </message>
     <message>
         <source>Theme, text size, paper, what opens, and folders</source>
         <translation>Farbschema, Textgröße, Papier, was sich öffnet und Ordner</translation>
     </message>
     <message>
-        <source>Which parts fit &amp;best…</source>
-        <translation>Welche Teile passen am &amp;besten…</translation>
+        <source>Which parts fit &amp;best</source>
+        <translation>Welche Teile passen am &amp;besten</translation>
     </message>
     <message>
         <source>Rank every motor and gearbox of the shelf for this rig</source>
@@ -10820,8 +10904,8 @@ name: </translation>
         <translation>Den jetzigen Entwurf als Variante behalten</translation>
     </message>
     <message>
-        <source>&amp;Variants…</source>
-        <translation>&amp;Varianten…</translation>
+        <source>&amp;Variants</source>
+        <translation>&amp;Varianten</translation>
     </message>
     <message>
         <source>Compare the present design with its variants</source>
@@ -10836,16 +10920,16 @@ name: </translation>
         <translation>Pan bekommt das Getriebe von Tilt und Tilt das von Pan</translation>
     </message>
     <message>
-        <source>&amp;Pan ratio</source>
-        <translation>&amp;Pan-Übersetzung</translation>
+        <source>Go to &amp;pan ratio</source>
+        <translation>Zur &amp;Pan-Übersetzung</translation>
     </message>
     <message>
         <source>Go to pan's ratio scale</source>
         <translation>Zur Übersetzungsskala von Pan gehen</translation>
     </message>
     <message>
-        <source>&amp;Tilt ratio</source>
-        <translation>&amp;Tilt-Übersetzung</translation>
+        <source>Go to &amp;tilt ratio</source>
+        <translation>Zur &amp;Tilt-Übersetzung</translation>
     </message>
     <message>
         <source>Go to tilt's ratio scale</source>
@@ -10876,16 +10960,24 @@ name: </translation>
         <translation>Erklären, was den Fokus hat: Formel, Eingaben, Quelle, Bedingungen</translation>
     </message>
     <message>
-        <source>All f&amp;igures…</source>
-        <translation>Alle &amp;Kennwerte…</translation>
+        <source>All f&amp;igures</source>
+        <translation>Alle &amp;Kennwerte</translation>
     </message>
     <message>
         <source>Every figure, to search and to explain</source>
         <translation>Jeder Kennwert, zum Suchen und Erklären</translation>
     </message>
     <message>
-        <source>Worth m&amp;easuring…</source>
-        <translation>Messen &amp;lohnt sich…</translation>
+        <source>What &amp;limits the moves</source>
+        <translation>Was die Bewe&amp;gungen begrenzt</translation>
+    </message>
+    <message>
+        <source>What holds each axis back, and which change would save how much</source>
+        <translation>Was jede Achse aufhält und welche Änderung wie viel sparen würde</translation>
+    </message>
+    <message>
+        <source>Worth m&amp;easuring</source>
+        <translation>Messen &amp;lohnt sich</translation>
     </message>
     <message>
         <source>Which values the headline figures hang on, and how far these can be trusted</source>
@@ -11356,10 +11448,6 @@ name: </translation>
         <translation>Neuladen der Datei</translation>
     </message>
     <message>
-        <source>%1 %2 %3</source>
-        <translation>%1 %2 %3</translation>
-    </message>
-    <message>
         <source>Values that are not known exactly, the one most worth measuring first. Enter goes to its field.</source>
         <translation>Werte, die nicht genau bekannt sind, der am meisten messenswerte zuerst. Enter führt zu seinem Feld.</translation>
     </message>
@@ -11468,6 +11556,10 @@ name: </translation>
         <translation>Bewegung anhalten</translation>
     </message>
     <message>
+        <source>voltage missing</source>
+        <translation>Spannung fehlt</translation>
+    </message>
+    <message>
         <source>shared with pan</source>
         <translation>gemeinsam mit Pan</translation>
     </message>
@@ -11476,20 +11568,64 @@ name: </translation>
         <translation>bis %1</translation>
     </message>
     <message>
+        <source>current missing</source>
+        <translation>Strom fehlt</translation>
+    </message>
+    <message>
+        <source>no current limit</source>
+        <translation>ohne Stromgrenze</translation>
+    </message>
+    <message>
+        <source>capacitance missing</source>
+        <translation>Kapazität fehlt</translation>
+    </message>
+    <message>
+        <source>control rate missing</source>
+        <translation>Regeltakt fehlt</translation>
+    </message>
+    <message>
         <source>to %1</source>
         <translation>bis %1</translation>
+    </message>
+    <message>
+        <source>speed limit missing</source>
+        <translation>Drehzahlgrenze fehlt</translation>
+    </message>
+    <message>
+        <source>no speed limit</source>
+        <translation>ohne Drehzahlgrenze</translation>
+    </message>
+    <message>
+        <source>KV missing</source>
+        <translation>KV fehlt</translation>
+    </message>
+    <message>
+        <source>Kt unknown</source>
+        <translation>Kt unbekannt</translation>
     </message>
     <message>
         <source>ratio missing</source>
         <translation>Übersetzung fehlt</translation>
     </message>
     <message>
+        <source>stall %1</source>
+        <translation>Stillstand %1</translation>
+    </message>
+    <message>
         <source>held to %1</source>
         <translation>begrenzt auf %1</translation>
     </message>
     <message>
+        <source>top %1</source>
+        <translation>bis %1</translation>
+    </message>
+    <message>
         <source>The loop holds it to its limit; without that it could turn at %1.</source>
         <translation>Die Regelung hält sie an ihrer Grenze; ohne diese könnte sie mit %1 drehen.</translation>
+    </message>
+    <message>
+        <source>Torque at the output while it stands still, and its top speed.</source>
+        <translation>Drehmoment am Ausgang im Stillstand und seine Höchstdrehzahl.</translation>
     </message>
     <message>
         <source>turns on freely</source>
@@ -11504,6 +11640,14 @@ name: </translation>
         <translation>Fenster %1</translation>
     </message>
     <message>
+        <source>%1 free</source>
+        <translation>%1 frei</translation>
+    </message>
+    <message>
+        <source>free length missing</source>
+        <translation>freie Länge fehlt</translation>
+    </message>
+    <message>
         <source>circuits: %1</source>
         <translation>Stromkreise: %1</translation>
     </message>
@@ -11514,10 +11658,6 @@ name: </translation>
     <message>
         <source>coil %1 in %2</source>
         <translation>Wickel %1 in %2</translation>
-    </message>
-    <message>
-        <source>%1 free</source>
-        <translation>%1 frei</translation>
     </message>
     <message>
         <source>loop %1 to %2</source>
@@ -11534,6 +11674,14 @@ name: </translation>
     <message>
         <source>Slip ring</source>
         <translation>Schleifring</translation>
+    </message>
+    <message>
+        <source>mass unknown</source>
+        <translation>Masse unbekannt</translation>
+    </message>
+    <message>
+        <source>balance unknown</source>
+        <translation>Auswuchtung unbekannt</translation>
     </message>
     <message>
         <source>%1 off axis</source>
@@ -12156,8 +12304,16 @@ name: </translation>
         <translation>Rig-Dateien (*.rig.yaml);;Alle Dateien (*)</translation>
     </message>
     <message>
+        <source>%1 was not opened; this is a new rig, still empty. What to mend:</source>
+        <translation>%1 wurde nicht geöffnet; dies ist ein neues, noch leeres Rig. Zu beheben:</translation>
+    </message>
+    <message>
         <source>%1 was not opened; the rig before is still here. What to mend:</source>
         <translation>%1 wurde nicht geöffnet; das bisherige Rig ist noch da. Zu beheben:</translation>
+    </message>
+    <message>
+        <source>%1 was not opened. What to mend:</source>
+        <translation>%1 wurde nicht geöffnet. Zu beheben:</translation>
     </message>
     <message>
         <source>%1 is open. Worth a look:</source>
@@ -12406,6 +12562,22 @@ name: </translation>
     <message numerus="yes">
         <source>? Inputs are missing: %1. Most depends on %2: without it %n figures are unknown.</source>
         <translation><numerusform>? Es fehlen Eingaben: %1. Das meiste hängt ab von: %2; ohne das ist %n Kennwert unbekannt.</numerusform><numerusform>? Es fehlen Eingaben: %1. Das meiste hängt ab von: %2; ohne das sind %n Kennwerte unbekannt.</numerusform></translation>
+    </message>
+    <message>
+        <source>What one change would save, simulated, the most first. Enter goes to its field.</source>
+        <translation>Was eine einzelne Änderung sparen würde, simuliert, das meiste zuerst. Enter führt zum Feld.</translation>
+    </message>
+    <message>
+        <source>No single change of a field that limits a move saves 1 % of its time.</source>
+        <translation>Keine einzelne Änderung eines Feldes, das eine Bewegung begrenzt, spart 1 % ihrer Zeit.</translation>
+    </message>
+    <message>
+        <source>What limits %1</source>
+        <translation>Was %1 begrenzt</translation>
+    </message>
+    <message>
+        <source>What would help</source>
+        <translation>Was helfen würde</translation>
     </message>
     <message>
         <source>bearings</source>
@@ -12664,8 +12836,8 @@ name: </translation>
         <translation>Si&amp;chtbare Daten speichern…</translation>
     </message>
     <message>
-        <source>Data as &amp;table…</source>
-        <translation>Daten als &amp;Tabelle…</translation>
+        <source>Data as &amp;table</source>
+        <translation>Daten als &amp;Tabelle</translation>
     </message>
     <message>
         <source>&amp;Whole view</source>
@@ -12810,6 +12982,10 @@ name: </translation>
     <message>
         <source>Left empty: %1.</source>
         <translation>Leer gelassen: %1.</translation>
+    </message>
+    <message>
+        <source>worked out</source>
+        <translation>wird berechnet</translation>
     </message>
     <message>
         <source>%1: spread of %2</source>
@@ -13184,8 +13360,8 @@ name: </translation>
         <translation>Teil aus dem Regal nehmen (Entf)</translation>
     </message>
     <message>
-        <source>Which fits &amp;best…</source>
-        <translation>Was passt am &amp;besten…</translation>
+        <source>Which fits &amp;best</source>
+        <translation>Was passt am &amp;besten</translation>
     </message>
     <message>
         <source>Rank every motor with every gearbox of the shelf for this rig</source>
@@ -13502,6 +13678,10 @@ name: </translation>
     <message>
         <source>%1, about 95 % sure; Ctrl+M lists what is worth measuring. </source>
         <translation>%1, zu etwa 95 % sicher; Strg+M listet auf, wo Messen lohnt. </translation>
+    </message>
+    <message>
+        <source>Ctrl+L lists what limits the moves.</source>
+        <translation>Strg+L zeigt, was die Bewegungen begrenzt.</translation>
     </message>
     <message>
         <source>What is wrong with the path</source>

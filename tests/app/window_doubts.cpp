@@ -137,6 +137,29 @@ TEST(WorthMeasuring, SaysWhatToDoWhereNothingIsInDoubt) {
   EXPECT_TRUE(dialog.table().isHidden());
 }
 
+TEST(WorthMeasuring, SaysOrMoreWhereAnEndHasNoValue) {
+  OwlWindow owl;
+  ASSERT_TRUE(owl.settle());
+  const Analysis& analysis = *owl.window.recompute().analysis();
+  Doubts doubts;
+  doubts.figures.push_back({.id = "pan.step.settle_time", .value = 0.1, .uncertainty_si = 0.006});
+  const QString whole = plus_minus(doubts, analysis, "pan.step.settle_time");
+  doubts.figures[0].is_known_whole = false;
+  EXPECT_EQ(plus_minus(doubts, analysis, "pan.step.settle_time"), whole + " or more");
+}
+
+TEST(WorthMeasuring, ColumnsAndRowsFollowTheTextSize) {
+  DoubtOwl owl;
+  QTableView& table = owl.dialog().table();
+  ASSERT_TRUE(owl.known());
+  const int column = table.columnWidth(DoubtsModel::name), row = table.rowHeight(0);
+  owl.window.setTextPercent(160);
+  QCoreApplication::processEvents();
+  EXPECT_GT(table.columnWidth(DoubtsModel::name), column * 5 / 4);
+  EXPECT_GT(table.rowHeight(0), row);
+  owl.window.setTextPercent(100);
+}
+
 TEST(WorthMeasuring, F1OpensItsPageOfTheHandbook) {
   DoubtOwl owl;
   emit owl.dialog().helpWanted();

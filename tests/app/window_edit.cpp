@@ -56,6 +56,20 @@ TEST(WindowEdit, RejectsABadEntryBesideTheFieldAndKeepsTheLastValidOne) {
   EXPECT_TRUE(field->errorText().isEmpty());
 }
 
+TEST(WindowEdit, SaysInFullWhatAnEmptyEntryStandsForWhereThatDoesNotFit) {
+  OwlWindow owl;
+  owl.window.document().edit("edit", with_quantity(owl.rig(), "pan.loop.speed_limit", {}));
+  owl.window.select("pan.loop.speed_limit");
+  QuantityField* field = owl.field("pan.loop.speed_limit");
+  ASSERT_NE(field, nullptr);
+  EXPECT_EQ(field->edit()->placeholderText(), "worked out");
+  bool told = false;
+  for (const QLabel* label : field->findChildren<QLabel*>())
+    told = told || (label->isVisibleTo(field) &&
+                    label->text() == "Left empty: 80 % of what the axis can do.");
+  EXPECT_TRUE(told);
+}
+
 TEST(WindowEdit, AnEntryThatIsClearedIsMissingAndSaysWhatThatCosts) {
   OwlWindow owl;
   ASSERT_TRUE(owl.settle());

@@ -62,6 +62,17 @@ TEST(Why, TheButtonBesideTheFindingsDoesTheSame) {
   EXPECT_TRUE(shown(owl).contains(QString::fromStdString(finding.what)));
 }
 
+TEST(Why, WithoutFocusExplainsTheWorstFinding) {
+  OwlWindow owl;
+  owl.window.document().edit("hard task", with_value(owl.rig(), "supply.current_limit", 6));
+  ASSERT_TRUE(owl.settle());
+  if (QWidget* focus = owl.window.focusWidget()) focus->clearFocus();
+  owl.window.actions()["show.why"]->trigger();
+  const Finding worst = owl.window.recompute().analysis()->findings.front();
+  EXPECT_EQ(worst.verdict, Verdict::fails);
+  EXPECT_TRUE(shown(owl).contains(QString::fromStdString(worst.what))) << shown(owl).toStdString();
+}
+
 TEST(Why, OnATileListsItsFiguresAndExplainsTheFirst) {
   OwlWindow owl;
   ASSERT_TRUE(owl.settle());

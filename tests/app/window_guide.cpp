@@ -69,7 +69,7 @@ TEST(FirstSteps, TheFirstStartShowsASampleWithTheStrip) {
   window.openFirst();
   window.resize(1366, 768);
   window.show();
-  EXPECT_FALSE(window.document().rig().title.empty());
+  EXPECT_EQ(window.document().rig().title, "Quick newt");
   EXPECT_TRUE(window.guide().isVisible());
   EXPECT_LT(window.guide().height(), 48);
   window.guide().closeButton()->click();
@@ -102,6 +102,7 @@ TEST(FirstSteps, EachLeadsToItsPlace) {
   EXPECT_EQ(owl.window.focusWidget(), owl.field("pan.motor.speed_constant")->edit());
   guide.button(GuideStep::ratios)->click();
   EXPECT_EQ(owl.window.focusWidget(), owl.window.driveLine(Axis::pan).ratioScale());
+  EXPECT_EQ(owl.window.selected(), "pan.gearbox");
   guide.button(GuideStep::findings)->click();
   EXPECT_EQ(owl.window.focusWidget(), static_cast<QWidget*>(owl.window.findings().table()));
 }

@@ -1,5 +1,8 @@
 #include <gtest/gtest.h>
 
+#include <QPlainTextEdit>
+#include <algorithm>
+
 #include "app/window/drive_line.h"
 #include "app/window/findings_view.h"
 #include "app/window/log_dialog.h"
@@ -109,8 +112,25 @@ TEST(WindowOpen, ANewRigSaysWhatIsMissingInsteadOfShowingZeros) {
   ASSERT_TRUE(owl.settle());
   const Tile* gearbox = owl.window.driveLine(Axis::pan).tile("pan.gearbox");
   EXPECT_EQ(gearbox->tileText().figure, "ratio missing");
-  EXPECT_EQ(gearbox->tileText().lines.join(' '), "unknown unknown");
+  EXPECT_EQ(gearbox->tileText().lines.join(' '), "stall unknown top unknown");
   EXPECT_TRUE(owl.window.findings().summary().contains("unknown"));
+}
+
+TEST(WindowOpen, ABrokenFileAtTheStartDoesNotSpeakOfARigBefore) {
+  OwlWindow owl;
+  QString text = QString::fromStdString(testing::owl_file_text());
+  text.replace(" mm", " mmm");
+  owl.write("broken.rig.yaml", text.toStdString());
+  owl.window.openOrStartBlank(owl.path("broken.rig.yaml"));
+  const QString told = owl.window.messages().text();
+  EXPECT_TRUE(told.startsWith("✕ broken.rig.yaml was not opened; this is a new rig"))
+      << told.toStdString();
+  EXPECT_EQ(owl.rig(), blank_rig());
+  auto* list = owl.window.messages().findChild<QPlainTextEdit*>("problems");
+  ASSERT_NE(list, nullptr);
+  const int lines = list->blockCount(), spacing = list->fontMetrics().lineSpacing();
+  EXPECT_GE(lines, 32) << "sixteen problems, each with its mend";
+  EXPECT_GE(list->height(), std::min(lines * spacing, 400)) << "half of the window is theirs";
 }
 
 }  // namespace

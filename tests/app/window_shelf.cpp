@@ -7,6 +7,7 @@
 #include <QLabel>
 #include <QMenu>
 #include <QMimeData>
+#include <QSignalSpy>
 #include <QTableWidget>
 #include <QToolButton>
 #include <algorithm>
@@ -274,6 +275,22 @@ TEST(WindowShelf, CancelEndsTheRankingAndTheWindowGoesOn) {
   ASSERT_TRUE(QTest::qWaitFor([&] { return !fits->isRunning(); }, kPatience_ms));
   EXPECT_TRUE(fits->fits().is_stopped);
   EXPECT_TRUE(fits->summary().startsWith("Cancelled"));
+}
+
+TEST(WindowShelf, ANewRankingTakesThePlaceOfTheOneThatRuns) {
+  ShelfWindow owl;
+  owl.window.actions()["show.shelf"]->trigger();
+  ASSERT_TRUE(owl.ready());
+  owl.window.actions()["axis.fit"]->trigger();
+  FitDialog* fits = owl.window.fits();
+  ASSERT_TRUE(fits->isRunning());
+  QSignalSpy finished(fits, &FitDialog::finished);
+  fits->drives().toggle();
+  fits->drives().toggle();
+  ASSERT_TRUE(QTest::qWaitFor([&] { return !fits->isRunning(); }, kPatience_ms));
+  EXPECT_EQ(finished.count(), 1);
+  EXPECT_FALSE(fits->fits().is_stopped) << "the stop was for those before";
+  EXPECT_EQ(fits->fits().combinations, 10000u);
 }
 
 TEST(WindowShelf, ClosingWhileItRanksEndsIt) {
