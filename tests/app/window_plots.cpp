@@ -146,6 +146,8 @@ TEST(PlotsPanel, ElidesTitlesThatFindNoRoomAndSaysThemInFull) {
   PlotsWindow owl;
   ASSERT_TRUE(owl.settled);
   owl.plots().setKinds({PlotKind::torque_speed, PlotKind::step});
+  QCoreApplication::processEvents();  // the frames of before go, those of now come in sight
+  QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
   const auto combos = owl.plots().findChildren<QComboBox*>();
   int seen = 0;
   for (QComboBox* combo : combos) {
