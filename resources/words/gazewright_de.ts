@@ -10865,7 +10865,7 @@ name: </translation>
     </message>
     <message>
         <source>What &amp;limits the moves</source>
-        <translation>Was die Bewe&amp;gungen begrenzt</translation>
+        <translation>Was die &amp;Bewegungen begrenzt</translation>
     </message>
     <message>
         <source>What holds each axis back, and which change would save how much</source>
