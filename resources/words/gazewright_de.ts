@@ -8920,12 +8920,12 @@ name: </translation>
         <translation>keine</translation>
     </message>
     <message>
-        <source>two, some way apart</source>
-        <translation>zwei, mit Abstand</translation>
+        <source>two apart</source>
+        <translation>zwei mit Abstand</translation>
     </message>
     <message>
-        <source>one that bears the moment</source>
-        <translation>eines, das das Moment trägt</translation>
+        <source>one alone</source>
+        <translation>eines allein</translation>
     </message>
     <message>
         <source>those in the gearbox</source>
@@ -8968,19 +8968,19 @@ name: </translation>
         <translation>Passfeder</translation>
     </message>
     <message>
-        <source>one arm at the side</source>
-        <translation>ein Arm an der Seite</translation>
+        <source>side arm</source>
+        <translation>Arm an der Seite</translation>
     </message>
     <message>
         <source>fork of two arms</source>
         <translation>Gabel aus zwei Armen</translation>
     </message>
     <message>
-        <source>hollow, with a wall</source>
-        <translation>hohl, mit Wand</translation>
+        <source>hollow</source>
+        <translation>hohl</translation>
     </message>
     <message>
-        <source>full, or filled</source>
+        <source>full or filled</source>
         <translation>voll oder gefüllt</translation>
     </message>
     <message>
@@ -10969,7 +10969,7 @@ name: </translation>
     </message>
     <message>
         <source>What &amp;limits the moves</source>
-        <translation>Was die Bewe&amp;gungen begrenzt</translation>
+        <translation>Was die &amp;Bewegungen begrenzt</translation>
     </message>
     <message>
         <source>What holds each axis back, and which change would save how much</source>

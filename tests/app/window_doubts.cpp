@@ -142,9 +142,12 @@ TEST(WorthMeasuring, SaysOrMoreWhereAnEndHasNoValue) {
   ASSERT_TRUE(owl.settle());
   const Analysis& analysis = *owl.window.recompute().analysis();
   Doubts doubts;
-  doubts.figures.push_back({.id = "pan.step.settle_time", .value = 0.1, .uncertainty_si = 0.006});
+  DoubtedFigure& doubted = doubts.figures.emplace_back();
+  doubted.id = "pan.step.settle_time";
+  doubted.value = 0.1;
+  doubted.uncertainty_si = 0.006;
   const QString whole = plus_minus(doubts, analysis, "pan.step.settle_time");
-  doubts.figures[0].is_known_whole = false;
+  doubted.is_known_whole = false;
   EXPECT_EQ(plus_minus(doubts, analysis, "pan.step.settle_time"), whole + " or more");
 }
 
