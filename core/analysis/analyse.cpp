@@ -93,8 +93,9 @@ Analysis analyse(const Rig& rig, const AnalyseOptions& options, const std::stop_
   analysis.figures = compute_figures(context);
   analysis.findings = findings_of(context, rig, remedies, stop);
   if (remedies) {
-    analysis.swap = swap_of(context, rig, stop);
-    analysis.findings.push_back(swap_finding(analysis.swap));
+    const SwapStudy swap = study_swap(context, rig, stop);
+    analysis.swap = swap.swap;
+    analysis.findings.push_back(swap_finding(swap));
     analysis.eye = eye_benchmark(context, stop);
   }
   analysis.tracking = context.tracking();
