@@ -5,6 +5,7 @@
 #include "app/batch/output.h"
 #include "app/batch/verbs.h"
 #include "core/analysis/compare.h"
+#include "core/analysis/open_verdicts.h"
 
 namespace gazewright::batch {
 namespace {
@@ -44,11 +45,21 @@ std::string figure_label(const std::string& id, const FigureInfo& info) {
   return axis + std::string(info.label);
 }
 
+std::string open_rows(const Analysis& analysis, const Doubts& doubts) {
+  Lines lines;
+  for (const OpenVerdict& open : open_verdicts(analysis, doubts)) {
+    const auto finding = std::ranges::find(analysis.findings, open.finding, &Finding::id);
+    lines.push_back({gazewright::name_of(*finding->axis), finding->what, one_line(open.text)});
+  }
+  return lines.empty() ? "" : "\nVerdicts within the doubt\n" + in_columns(lines);
+}
+
 std::string doubts_table(const Rig& rig, const Analysis& analysis, const Doubts& doubts) {
   std::string text = one_line(rig.title) + "\n\nWorth measuring, the first one most\n";
   for (std::size_t i = 0; i < doubts.worth.size(); ++i)
     text += "  " + std::to_string(i + 1) + ". " + one_line(doubts.worth[i].text) + '\n';
   if (doubts.worth.empty()) text += "  none: no main figure is known, or none moves\n";
+  text += open_rows(analysis, doubts);
   Lines figures;
   for (const DoubtedFigure& figure : doubts.figures) {
     const FigureInfo& info = *analysis.figure(figure.id)->info;
@@ -129,10 +140,18 @@ std::string doubts_json(const Rig& rig, const Analysis& analysis, const Doubts& 
            ", \"share\": " + number(worth.share) + ", \"most_of\": " + json_string(worth.most_of) +
            ", \"text\": " + json_string(worth.text);
   };
+  const auto open_text = [&](const OpenVerdict& open) {
+    std::string turned_by;
+    for (const std::size_t unknown : open.turned_by)
+      turned_by += (turned_by.empty() ? "" : ", ") + json_string(doubts.unknowns[unknown].path);
+    return "\"finding\": " + json_string(open.finding) + ", \"text\": " + json_string(open.text) +
+           ", \"turned_by\": [" + turned_by + "]";
+  };
   return "{\n  \"rig\": " + json_string(rig.title) +
          ",\n  \"coverage\": 2,\n  \"unknowns\": " + json_list(doubts.unknowns, unknown_text) +
          ",\n  \"figures\": " + json_list(doubts.figures, figure_text) +
-         ",\n  \"worth\": " + json_list(doubts.worth, worth_text) + "\n}\n";
+         ",\n  \"worth\": " + json_list(doubts.worth, worth_text) +
+         ",\n  \"open\": " + json_list(open_verdicts(analysis, doubts), open_text) + "\n}\n";
 }
 
 }  // namespace

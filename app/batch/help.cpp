@@ -240,8 +240,9 @@ a figure is added up by root-sum-square and said as its expanded uncertainty, k 
   --json       {"rig": title, "coverage": 2, "unknowns": [{"path", "label", "unit", "value",
                "spread", "stated", "source"}], "figures": [{"id", "unit", "value", "uncertainty",
                "whole", "shifts": [{"unknown", "low", "high", "because", "share"}]}], "worth":
-               [{"unknown", "share", "most_of", "text"}]} in SI units with every digit; an unknown
-               is named by its path
+               [{"unknown", "share", "most_of", "text"}], "open": [{"finding", "text", "turned_by"}]}
+               in SI units with every digit; an unknown is named by its path; open are the
+               verdicts that the doubt may turn
   --csv        columns figure, unit, value, uncertainty, unknown, low, high, share, because: a row
                for each figure and input that moves it, in SI units with every digit
 

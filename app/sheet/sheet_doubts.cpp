@@ -5,6 +5,7 @@
 #include "app/plots/text.h"
 #include "app/sheet/sheet_sections.h"
 #include "app/sheet/sheet_table.h"
+#include "core/analysis/open_verdicts.h"
 
 /// How far to trust the headline figures, and what to measure first.
 namespace gazewright {
@@ -45,6 +46,25 @@ void draw_uncertainties(SheetPage& page, const SheetContent& content) {
              rows);
 }
 
+void draw_open_verdicts(SheetPage& page, const SheetContent& content) {
+  std::vector<TableRow> rows;
+  for (const OpenVerdict& open : open_verdicts(content.analysis, *content.options.doubts)) {
+    const auto finding = std::ranges::find(content.analysis.findings, open.finding, &Finding::id);
+    TableRow row;
+    row.cells = {{qstring(finding->what), {7.5}, {}},
+                 {axis_text(open.finding), {7.5}, {}},
+                 {qstring(open.text), {7.5, true}, {}}};
+    rows.push_back(row);
+  }
+  if (rows.empty()) return;
+  draw_table(page,
+             {{Plots::tr("Verdicts within the doubt"), 1.5, false},
+              {Plots::tr("Axis"), 0.5, false},
+              {{}, 3.8, false}},
+             rows);
+  page.skip(6);
+}
+
 void draw_worth(SheetPage& page, const Doubts& doubts) {
   std::vector<TableRow> rows;
   for (std::size_t i = 0; i < std::min(doubts.worth.size(), kMostWorth); ++i) {
@@ -80,6 +100,7 @@ void draw_doubts(SheetPage& page, const SheetContent& content) {
   page.paragraph(plus_minus_meaning(), {7.5, false, page.theme().quiet});
   draw_uncertainties(page, content);
   page.skip(6);
+  draw_open_verdicts(page, content);
   draw_worth(page, *content.options.doubts);
   page.skip(6);
 }

@@ -23,8 +23,8 @@ AdviceRow::AdviceRow(Document& document, Axis axis, QWidget* parent)
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->addWidget(heading(tr("Gain advice")));
-  layout->addWidget(reasons_);
   layout->addWidget(use_, 0, Qt::AlignLeft);
+  layout->addWidget(reasons_);  // the first of them says what the button does to settling
 }
 
 void AdviceRow::showCost(const Analysis& analysis) {

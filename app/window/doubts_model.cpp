@@ -1,5 +1,7 @@
 #include "app/window/doubts_model.h"
 
+#include <algorithm>
+
 #include "app/plots/doubt_text.h"
 #include "app/window/explain_text.h"
 
@@ -32,7 +34,8 @@ const Doubts::Worth& DoubtsModel::worth(int row) const {
 const Unknown& DoubtsModel::unknown(int row) const { return doubts_->unknowns[worth(row).unknown]; }
 
 double DoubtsModel::largestShare() const {
-  return doubts_->worth.empty() ? 0 : doubts_->worth.front().share;
+  const auto& worth = doubts_->worth;
+  return worth.empty() ? 0 : std::ranges::max(worth, {}, &Doubts::Worth::share).share;
 }
 
 int DoubtsModel::rowCount(const QModelIndex& parent) const {

@@ -131,7 +131,7 @@ Rig with_values(Rig rig, const std::vector<FieldValue>& values) {
 }
 
 Rig with_remedy(const Rig& rig, const Remedy& remedy) {
-  if (auto whole = with_whole_remedy(rig, remedy)) return std::move(*whole);
+  if (auto whole = with_whole_remedy(rig, remedy)) return with_values(*whole, remedy.also);
   return with_values(with_value(rig, remedy.path, remedy.value_si), remedy.also);
 }
 

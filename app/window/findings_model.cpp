@@ -22,6 +22,7 @@ void FindingsModel::setFindings(const std::vector<Finding>& findings, bool remed
       std::equal(findings.begin(), findings.end(), findings_.begin(), findings_.end(),
                  [](const Finding& a, const Finding& b) { return a.id == b.id; });
   remedies_are_in_ = remediesAreIn;
+  open_.clear();
   if (sameRows) {
     findings_ = findings;
     if (!findings_.empty()) {
@@ -32,6 +33,16 @@ void FindingsModel::setFindings(const std::vector<Finding>& findings, bool remed
   beginResetModel();
   findings_ = findings;
   endResetModel();
+}
+
+void FindingsModel::setOpen(std::vector<OpenVerdict> open) {
+  open_ = std::move(open);
+  if (!findings_.empty()) emit dataChanged(index(0, 0), index(rowCount() - 1, kColumns - 1));
+}
+
+QString FindingsModel::openText(const Finding& finding) const {
+  const auto at = std::ranges::find(open_, finding.id, &OpenVerdict::finding);
+  return at == open_.end() ? QString() : QString::fromStdString(at->text);
 }
 
 void FindingsModel::setTheme(const Theme& theme) {
@@ -70,7 +81,8 @@ int FindingsModel::columnCount(const QModelIndex& parent) const {
 QString FindingsModel::text(const Finding& finding, int column) const {
   switch (column) {
     case verdict:
-      return verdict_symbol(finding.verdict) + QStringLiteral(" ") + verdict_word(finding.verdict);
+      return verdict_symbol(finding.verdict) + QStringLiteral(" ") + verdict_word(finding.verdict) +
+             (openText(finding).isEmpty() ? QString() : QStringLiteral(" ±"));
     case axis:
       return finding.axis ? axis_word(*finding.axis) : tr("Both");
     case what:
@@ -81,11 +93,13 @@ QString FindingsModel::text(const Finding& finding, int column) const {
       return format_value(finding.capacity, finding.si_unit, finding.unit);
     case margin:
       return margin_text(finding.margin);
-    case remedy:
-      if (finding.remedies.empty() && remedies_are_in_) {
-        return reason_text(finding.because);
-      }
-      return remedies_are_in_ ? remedy_texts(finding) : QStringLiteral("…");
+    case remedy: {
+      if (!remedies_are_in_) return QStringLiteral("…");
+      const QString text =
+          finding.remedies.empty() ? reason_text(finding.because) : remedy_texts(finding);
+      const QString open = openText(finding);
+      return open.isEmpty() ? text : open + QStringLiteral("; ") + text;
+    }
     default:
       return {};
   }
@@ -110,6 +124,7 @@ QVariant FindingsModel::data(const QModelIndex& index, int role) const {
       if (const QString remedies = remedy_texts(at); !remedies.isEmpty()) {
         tip += QStringLiteral("\n") + remedies;
       }
+      if (const QString open = openText(at); !open.isEmpty()) tip.prepend(open + "; ");
       return QStringLiteral("<p>%1</p>").arg(tip.toHtmlEscaped());
     }
     case Qt::TextAlignmentRole:

@@ -5,6 +5,7 @@
 
 #include "app/plots/theme.h"
 #include "core/analysis/analysis.h"
+#include "core/analysis/open_verdicts.h"
 
 namespace gazewright {
 
@@ -16,7 +17,10 @@ class FindingsModel : public QAbstractTableModel {
 
   using QAbstractTableModel::QAbstractTableModel;
   void setFindings(const std::vector<Finding>& findings, bool remediesAreIn);
+  /// What the doubt about the inputs says of verdicts; gone with the next findings.
+  void setOpen(std::vector<OpenVerdict> open);
   void setTheme(const Theme& theme);
+  QString openText(const Finding& finding) const;  ///< empty: its verdict is not in doubt
   const Finding& finding(int row) const { return findings_[static_cast<std::size_t>(row)]; }
   bool remediesAreIn() const { return remedies_are_in_; }
   int rowOf(const std::string& id) const;  ///< −1: no such finding
@@ -32,6 +36,7 @@ class FindingsModel : public QAbstractTableModel {
   QVariant colour(const Finding& finding, int column) const;
 
   std::vector<Finding> findings_;
+  std::vector<OpenVerdict> open_;
   bool remedies_are_in_ = true;
   Theme theme_ = theme_for(ThemeKind::light);
 };

@@ -76,7 +76,7 @@ void FindingsView::fitText() {
   const auto wide = [this](const char* text) {
     return table_->fontMetrics().horizontalAdvance(QString::fromUtf8(text)) + 16;
   };
-  table_->setColumnWidth(FindingsModel::verdict, wide("✕ unknown"));
+  table_->setColumnWidth(FindingsModel::verdict, wide("✕ unknown ±"));
   table_->setColumnWidth(FindingsModel::axis, wide("Both"));
   table_->setColumnWidth(FindingsModel::what,
                          wide("Stop torque at top speed against gearbox peak"));
@@ -102,6 +102,13 @@ void FindingsView::setFindings(const std::vector<Finding>& findings, bool remedi
   currentChanged();
 }
 
+void FindingsView::setOpen(std::vector<OpenVerdict> open) {
+  model_->setOpen(std::move(open));
+  filling_ = true;
+  currentChanged();
+  filling_ = false;
+}
+
 void FindingsView::setTheme(const Theme& theme) {
   model_->setTheme(theme);
   delegate_->setTheme(theme);
@@ -120,7 +127,9 @@ void FindingsView::currentChanged() {
     return;
   }
   const Finding& finding = model_->finding(index.row());
-  because_->setText(reason_text(finding.because));
+  const QString open = model_->openText(finding);
+  because_->setText((open.isEmpty() ? QString() : open + QStringLiteral("; ")) +
+                    reason_text(finding.because));
   if (filling_) return;
   const bool isNew = finding.id != current_id_;
   current_id_ = finding.id;

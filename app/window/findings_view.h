@@ -5,6 +5,7 @@
 
 #include "app/plots/theme.h"
 #include "core/analysis/analysis.h"
+#include "core/analysis/open_verdicts.h"
 
 class QLabel;
 class QTableView;
@@ -21,6 +22,8 @@ class FindingsView : public QFrame {
   explicit FindingsView(QWidget* parent = nullptr);
 
   void setFindings(const std::vector<Finding>& findings, bool remediesAreIn);
+  /// Marks verdicts that the doubt may turn, until the next findings.
+  void setOpen(std::vector<OpenVerdict> open);
   void setTheme(const Theme& theme);
   void setDimmed(bool dimmed);
   QString summary() const;

@@ -3,6 +3,7 @@
 #include "app/window/drive_line.h"
 #include "app/window/explainer.h"
 #include "app/window/figures_window.h"
+#include "app/window/findings_view.h"
 #include "app/window/main_window.h"
 #include "app/window/parts.h"
 #include "app/window/plots_panel.h"
@@ -65,6 +66,7 @@ void MainWindow::doubtsChanged() {
   if (doubts_dialog_ && !known) doubts_dialog_->setStale();
   if (!known) return;
   for (DriveLine* line : lines_) line->setDoubts(*known, *shown_);
+  findings_->setOpen(open_verdicts(*shown_, *known));
   feedPlots();
   explainer_->resultsShown();
   if (recompute_.isSettled()) writeWaitingSheet();

@@ -80,6 +80,9 @@ void MainWindow::connectRigActions() {
   actions_.on("edit.keep_out", [this] { addKeepOut(); });
   actions_.on("axis.swap", [this] {
     document_.edit(tr("swap of the gearboxes"), with_gearboxes_swapped(document_.rig()));
+    messages_->showNotice(
+        tr("The gearboxes are exchanged, the gains are still those of before. The cards of both "
+           "drives advise them anew."));
   });
 }
 

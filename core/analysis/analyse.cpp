@@ -6,6 +6,7 @@
 #include "core/analysis/checks.h"
 #include "core/analysis/curves.h"
 #include "core/analysis/figures.h"
+#include "core/analysis/gain_effect.h"
 #include "core/analysis/homing_plan.h"
 #include "core/analysis/inputs.h"
 #include "core/analysis/limit_gains.h"
@@ -94,8 +95,9 @@ Analysis analyse(const Rig& rig, const AnalyseOptions& options, const std::stop_
   analysis.figures = compute_figures(context);
   analysis.findings = findings_of(context, rig, remedies, stop);
   if (remedies) {
-    analysis.swap = swap_of(context, rig, stop);
-    analysis.findings.push_back(swap_finding(analysis.swap));
+    const SwapStudy swap = study_swap(context, rig, stop);
+    analysis.swap = swap.swap;
+    analysis.findings.push_back(swap_finding(swap));
     analysis.eye = eye_benchmark(context, stop);
   }
   analysis.tracking = context.tracking();
@@ -109,10 +111,11 @@ Analysis analyse(const Rig& rig, const AnalyseOptions& options, const std::stop_
     analysis.curves[static_cast<std::size_t>(axis)] = curves_of(context, axis);
     analysis.limits[static_cast<std::size_t>(axis)] = move_limits(context, axis);
     if (remedies)
-      analysis.limits[static_cast<std::size_t>(axis)].gains = limit_gains(context, rig, axis, stop);
+      analysis.limits[static_cast<std::size_t>(axis)].gains =
+          limit_gains(context, rig, axis, analysis.findings, stop);
     if (context.missing(kLoops, axis).empty())
       analysis.response[static_cast<std::size_t>(axis)] = context.loops(axis).response;
-    analysis.advice[static_cast<std::size_t>(axis)] = context.advice(axis);
+    analysis.advice[static_cast<std::size_t>(axis)] = advice_with_effect(context, axis);
     if (context.missing(kStep, axis).empty())
       analysis.profiles[static_cast<std::size_t>(axis)] = context.profiles(axis);
     analysis.homing[static_cast<std::size_t>(axis)] = homing_plan(context, axis, analysis.findings);

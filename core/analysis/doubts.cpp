@@ -6,6 +6,7 @@
 #include "core/analysis/doubt_runs.h"
 #include "core/analysis/doubt_words.h"
 #include "core/analysis/doubted_figure.h"
+#include "core/analysis/open_verdicts.h"
 
 namespace gazewright {
 namespace {
@@ -98,6 +99,7 @@ Doubts doubts_with(const Rig& rig, const Analysis& analysis, int threads,
   for (const Axis axis : kAxes)
     doubts.step[static_cast<std::size_t>(axis)] = band_of(*runs, analysis.of(axis).step, axis);
   doubts.worth = worth_of(doubts, unknowns, analysis);
+  rank_by_verdicts(doubts.worth, analysis, doubts);
   return doubts;
 }
 

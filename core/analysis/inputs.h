@@ -96,6 +96,9 @@ inline constexpr std::array<InputPath, 3> kPixels{"camera.columns", "camera.hori
                                                   "task.settle_band"};
 inline constexpr std::array<InputPath, 2> kScale{"camera.columns", "camera.horizontal_view"};
 inline constexpr auto kSettle = joined(kStep, kPixels);
+/// The settle time with the advised gains: all but the gains.
+inline constexpr auto kAdvisedSettle = joined(joined(joined(kAdvice, kRigidMove), kPixels),
+                                              std::array<InputPath, 1>{"<axis>.loop.speed_limit"});
 
 /// What the kind of stops or of routing in use needs, see fields_in_use().
 inline constexpr std::array<InputPath, 1> kStopGeometry{"<axis>.stops.<travel>"};

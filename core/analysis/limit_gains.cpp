@@ -17,6 +17,8 @@ constexpr double kWorthSaving = 0.01;  // of the settle time
 constexpr int kBisections = 5;
 constexpr int kDigits = 2;
 constexpr std::size_t kMostGains = 5;
+/// A finding that fails already fails more where its margin falls by this much.
+constexpr double kClearlyLess = 0.05;
 
 enum class Way { up, down };
 /// A field that may ease a limit. `is_limit`: the field is the limit itself.
@@ -145,10 +147,39 @@ class GainSolver {
   double settle_s_;
 };
 
+bool fails_more(const Finding& then, std::span<const Finding> findings) {
+  if (then.verdict != Verdict::fails) return false;
+  const auto now = std::ranges::find(findings, then.id, &Finding::id);
+  if (now == findings.end() || now->verdict != Verdict::fails) return true;
+  return now->margin && then.margin && *then.margin < *now->margin - kClearlyLess;
+}
+
+std::string say_failing(const Finding& finding, Axis axis) {
+  const std::string what = finding.axis && *finding.axis != axis
+                               ? words("%1: %2", words(name_of(*finding.axis)), finding.what)
+                               : finding.what;
+  if (!finding.demand || !finding.capacity) return what;
+  return words("%1 (demand %2, capacity %3)", what,
+               say(*finding.demand, finding.si_unit, finding.unit),
+               say(*finding.capacity, finding.si_unit, finding.unit));
+}
+
+/// Adds the worst of what would then fail.
+void add_price(LimitGain& gain, const Rig& rig, Axis axis, std::span<const Finding> findings,
+               const std::stop_token& stop) {
+  Rig changed = rig;
+  find_quantity(changed, gain.path)->si = gain.value_si;
+  const Analysis then = analyse(changed, {.remedies = false, .quick = true}, stop);
+  const auto worst = std::ranges::find_if(
+      then.findings, [&](const Finding& finding) { return fails_more(finding, findings); });
+  if (worst != then.findings.end())
+    gain.change = words("%1, but then this fails: %2", gain.change, say_failing(*worst, axis));
+}
+
 }  // namespace
 
 std::vector<LimitGain> limit_gains(Context& context, const Rig& rig, Axis axis,
-                                   const std::stop_token& stop) {
+                                   std::span<const Finding> findings, const std::stop_token& stop) {
   std::vector<LimitGain> gains;
   if (!context.missing(kSettle, axis).empty()) return gains;
   const auto& shares = context.step_limit_shares(axis);
@@ -161,6 +192,7 @@ std::vector<LimitGain> limit_gains(Context& context, const Rig& rig, Axis axis,
   }
   std::ranges::stable_sort(gains, std::ranges::greater{}, &LimitGain::saved_s);
   if (gains.size() > kMostGains) gains.resize(kMostGains);
+  for (LimitGain& gain : gains) add_price(gain, rig, axis, findings, stop);
   return gains;
 }
 

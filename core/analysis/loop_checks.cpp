@@ -1,6 +1,7 @@
 #include <cmath>
 
 #include "core/analysis/checks.h"
+#include "core/analysis/gain_effect.h"
 #include "core/analysis/inputs.h"
 #include "core/analysis/say.h"
 #include "core/words/words.h"
@@ -78,10 +79,13 @@ std::span<const Check> loop_checks() { return kChecks; }
 std::optional<Remedy> advised_gains(Context& c, Axis a) {
   const GainAdvice& advice = c.advice(a);
   if (advice.values.empty()) return std::nullopt;
-  Remedy remedy{words("the advised %1", gains_in_words(advice, a)),
-                advice.values.front().path,
-                advice.values.front().value_si,
-                {}};
+  const GainOutcome then = outcome_advised(c, a), now = outcome_today(c, a);
+  std::string text = words("the advised %1", gains_in_words(advice, a));
+  if (settles_slower(then, now))
+    text = words("%1 (settling slower: in %2 instead of %3)", text,
+                 then.settle_s ? say(*then.settle_s, "s", "ms") : words("no time at all"),
+                 say(*now.settle_s, "s", "ms"));
+  Remedy remedy{std::move(text), advice.values.front().path, advice.values.front().value_si, {}};
   remedy.also.assign(advice.values.begin() + 1, advice.values.end());
   return remedy;
 }

@@ -3,6 +3,7 @@
 
 #include "core/analysis/arm_values.h"
 #include "core/analysis/figures.h"
+#include "core/analysis/gain_effect.h"
 #include "core/analysis/inputs.h"
 #include "core/analysis/left_out.h"
 #include "core/words/words.h"
@@ -118,6 +119,22 @@ const FigureRow kRows[] = {
        if (c.is_quick()) return left_out_of_drag();
        if (!advice.tuning) return Answer::none(advice.sentences.front());
        return advice.tuning->crossover_radps;
+     }},
+    {{"<axis>.advice.settle_time", "Settle time with the advised gains", "s", "ms",
+      "simulated as the settle time", "simulated; handbook: loops", kAdvisedSettle},
+     Axes::both,
+     [](Context& c, Axis a) -> Answer {
+       if (c.is_quick()) return left_out_of_drag();
+       if (!c.advice(a).tuning) return Answer::none(c.advice(a).sentences.front());
+       return {outcome_advised(c, a).settle_s, words("never settles with the advised gains")};
+     }},
+    {{"<axis>.advice.phase_margin", "Phase margin with the advised gains", "rad", "deg",
+      "the smaller of both loops", kLinearSource, kAdvice},
+     Axes::both,
+     [](Context& c, Axis a) -> Answer {
+       if (c.is_quick()) return left_out_of_drag();
+       if (!c.advice(a).tuning) return Answer::none(c.advice(a).sentences.front());
+       return {outcome_advised(c, a).phase_rad, kNoCrossing};
      }},
 };
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "core/analysis/gain_effect.h"
 #include "core/analysis/inputs.h"
 #include "core/analysis/say.h"
 #include "core/words/words.h"
@@ -11,11 +12,6 @@ namespace gazewright {
 namespace {
 
 constexpr double kTightBelow = 0.15;
-
-std::optional<double> settle_s(Context& context, Axis axis) {
-  if (!context.missing(kSettle, axis).empty()) return std::nullopt;
-  return context.step(axis).figures.settle_time_s;
-}
 
 std::optional<double> shortest_s(Context& context, Axis axis) {
   if (!context.missing(kRigidMove, axis).empty()) return std::nullopt;
@@ -44,25 +40,54 @@ std::vector<std::string> missing_for_times(Context& context) {
   return all;
 }
 
-std::string text_of(const Swap& swap, Context& context) {
+/// The slower of both axes; empty where one has no time.
+std::optional<double> slower(const std::optional<double>& a, const std::optional<double>& b) {
+  return a && b ? std::optional(std::max(*a, *b)) : std::nullopt;
+}
+
+void look_at(SwapStudy& study, Context& now, Context& swapped, Axis axis) {
+  const auto a = static_cast<std::size_t>(axis);
+  const GainOutcome &advised_now = outcome_advised(now, axis),
+                    &advised_swapped = outcome_advised(swapped, axis);
+  study.is_advised[a] = advised_now.is_simulated && advised_swapped.is_simulated;
+  study.settle_today_s[a] = outcome_today(now, axis).settle_s;
+  Swap::PerAxis& of = study.swap.axis[a];
+  of.shortest_now_s = shortest_s(now, axis);
+  of.shortest_swapped_s = shortest_s(swapped, axis);
+  if (!study.is_advised[a]) {
+    of.settle_now_s = study.settle_today_s[a];
+    of.settle_swapped_s = outcome_today(swapped, axis).settle_s;
+    return;
+  }
+  of.settle_now_s = advised_now.settle_s;
+  of.settle_swapped_s = advised_swapped.settle_s;
+  const std::vector<FieldValue>& gains = swapped.advice(axis).values;
+  study.gains.insert(study.gains.end(), gains.begin(), gains.end());
+}
+
+std::string gains_used(const std::array<bool, 2>& is_advised) {
+  const auto [pan, tilt] = is_advised;
+  if (pan && tilt) return words("with gains advised for each");
+  if (pan) return words("with gains advised for pan and today's for tilt");
+  return tilt ? words("with gains advised for tilt and today's for pan")
+              : words("with today's gains");
+}
+
+std::string text_of(const SwapStudy& study, Context& context) {
   constexpr std::size_t kNamed = 3;
   if (const auto missing = missing_for_times(context); !missing.empty())
     return words("what exchanging the gearboxes would do is not known: %1",
                  say_needs(missing, kNamed));
-  const auto& [pan, tilt] = swap.axis;
+  const auto& [pan, tilt] = study.swap.axis;
+  const std::string gains = gains_used(study.is_advised);
   if (pan.settle_now_s && pan.settle_swapped_s && tilt.settle_now_s && tilt.settle_swapped_s)
     return words(
-        "with the gearboxes exchanged pan would settle in %1 (now %2), tilt in %3 (now %4)",
-        said(pan.settle_swapped_s), said(pan.settle_now_s), said(tilt.settle_swapped_s),
+        "%1, with the gearboxes exchanged pan would settle in %2 (now %3), tilt in %4 (now %5)",
+        gains, said(pan.settle_swapped_s), said(pan.settle_now_s), said(tilt.settle_swapped_s),
         said(tilt.settle_now_s));
-  return words("with the gearboxes exchanged %1, %2",
+  return words("%1, with the gearboxes exchanged %2, %3", gains,
                said(Axis::pan, pan.settle_swapped_s, pan.settle_now_s),
                said(Axis::tilt, tilt.settle_swapped_s, tilt.settle_now_s));
-}
-
-/// The slower of both axes; empty where one has no time.
-std::optional<double> slower(const std::optional<double>& a, const std::optional<double>& b) {
-  return a && b ? std::optional(std::max(*a, *b)) : std::nullopt;
 }
 
 }  // namespace
@@ -72,27 +97,23 @@ Rig with_gearboxes_swapped(Rig rig) {
   return rig;
 }
 
-Swap swap_of(Context& context, const Rig& rig, const std::stop_token& stop) {
-  Swap swap;
+SwapStudy study_swap(Context& context, const Rig& rig, const std::stop_token& stop) {
+  SwapStudy study;
   Context swapped(with_gearboxes_swapped(rig), stop);
-  for (const Axis axis : kAxes) {
-    auto& of = swap.axis[static_cast<std::size_t>(axis)];
-    of = {settle_s(context, axis), settle_s(swapped, axis), shortest_s(context, axis),
-          shortest_s(swapped, axis)};
-  }
-  swap.text = text_of(swap, context);
-  return swap;
+  for (const Axis axis : kAxes) look_at(study, context, swapped, axis);
+  study.swap.text = text_of(study, context);
+  return study;
 }
 
-Finding swap_finding(const Swap& swap) {
-  const auto& [pan, tilt] = swap.axis;
+Finding swap_finding(const SwapStudy& study) {
+  const auto& [pan, tilt] = study.swap.axis;
   Finding finding;
   finding.id = "gearboxes.swap";
   finding.what = words("Each gearbox is on its better axis");
   finding.part = "pan.gearbox";
   finding.si_unit = "s";
   finding.unit = "ms";
-  finding.because = swap.text;
+  finding.because = study.swap.text;
   finding.demand = slower(pan.settle_now_s, tilt.settle_now_s);
   finding.capacity = slower(pan.settle_swapped_s, tilt.settle_swapped_s);
   if (!finding.demand && !finding.capacity) return finding;
@@ -100,10 +121,16 @@ Finding swap_finding(const Swap& swap) {
   // With one arrangement missing its time, that one never settles: both have the same inputs.
   const double margin = finding.margin.value_or(finding.demand ? kInfinity : -1);
   finding.verdict = margin < kTightBelow ? Verdict::tight : Verdict::holds;
-  if (margin < 0) {
-    finding.remedies = {{words("exchanging the gearboxes would make the slower axis settle in %1",
-                               said(finding.capacity)),
-                         "swap", 0}};
+  const auto today = slower(study.settle_today_s[0], study.settle_today_s[1]);
+  if (margin < 0 && !(today && *today <= *finding.capacity)) {
+    const std::string time = say(*finding.capacity, "s", "ms");
+    finding.remedies = {
+        {study.gains.empty()
+             ? words("exchanging the gearboxes would make the slower axis settle in %1", time)
+             : words("exchanging the gearboxes and taking the gains advised for them would make "
+                     "the slower axis settle in %1",
+                     time),
+         "swap", 0, study.gains}};
   }
   return finding;
 }

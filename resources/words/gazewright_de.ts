@@ -1708,6 +1708,70 @@
         <translation>%1-Verstärkungen %2, %3 und %4</translation>
     </message>
     <message>
+        <source>With these gains the move settles in %1</source>
+        <translation>Mit diesen Verstärkungen schwingt die Bewegung in %1 ein</translation>
+    </message>
+    <message>
+        <source>With these gains the move never settles</source>
+        <translation>Mit diesen Verstärkungen schwingt die Bewegung nie ein</translation>
+    </message>
+    <message>
+        <source>With these gains the move never settles, with today's in %1</source>
+        <translation>Mit diesen Verstärkungen schwingt die Bewegung nie ein, mit den heutigen in %1</translation>
+    </message>
+    <message>
+        <source>The move never settles, neither with these gains nor with today's</source>
+        <translation>Die Bewegung schwingt nie ein, weder mit diesen Verstärkungen noch mit den heutigen</translation>
+    </message>
+    <message>
+        <source>With these gains the move settles in %1, with today's it never does</source>
+        <translation>Mit diesen Verstärkungen schwingt die Bewegung in %1 ein, mit den heutigen nie</translation>
+    </message>
+    <message>
+        <source>With these gains the move settles slower, in %1 instead of %2</source>
+        <translation>Mit diesen Verstärkungen schwingt die Bewegung langsamer ein, in %1 statt %2</translation>
+    </message>
+    <message>
+        <source>With these gains the move settles in %1, as with today's</source>
+        <translation>Mit diesen Verstärkungen schwingt die Bewegung in %1 ein, wie mit den heutigen</translation>
+    </message>
+    <message>
+        <source>With these gains the move settles in %1 instead of %2</source>
+        <translation>Mit diesen Verstärkungen schwingt die Bewegung in %1 statt %2 ein</translation>
+    </message>
+    <message>
+        <source>phase margin %1 instead of %2</source>
+        <translation>Phasenreserve %1 statt %2</translation>
+    </message>
+    <message>
+        <source>phase margin %1</source>
+        <translation>Phasenreserve %1</translation>
+    </message>
+    <message>
+        <source>gain margin %1 instead of %2</source>
+        <translation>Amplitudenreserve %1 statt %2</translation>
+    </message>
+    <message>
+        <source>gain margin %1</source>
+        <translation>Amplitudenreserve %1</translation>
+    </message>
+    <message>
+        <source>These gains leave %1.</source>
+        <translation>Diese Verstärkungen lassen %1.</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>%1. That buys margin: %2.</source>
+        <translation>%1. Dafür gewinnt man Reserve: %2.</translation>
+    </message>
+    <message>
+        <source>%1, and they buy no margin: %2.</source>
+        <translation>%1, und sie bringen keine Reserve: %2.</translation>
+    </message>
+    <message>
         <source>motor at its current limit, standing still; the figures assume the drive is held below the gearbox's peak</source>
         <translation>Motor an seiner Stromgrenze, im Stillstand; die Kennwerte setzen voraus, dass der Antriebsregler unter dem Spitzenmoment des Getriebes bleibt</translation>
     </message>
@@ -2856,6 +2920,18 @@
         <translation>%1 würde %2 sparen</translation>
     </message>
     <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 (demand %2, capacity %3)</source>
+        <translation>%1 (Bedarf %2, Vermögen %3)</translation>
+    </message>
+    <message>
+        <source>%1, but then this fails: %2</source>
+        <translation>%1, aber dann versagt: %2</translation>
+    </message>
+    <message>
         <source>the move is inside the settle band from the start</source>
         <translation>die Bewegung ist von Anfang an im Einschwingband</translation>
     </message>
@@ -2956,6 +3032,14 @@
         <translation>der empfohlene Satz %1</translation>
     </message>
     <message>
+        <source>%1 (settling slower: in %2 instead of %3)</source>
+        <translation>%1 (schwingt langsamer ein: in %2 statt %3)</translation>
+    </message>
+    <message>
+        <source>no time at all</source>
+        <translation>gar keiner Zeit</translation>
+    </message>
+    <message>
         <source>Control rate against the resonance</source>
         <translation>Regeltakt gegen die Resonanz</translation>
     </message>
@@ -2982,6 +3066,10 @@
     <message>
         <source>follows beyond half the sample rate, or not at all</source>
         <translation>folgt über die halbe Abtastrate hinaus oder gar nicht</translation>
+    </message>
+    <message>
+        <source>never settles with the advised gains</source>
+        <translation>schwingt mit den empfohlenen Verstärkungen nie ein</translation>
     </message>
     <message>
         <source>linear model wound tight; handbook: loops</source>
@@ -3098,6 +3186,26 @@
     <message>
         <source>first |L| = 1</source>
         <translation>erstes |L| = 1</translation>
+    </message>
+    <message>
+        <source>Settle time with the advised gains</source>
+        <translation>Einschwingzeit mit den empfohlenen Verstärkungen</translation>
+    </message>
+    <message>
+        <source>simulated as the settle time</source>
+        <translation>simuliert wie die Einschwingzeit</translation>
+    </message>
+    <message>
+        <source>simulated; handbook: loops</source>
+        <translation>simuliert; Handbuch: loops</translation>
+    </message>
+    <message>
+        <source>Phase margin with the advised gains</source>
+        <translation>Phasenreserve mit den empfohlenen Verstärkungen</translation>
+    </message>
+    <message>
+        <source>the smaller of both loops</source>
+        <translation>die kleinere beider Regelkreise</translation>
     </message>
     <message>
         <source>statics of rigid bodies; handbook: bodies</source>
@@ -3438,6 +3546,22 @@
     <message>
         <source>the gap of the gearbox</source>
         <translation>das Spiel des Getriebes</translation>
+    </message>
+    <message>
+        <source>fails, but within the doubt: %1 short, ±%2</source>
+        <translation>versagt, aber innerhalb der Unsicherheit: es fehlen %1, ±%2</translation>
+    </message>
+    <message>
+        <source>holds, but within the doubt: %1 left, ±%2</source>
+        <translation>hält, aber innerhalb der Unsicherheit: %1 übrig, ±%2</translation>
+    </message>
+    <message>
+        <source>holds, but within the doubt: with an input at its end it never settles</source>
+        <translation>hält, aber innerhalb der Unsicherheit: mit einer Eingabe an ihrem Ende schwingt sie nie ein</translation>
+    </message>
+    <message>
+        <source>%1; alone it can turn a verdict: %2, %3</source>
+        <translation>%1; allein schon kann es ein Urteil umkehren: %2, %3</translation>
     </message>
     <message>
         <source>the shutter is global: camera.readout is 0</source>
@@ -4892,16 +5016,32 @@
         <translation>würde %1 nie einschwingen (jetzt %2)</translation>
     </message>
     <message>
+        <source>with gains advised for each</source>
+        <translation>mit jeweils empfohlenen Verstärkungen</translation>
+    </message>
+    <message>
+        <source>with gains advised for pan and today's for tilt</source>
+        <translation>mit empfohlenen Verstärkungen für Pan und den heutigen für Tilt</translation>
+    </message>
+    <message>
+        <source>with gains advised for tilt and today's for pan</source>
+        <translation>mit empfohlenen Verstärkungen für Tilt und den heutigen für Pan</translation>
+    </message>
+    <message>
+        <source>with today's gains</source>
+        <translation>mit den heutigen Verstärkungen</translation>
+    </message>
+    <message>
         <source>what exchanging the gearboxes would do is not known: %1</source>
         <translation>was ein Vertauschen der Getriebe brächte, ist nicht bekannt: %1</translation>
     </message>
     <message>
-        <source>with the gearboxes exchanged pan would settle in %1 (now %2), tilt in %3 (now %4)</source>
-        <translation>mit vertauschten Getrieben würde Pan in %1 einschwingen (jetzt %2), Tilt in %3 (jetzt %4)</translation>
+        <source>%1, with the gearboxes exchanged pan would settle in %2 (now %3), tilt in %4 (now %5)</source>
+        <translation>%1 wäre bei getauschten Getrieben Pan in %2 eingeschwungen (jetzt %3), Tilt in %4 (jetzt %5)</translation>
     </message>
     <message>
-        <source>with the gearboxes exchanged %1, %2</source>
-        <translation>mit vertauschten Getrieben %1, %2</translation>
+        <source>%1, with the gearboxes exchanged %2, %3</source>
+        <translation>%1, bei getauschten Getrieben %2, %3</translation>
     </message>
     <message>
         <source>Each gearbox is on its better axis</source>
@@ -4910,6 +5050,10 @@
     <message>
         <source>exchanging the gearboxes would make the slower axis settle in %1</source>
         <translation>mit vertauschten Getrieben würde die langsamere Achse in %1 einschwingen</translation>
+    </message>
+    <message>
+        <source>exchanging the gearboxes and taking the gains advised for them would make the slower axis settle in %1</source>
+        <translation>mit vertauschten Getrieben und den dafür empfohlenen Verstärkungen würde die langsamere Achse in %1 einschwingen</translation>
     </message>
     <message>
         <source>%1: its speed loop never crosses unit gain</source>
@@ -9404,10 +9548,6 @@ name: </translation>
         <translation>%1 von %2</translation>
     </message>
     <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
         <source>Check,Verdict,Demand and capacity,Margin</source>
         <translation>Prüfung,Urteil,Bedarf und Vermögen,Reserve</translation>
     </message>
@@ -10094,6 +10234,10 @@ name: </translation>
     <message>
         <source>moved most by, from end to end of its range</source>
         <translation>am stärksten bewegt durch, von Ende zu Ende des Bereichs</translation>
+    </message>
+    <message>
+        <source>Verdicts within the doubt</source>
+        <translation>Urteile innerhalb der Unsicherheit</translation>
     </message>
     <message>
         <source>Worth measuring</source>
@@ -12426,6 +12570,10 @@ name: </translation>
     <message>
         <source>swap of the gearboxes</source>
         <translation>Tausch der Getriebe</translation>
+    </message>
+    <message>
+        <source>The gearboxes are exchanged, the gains are still those of before. The cards of both drives advise them anew.</source>
+        <translation>Die Getriebe sind vertauscht, die Verstärkungen noch die alten. Die Karten beider Antriebe empfehlen neue.</translation>
     </message>
     <message>
         <source>&amp;Undo %1</source>

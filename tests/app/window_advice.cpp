@@ -15,6 +15,8 @@ TEST(WindowAdvice, StandsOnTheDrivesCardAndItsButtonTakesAllGainsInOneStep) {
   const auto* row = owl.window.card().findChild<AdviceRow*>(QStringLiteral("pan.loop advice"));
   ASSERT_NE(row, nullptr);
   EXPECT_TRUE(row->text().contains("Speed gain ")) << row->text().toStdString();
+  EXPECT_TRUE(row->text().startsWith("With these gains the move settles "))
+      << row->text().toStdString();
   ASSERT_TRUE(row->button()->isEnabled());
   const Rig before = owl.rig();
   const int steps = owl.window.document().history().count();

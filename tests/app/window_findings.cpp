@@ -1,5 +1,6 @@
 #include <gtest/gtest.h>
 
+#include <QLabel>
 #include <QTableView>
 
 #include "app/window/findings_model.h"
@@ -94,6 +95,17 @@ TEST(Findings, TheSwapRemedyExchangesTheGearboxes) {
   EXPECT_EQ(after.pan.gearbox, before.tilt.gearbox);
   EXPECT_EQ(after.tilt.gearbox, before.pan.gearbox);
   EXPECT_EQ(with_remedy(after, swap), before);
+  swap.also = {{"pan.loop.speed_gain", 2.5}};
+  EXPECT_EQ(with_remedy(before, swap), with_value(after, "pan.loop.speed_gain", 2.5));
+}
+
+TEST(Findings, TheSwapOfTheMenuSaysThatTheGainsAreThoseOfBefore) {
+  OwlWindow owl;
+  const Rig before = owl.rig();
+  owl.window.actions()["axis.swap"]->trigger();
+  EXPECT_EQ(owl.rig(), with_gearboxes_swapped(before));
+  EXPECT_TRUE(owl.window.messages().text().contains("the gains are still those of before"))
+      << owl.window.messages().text().toStdString();
 }
 
 TEST(Findings, StayInTheOrderOfTheAnalysisAndKeepTheSelection) {
@@ -102,6 +114,22 @@ TEST(Findings, StayInTheOrderOfTheAnalysisAndKeepTheSelection) {
   view.table()->selectRow(0);
   view.setFindings({finding("b", Verdict::tight), finding("a", Verdict::holds)}, true);
   EXPECT_EQ(view.table()->currentIndex().row(), 1);
+}
+
+TEST(Findings, MarkVerdictsWithinTheDoubtUntilTheNextOnesCome) {
+  FindingsView view;
+  const std::vector<Finding> findings{finding("a", Verdict::holds), finding("b", Verdict::holds)};
+  view.setFindings(findings, true);
+  view.table()->selectRow(0);
+  const QAbstractItemModel& model = *view.table()->model();
+  const QString sure = model.index(0, FindingsModel::verdict).data().toString();
+  view.setOpen({{"a", "holds, but within the doubt: 42 ms left, ±393 ms", {}}});
+  EXPECT_EQ(model.index(0, FindingsModel::verdict).data().toString(), sure + " ±");
+  EXPECT_TRUE(model.index(0, FindingsModel::remedy).data().toString().startsWith("holds, but "));
+  EXPECT_EQ(model.index(1, FindingsModel::verdict).data().toString(), sure);
+  EXPECT_TRUE(view.findChild<QLabel*>("findings.because")->text().startsWith("holds, but within"));
+  view.setFindings(findings, true);
+  EXPECT_EQ(model.index(0, FindingsModel::verdict).data().toString(), sure);
 }
 
 }  // namespace

@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include "core/analysis/open_verdicts.h"
 #include "core/files/rig_file.h"
 #include "tests/batch/json_reader.h"
 #include "tests/batch/program.h"
@@ -18,8 +19,8 @@ TEST(BatchDoubts, JsonCarriesThemToTheLastDigit) {
     ASSERT_EQ(ran.status, 0) << ran.err;
     const auto json = read_json(ran.out);
     ASSERT_TRUE(json) << ran.out;
-    EXPECT_EQ(json->keys,
-              (std::vector<std::string>{"rig", "coverage", "unknowns", "figures", "worth"}));
+    EXPECT_EQ(json->keys, (std::vector<std::string>{"rig", "coverage", "unknowns", "figures",
+                                                    "worth", "open"}));
     const Rig rig = load_rig(sample(name)).rig.value();
     const Doubts doubts = doubts_of(rig, analyse(rig, {.remedies = false}));
     const auto& figures = json->at("figures").array();
@@ -32,6 +33,12 @@ TEST(BatchDoubts, JsonCarriesThemToTheLastDigit) {
     ASSERT_EQ(json->at("unknowns").array().size(), doubts.unknowns.size());
     ASSERT_FALSE(doubts.worth.empty());
     EXPECT_EQ(json->at("worth").array()[0].at("text").string(), doubts.worth[0].text);
+    const auto open = open_verdicts(analyse(rig, {.remedies = false}), doubts);
+    ASSERT_EQ(json->at("open").array().size(), open.size());
+    for (std::size_t i = 0; i < open.size(); ++i) {
+      EXPECT_EQ(json->at("open").array()[i].at("finding").string(), open[i].finding);
+      EXPECT_EQ(json->at("open").array()[i].at("text").string(), open[i].text);
+    }
   }
 }
 

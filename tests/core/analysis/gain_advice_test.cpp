@@ -5,6 +5,9 @@
 #include <algorithm>
 
 #include "core/analysis/analysis.h"
+#include "core/analysis/say.h"
+#include "core/analysis/swap.h"
+#include "core/files/rig_file.h"
 #include "core/rig/fields.h"
 #include "tests/support/finding.h"
 #include "tests/support/owl_rig.h"
@@ -49,6 +52,10 @@ TEST(GainAdvice, TakenKeepsTheMarginsThatItSpeaksOf) {
     // The search interpolates between points 2.3 % apart.
     EXPECT_NEAR(*after.value(name + ".loop.crossover") / *after.value(name + ".advice.crossover"),
                 1, tol(2e-3));
+    EXPECT_EQ(after.value(name + ".step.settle_time"), before.value(name + ".advice.settle_time"));
+    EXPECT_EQ(std::min(after.value(name + ".loop.phase_margin"),
+                       after.value(name + ".loop.position_phase_margin")),
+              before.value(name + ".advice.phase_margin"));
     EXPECT_LT(after.value(name + ".step.settle_time").value_or(9),
               before.value(name + ".step.settle_time").value_or(9));
     // The advice does not depend on the gains that are there.
@@ -64,6 +71,45 @@ TEST(GainAdvice, SaysItsReasons) {
        {"Speed gain", "Speed integral gain", "Position gain", "One count of the encoder",
         "times the inertia of the motor", "symmetrical optimum", "Higher"})
     EXPECT_NE(text.find(word), std::string::npos) << word << " in\n" << text;
+}
+
+std::string effect_of(const Rig& rig, Axis axis) {
+  return advice_of(analyse(rig, {.remedies = false}), axis).sentences.front();
+}
+
+TEST(GainAdvice, SaysFirstWhatTakingItDoesToSettlingAndMargins) {
+  const Rig rig = owl();
+  const Analysis analysis = analyse(rig, {.remedies = false});
+  EXPECT_EQ(effect_of(rig, Axis::pan),
+            "With these gains the move settles in " +
+                say(*analysis.value("pan.advice.settle_time"), "s", "ms") + " instead of " +
+                say(*analysis.value("pan.step.settle_time"), "s", "ms") + ": phase margin " +
+                say(*analysis.value("pan.advice.phase_margin"), "rad", "deg") + " instead of " +
+                say(std::min(*analysis.value("pan.loop.phase_margin"),
+                             *analysis.value("pan.loop.position_phase_margin")),
+                    "rad", "deg") +
+                effect_of(rig, Axis::pan).substr(effect_of(rig, Axis::pan).find(", gain margin")));
+  Rig untuned = rig;
+  untuned.pan.loop.speed_gain_Nmsprad = {};
+  EXPECT_TRUE(effect_of(untuned, Axis::pan)
+                  .starts_with("With these gains the move settles in " +
+                               say(*analysis.value("pan.advice.settle_time"), "s", "ms") +
+                               ": phase margin "));
+  Rig blind = rig;
+  blind.camera.columns = {};
+  EXPECT_TRUE(effect_of(blind, Axis::pan).starts_with("These gains leave phase margin "))
+      << effect_of(blind, Axis::pan);
+}
+
+// Taken with its gearboxes exchanged the sample's pan settles slower, with more margin.
+TEST(GainAdvice, SaysPlainlyWhereItSettlesSlowerAndWhatThatBuys) {
+  const Rig rig = with_gearboxes_swapped(
+      load_rig(GAZEWRIGHT_SOURCE_DIR "/sample-rigs/quick-newt.rig.yaml").rig.value());
+  const Analysis now = analyse(rig, {.remedies = false});
+  ASSERT_GT(*now.value("pan.advice.settle_time"), 2 * *now.value("pan.step.settle_time"));
+  const std::string effect = advice_of(now, Axis::pan).sentences.front();
+  EXPECT_TRUE(effect.starts_with("With these gains the move settles slower, in ")) << effect;
+  EXPECT_NE(effect.find(". That buys margin: phase margin "), std::string::npos) << effect;
 }
 
 TEST(GainAdvice, FollowsTheWantedBandwidthAndMargin) {

@@ -1,9 +1,11 @@
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 
 #include "core/analysis/analysis.h"
 #include "core/rig/fields.h"
+#include "tests/support/finding.h"
 #include "tests/support/owl_rig.h"
 #include "tests/support/random_bodies.h"
 #include "tests/support/tol.h"
@@ -83,6 +85,44 @@ TEST(MoveLimits, AGainIsTheTimeThatTheChangedRigSaves) {
     }
   }
   EXPECT_GE(gains, 4);
+}
+
+/// Whether the finding of this id fails in `then` and does not in `now`, or clearly less.
+bool fails_more(const Finding& then, const Analysis& now) {
+  if (then.verdict != Verdict::fails || then.id == "gearboxes.swap") return false;
+  const Finding* before = finding(now, then.id);
+  if (before == nullptr || before->verdict != Verdict::fails) return true;
+  return before->margin && then.margin && *then.margin < *before->margin - 0.05;
+}
+
+// What the whole analysis of the changed rig finds failing is what the line warns of.
+TEST(MoveLimits, AGainSaysWhatFailsOnceItIsTaken) {
+  int warned = 0, harmless = 0;
+  for (const double factor : {1.0, 1.6, 2.2}) {
+    Rig rig = owl();
+    for (const Axis axis : kAxes) {
+      Quantity& gain = rig.axis(axis).loop.speed_gain_Nmsprad;
+      gain = si_quantity(*gain.si * factor);
+    }
+    const Analysis now = analyse(rig);
+    for (const Axis axis : kAxes) {
+      for (const LimitGain& gain : now.limits_of(axis).gains) {
+        const Analysis after = analyse(with(rig, gain.path, gain.value_si), {.remedies = false});
+        const auto worst = std::ranges::find_if(
+            after.findings, [&](const Finding& f) { return fails_more(f, now); });
+        const auto at = gain.change.find(", but then this fails: ");
+        EXPECT_EQ(at != std::string::npos, worst != after.findings.end()) << gain.change;
+        if (worst == after.findings.end()) {
+          ++harmless;
+          continue;
+        }
+        ++warned;
+        EXPECT_NE(gain.change.find(worst->what, at), std::string::npos) << gain.change;
+      }
+    }
+  }
+  EXPECT_GE(warned, 1);
+  EXPECT_GE(harmless, 1);
 }
 
 TEST(MoveLimits, AWeakSupplyIsToBeRaisedByAQuarterInASentence) {
