@@ -58,7 +58,7 @@ std::string doubts_table(const Rig& rig, const Analysis& analysis, const Doubts&
   std::string text = one_line(rig.title) + "\n\nWorth measuring, the first one most\n";
   for (std::size_t i = 0; i < doubts.worth.size(); ++i)
     text += "  " + std::to_string(i + 1) + ". " + one_line(doubts.worth[i].text) + '\n';
-  if (doubts.worth.empty()) text += "  none: no main figure is known, or none moves\n";
+  if (doubts.worth.empty()) text += "  none: " + why_none_worth(doubts) + '\n';
   text += open_rows(analysis, doubts);
   Lines figures;
   for (const DoubtedFigure& figure : doubts.figures) {
@@ -79,7 +79,8 @@ std::string doubts_table(const Rig& rig, const Analysis& analysis, const Doubts&
          half_width(unknown.spread_si, unknown.si_unit, unknown.unit),
          unknown.is_stated ? "stated"
                            : std::string("usual, ") + gazewright::name_of(unknown.source)});
-  return text + "\nInputs in doubt, half of their range\n" + in_columns(unknowns);
+  return text + "\nInputs in doubt, half of their range\n" + in_columns(unknowns) + '\n' +
+         say_exact(doubts) + '\n';
 }
 
 std::string doubts_csv(const Analysis& analysis, const Doubts& doubts) {
@@ -148,7 +149,8 @@ std::string doubts_json(const Rig& rig, const Analysis& analysis, const Doubts& 
            ", \"turned_by\": [" + turned_by + "]";
   };
   return "{\n  \"rig\": " + json_string(rig.title) +
-         ",\n  \"coverage\": 2,\n  \"unknowns\": " + json_list(doubts.unknowns, unknown_text) +
+         ",\n  \"coverage\": 2,\n  \"exact\": " + std::to_string(doubts.exact) +
+         ",\n  \"unknowns\": " + json_list(doubts.unknowns, unknown_text) +
          ",\n  \"figures\": " + json_list(doubts.figures, figure_text) +
          ",\n  \"worth\": " + json_list(doubts.worth, worth_text) +
          ",\n  \"open\": " + json_list(open_verdicts(analysis, doubts), open_text) + "\n}\n";
@@ -160,7 +162,8 @@ int run_doubts(const Rig& rig, const Command& command) {
   const Analysis analysis = analyse(rig, {.remedies = false});
   const Doubts doubts = doubts_of(rig, analysis);
   if (doubts.unknowns.empty())
-    return complain("no input of the rig is in doubt",
+    return complain("no input of the rig is in doubt: " + std::to_string(doubts.exact) +
+                        " values without a spread are taken as exact",
                     "say how far a value may be off, for example {value: 48 g.cm2, spread: 10 %}, "
                     "or where it is from, for example source: estimate",
                     kBadRig);

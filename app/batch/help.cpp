@@ -236,8 +236,9 @@ that is not known exactly is put to both ends of its range, the others as entere
 a figure is added up by root-sum-square and said as its expanded uncertainty, k = 2.
 
   (no option)  a table to read: inputs worth measuring, the best first; each figure with its
-               uncertainty and the input that moves it most; the inputs in doubt
-  --json       {"rig": title, "coverage": 2, "unknowns": [{"path", "label", "unit", "value",
+               uncertainty and the input that moves it most; the inputs in doubt, and how many are
+               taken as exact
+  --json       {"rig": title, "coverage": 2, "exact": how many, "unknowns": [{"path", "label", "unit", "value",
                "spread", "stated", "source"}], "figures": [{"id", "unit", "value", "uncertainty",
                "whole", "shifts": [{"unknown", "low", "high", "because", "share"}]}], "worth":
                [{"unknown", "share", "most_of", "text"}], "open": [{"finding", "text", "turned_by"}]}

@@ -90,18 +90,21 @@ void draw_worth(SheetPage& page, const Doubts& doubts) {
 
 void draw_doubts(SheetPage& page, const SheetContent& content) {
   if (!content.options.doubts) return;
+  const Doubts& doubts = *content.options.doubts;
   page.ensure(110);
   page.heading(Plots::tr("How far to trust these numbers"));
-  if (content.options.doubts->figures.empty()) {
-    page.paragraph(
-        Plots::tr("No headline figure is known, or no value that is in doubt moves one."), {7.5});
+  if (doubts.figures.empty()) {
+    page.paragraph(Plots::tr("Nothing to rank: %1.").arg(qstring(why_none_worth(doubts))), {7.5});
+    page.paragraph(qstring(say_exact(doubts)), {7.5});
     return;
   }
   page.paragraph(plus_minus_meaning(), {7.5, false, page.theme().quiet});
   draw_uncertainties(page, content);
   page.skip(6);
   draw_open_verdicts(page, content);
-  draw_worth(page, *content.options.doubts);
+  draw_worth(page, doubts);
+  page.skip(4);
+  page.paragraph(qstring(say_exact(doubts)), {7.5, false, page.theme().quiet});
   page.skip(6);
 }
 

@@ -98,10 +98,7 @@ void DoubtsDialog::build() {
   state_ = sentencesLabel(tr("State of the list"));
   state_->setObjectName(QStringLiteral("doubts.state"));
   buildTable();
-  empty_ = quietLabel(
-      tr("Nothing to rank: no headline figure is known yet, or no value that is in doubt moves "
-         "one. State a source or a spread beside a value in its card, such as “estimate” or "
-         "“± 10 %”; its doubt is then counted."));
+  empty_ = quietLabel(QString());
   empty_->setObjectName(QStringLiteral("doubts.empty"));
   empty_->setWordWrap(true);
   sentence_ = sentencesLabel(tr("What measuring the chosen value tells"));
@@ -118,6 +115,9 @@ void DoubtsDialog::build() {
   layout->addWidget(sentence_);
   layout->addWidget(heading(tr("How far to trust the headline figures")));
   layout->addWidget(trust_);
+  exact_ = quietLabel(QString());
+  exact_->setObjectName(QStringLiteral("doubts.exact"));
+  layout->addWidget(exact_);
 }
 
 void DoubtsDialog::buildTable() {
@@ -151,6 +151,10 @@ void DoubtsDialog::setDoubts(std::shared_ptr<const Doubts> doubts, const Analysi
   const int before = table_->currentIndex().row();
   const std::string at = before < 0 ? std::string() : model_->unknown(before).path;
   trust_->setText(trust_text(*doubts, analysis));
+  exact_->setText(QString::fromStdString(say_exact(*doubts)));
+  empty_->setText(tr("Nothing to rank: %1. State a source or a spread beside a value in its card, "
+                     "such as “estimate” or “± 10 %”; its doubt is then counted.")
+                      .arg(QString::fromStdString(why_none_worth(*doubts))));
   model_->setDoubts(std::move(doubts));
   const bool any = model_->rowCount() > 0;
   state_->hide();
@@ -171,6 +175,7 @@ void DoubtsDialog::setStale() {
   model_->setStale(true);
   copy_->setEnabled(false);
   trust_->clear();
+  exact_->clear();
   sentence_->clear();
   empty_->hide();
   table_->setVisible(any);

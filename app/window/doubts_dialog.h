@@ -49,7 +49,7 @@ class DoubtsDialog : public SeenDialog {
   DoubtsModel* model_;
   QTableView* table_;
   QToolButton *figures_, *copy_;
-  QLabel *trust_, *state_, *empty_, *sentence_;
+  QLabel *trust_, *exact_, *state_, *empty_, *sentence_;
 };
 
 }  // namespace gazewright

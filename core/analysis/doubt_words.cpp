@@ -51,4 +51,16 @@ std::string say_worth(const std::string& measuring, const DoubtedFigure& figure,
                say_change(figure.uncertainty_si, info), phrase);
 }
 
+std::string say_exact(const Doubts& doubts) {
+  return words("Values without a spread, taken as exact: %1", std::to_string(doubts.exact));
+}
+
+std::string why_none_worth(const Doubts& doubts) {
+  const bool any = std::ranges::any_of(doubts.unknowns, [](const Unknown& unknown) {
+    return unknown.is_stated || unknown.source != Source::by_default;
+  });
+  return any ? words("no main figure is known, or none moves noticeably")
+             : words("no value has a spread, nor a source with a usual one");
+}
+
 }  // namespace gazewright

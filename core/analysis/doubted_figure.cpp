@@ -9,6 +9,8 @@ namespace {
 constexpr double kCoverage = 2;
 /// A change of a figure below this part of it is rounding.
 constexpr double kRounding = 1e-9;
+/// A doubt below this part of a figure is noise of searches and simulations, and none to anybody.
+constexpr double kNoDoubt = 1e-6;
 
 struct Effect {
   Shift shift;
@@ -66,6 +68,7 @@ std::optional<DoubtedFigure> doubted_figure(const DoubtRuns& runs, std::size_t f
   if (effects.empty()) return std::nullopt;
   const auto lacking =
       std::ranges::count_if(effects, [](const Effect& e) { return !e.is_whole(); });
+  if (lacking == 0 && expanded(sum) < kNoDoubt * std::abs(value)) return std::nullopt;
   for (Effect& effect : effects)
     effect.shift.share = lacking == 0        ? effect.square / sum
                          : effect.is_whole() ? 0

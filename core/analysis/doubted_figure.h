@@ -17,7 +17,7 @@ double expanded(double mean_square);
 
 /// @param figure  its place in doubted_ids(); known in the nominal run
 /// @param value   of the figure, SI
-/// @returns empty where no unknown moves it
+/// @returns empty where no unknown moves it, or all together by less than a millionth of it
 std::optional<DoubtedFigure> doubted_figure(const DoubtRuns& runs, std::size_t figure,
                                             const std::string& id, double value);
 

@@ -12,9 +12,11 @@ namespace gazewright {
 namespace {
 
 constexpr int kThreads = 2;
-/// What changes a figure by less than this part of it, or has less than this share of its doubt, is
-/// not worth measuring.
-constexpr double kNotable = 1e-3, kNotableShare = 0.01;
+/// Figures that are off by less than this part of themselves do not count.
+constexpr double kNotable = 1e-3;
+/// What takes less than 1 % off a figure's doubt is not worth measuring: knowing an input with a
+/// share s of the variance leaves √(1 − s) of it.
+constexpr double kNotableShare = 1 - 0.99 * 0.99;
 
 /// A shorter course stays where it ended: it has settled.
 double angle_at(const std::vector<double>& angles, std::size_t sample) {
@@ -88,6 +90,7 @@ Doubts doubts_with(const Rig& rig, const Analysis& analysis, int threads,
   const auto runs = run_doubts(rig, unknowns, threads, stop);
   if (!runs) return {};
   Doubts doubts;
+  doubts.exact = exact_inputs(rig);
   for (const FoundUnknown& found : unknowns) doubts.unknowns.push_back(found.unknown);
   const std::vector<std::string> ids = doubted_ids();
   for (std::size_t f = 0; f < ids.size(); ++f) {

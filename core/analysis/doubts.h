@@ -49,6 +49,7 @@ struct StepBand {
 
 struct Doubts {
   std::vector<Unknown> unknowns;
+  std::size_t exact = 0;  ///< inputs that are stated without a spread, and none is usual for them
   std::vector<DoubtedFigure> figures;  ///< the headline figures that are known and move
   std::array<StepBand, 2> step;        ///< by Axis
   /// The unknowns that matter, the one most worth measuring first: by the sum of its shares.
@@ -71,5 +72,11 @@ struct Doubts {
 /// nothing.
 /// @param analysis  of the rig as it is; what it lacks stays out
 Doubts doubts_of(const Rig& rig, const Analysis& analysis, const std::stop_token& stop = {});
+
+/// A sentence that says how many inputs are taken as exact.
+std::string say_exact(const Doubts& doubts);
+/// Why there is nothing worth measuring: no spread at all, or no figure that one moves. Begins
+/// small, without a full stop.
+std::string why_none_worth(const Doubts& doubts);
 
 }  // namespace gazewright

@@ -67,7 +67,7 @@ Compared winding(Context& c, Axis a) {
                              celsius(hottest.winding_K), say(duty.rms_current_A, "A", "A"),
                              duty_type(duty), celsius(motor_thermal(c, a).air_K), celsius(limit_K));
     if (!duty.settles)
-      text += words("; a move never settles and counts to the end of its simulation");
+      text += words("; a move never settles: what still swings at its end goes on until the next");
     if (duty.estimated > 0)
       text += words("; %1 moves are scaled from the task's", std::to_string(duty.estimated));
     return rises(c, a, hottest.winding_K, limit_K, std::move(text));
@@ -161,10 +161,18 @@ Compared pace(Context& c, Axis a) {
   const DutyHeat& duty = duty_heat(c, a);
   if (!duty.because.empty()) return {{}, {}, duty.because, Outcome::impossible};
   if (duty.pace_s == 0) return moot(words("the task asks for no moves"));
+  if (!duty.settles)
+    return {{},
+            {},
+            words("it never settles after the task's move, so the picture is steady at no pace"),
+            Outcome::impossible};
+  const std::string move = say(duty.move_s, "s", "ms"), due = say(duty.pace_s, "s", "s");
   return {duty.move_s, duty.pace_s,
-          words("both axes move and settle in %1, a move is due every %2%3",
-                say(duty.move_s, "s", "ms"), say(duty.pace_s, "s", "s"),
-                duty.settles ? "" : words("; it never settles"))};
+          duty.is_waited_for
+              ? words("both axes move and settle in %1, a move is due every %2", move, due)
+              : words("it moves and settles in %1, a move is due every %2; the other axis never "
+                      "settles",
+                      move, due)};
 }
 
 Compared in_travel(Context& c, Axis a) {
@@ -230,7 +238,9 @@ constexpr Lever kMountLevers[] = {{"task.duty.moves_per_minute", Way::down, 100}
 constexpr Lever kPartLevers[] = {{"task.duty.moves_per_minute", Way::down, 100},
                                  {"<axis>.motor.thermal_resistance", Way::down, 20}};
 constexpr Lever kInsulationLevers[] = {{"<axis>.motor.winding_limit", Way::down, 2}};
-constexpr Lever kPaceLevers[] = {{"task.duty.moves_per_minute", Way::down, 100}};
+constexpr Lever kPaceLevers[] = {{"task.duty.moves_per_minute", Way::down, 100},
+                                 {"<axis>.gearbox.backlash", Way::down, 20},
+                                 {"<axis>.loop.speed_gain", Way::down, 6}};
 
 const Check kChecks[] = {
     {.id = "<axis>.heat.winding",

@@ -72,10 +72,6 @@ const DutyRuns& duty_runs(Context& c, Axis a) {
   });
 }
 
-double time_of(const SettledStep& step) {
-  if (step.figures.settle_time_s) return *step.figures.settle_time_s;
-  return step.trace.time_s.empty() ? 0 : step.trace.time_s.back();
-}
 bool ran_away(const SettledStep& step, double move_rad) {
   return step.trace.angle_rad.empty() ||
          std::abs(step.trace.angle_rad.back()) > 100 * std::abs(move_rad);
@@ -87,15 +83,18 @@ struct Moved {
   const Trace* trace = nullptr;
   double simulated_rad = 0;
   double loss_scale = 1, time_scale = 1;  ///< where another move was simulated
-  double time_s = 0;
+  double arrival_s = 0, time_s = 0;       ///< until it is there, until it has settled; where it
+                                          ///< never settles both are the first
   bool settles = true, ran_away = false;
 };
 
 Moved moved(const AxisModel& model, const SettledStep& step, double move_rad) {
+  const double there_s = arrival_s(step.trace, move_rad);
   return {.model = &model,
           .trace = &step.trace,
           .simulated_rad = move_rad,
-          .time_s = time_of(step),
+          .arrival_s = there_s,
+          .time_s = step.figures.settle_time_s.value_or(there_s),
           .settles = step.figures.settle_time_s.has_value(),
           .ran_away = ran_away(step, move_rad)};
 }
@@ -111,6 +110,7 @@ Moved scaled_move(Context& c, Axis a, double move_rad) {
   if (!std::isfinite(part)) return {};
   move.time_scale = std::sqrt(part);
   move.loss_scale = std::max(part, move.time_scale);
+  move.arrival_s *= move.time_scale;
   move.time_s *= move.time_scale;
   return move;
 }
@@ -131,7 +131,7 @@ class Cycle {
  public:
   Cycle(Context& c, Axis a) : c_(c), a_(a) {}
 
-  /// A move until both axes are there, then a rest at a pull. [N·m]
+  /// A move until both axes have settled, then a rest at a pull. [N·m]
   void add(const Moved& own, double both_s, double rest_s, double pull_Nm) {
     const double resistance = 1.5 * c_.model(a_).drive.phase_resistance_ohm;
     double current2 = 0, gear_J = 0, seen_s = both_s;
@@ -153,7 +153,7 @@ class Cycle {
     put(seen_s, current2 * resistance, gear_J);
     put(both_s + rest_s - seen_s, hold2 * (both_s + rest_s - seen_s) * resistance, 0);
     current2_A2s_ += current2 + hold2 * (both_s + rest_s - seen_s);
-    heat_.moving_s += own.time_s;
+    heat_.moving_s += own.settles ? std::min(own.time_s, both_s + rest_s) : both_s + rest_s;
     heat_.settles = heat_.settles && own.settles;
   }
 
@@ -201,22 +201,26 @@ double task_pull_Nm(Context& c, Axis a) {
   return std::max(std::abs(load.pull_Nm(half)), std::abs(load.pull_Nm(-half)));
 }
 
+/// At the pace that is asked for: a drive does not wait until the axes have settled. Only where the
+/// moves themselves do not fit in is a cycle as long as they take.
 DutyHeat task_duty(Context& c, Axis a) {
   const auto pace = c.rig().task.moves_per_minute.si;
   if (!pace) return {.because = words("needs %1", "task.duty.moves_per_minute")};
   const Axis other = a == Axis::pan ? Axis::tilt : Axis::pan;
   const Moved own = task_move(c, a);
   if (own.ran_away) return {.because = why_never_settles(c, a)};
-  double both_s = own.time_s;
-  if (both_move(c, other)) both_s = std::max(both_s, time_of(c.step(other)));
+  const Moved beside = both_move(c, other) ? task_move(c, other) : Moved{};
   Cycle cycle(c, a);
-  cycle.heat().move_s = both_s;
+  cycle.heat().move_s = std::max(own.time_s, beside.settles ? beside.time_s : 0);
+  cycle.heat().is_waited_for = beside.settles;
   if (*pace == 0) {
     cycle.add({}, 0, kStandingCycle_s, task_pull_Nm(c, a));
     return cycle.take();
   }
   cycle.heat().pace_s = 60 / *pace;
-  cycle.add(own, both_s, std::max(60 / *pace - both_s, 0.0), task_pull_Nm(c, a));
+  const double cycle_s = std::max({60 / *pace, own.arrival_s, beside.arrival_s});
+  const double both_s = std::min(std::max(own.time_s, beside.time_s), cycle_s);
+  cycle.add(own, both_s, cycle_s - both_s, task_pull_Nm(c, a));
   return cycle.take();
 }
 
@@ -229,6 +233,7 @@ DutyHeat listed_duty(Context& c, Axis a) {
     const Moved own = listed_move(c, a, i);
     if (own.ran_away) return {.because = words("the loop runs away in a move of the duty")};
     if (own.model != nullptr && own.time_scale != 1) ++cycle.heat().estimated;
+    // One that never settles is not waited for.
     const double both_s = both ? std::max(own.time_s, listed_move(c, other, i).time_s) : own.time_s;
     AxisLoad load = c.model(a).load;
     load.gravity = gravity_curve(c.bodies(), a, angle_rad(duty[i], other));
@@ -239,6 +244,15 @@ DutyHeat listed_duty(Context& c, Axis a) {
 }
 
 }  // namespace
+
+double arrival_s(const Trace& trace, double move_rad) {
+  constexpr double kThere = 0.9;
+  if (move_rad == 0) return 0;
+  const auto there = std::ranges::find_if(
+      trace.angle_rad, [&](double angle_rad) { return angle_rad / move_rad >= kThere; });
+  if (there == trace.angle_rad.end()) return 0;
+  return trace.time_s[static_cast<std::size_t>(there - trace.angle_rad.begin())];
+}
 
 const DutyHeat& duty_heat(Context& c, Axis a) {
   return c.kept<DutyHeat>(

@@ -13,6 +13,8 @@ namespace {
 
 constexpr const char* kSource = "two heat capacities, copper fed back; handbook: heat";
 constexpr const char* kSimulated = "the duty's simulated moves; handbook: heat";
+constexpr const char* kDutyType =
+    "IEC 60034-1, two heat capacities, copper fed back; handbook: heat";
 constexpr const char* kRunaway =
     "thermal runaway: the copper's loss outgrows the cooling, there is no steady temperature";
 constexpr const char* kNever = "never: it stays below the limit without end";
@@ -22,8 +24,6 @@ constexpr auto kHousing =
     joined(kDutyHeat, std::array<InputPath, 1>{"<axis>.motor.winding_to_housing"});
 constexpr auto kMagnet = joined(kHousing, std::array<InputPath, 1>{"<axis>.motor.magnet_limit"});
 constexpr auto kIntermittent = joined(kDutyHeat, kWindingLimit);
-
-constexpr auto kShortTime = joined(kLasting, std::array<InputPath, 1>{"<axis>.motor.thermal_time"});
 
 using Value = Answer (*)(Context&, Axis);
 
@@ -105,21 +105,22 @@ Answer mount(Context& c, Axis a) {
 Answer magnet(Context& c, Axis a) { return magnet_K(duty_temperatures(c, a)->hottest); }
 
 Answer intermittent_current(Context& c, Axis a) {
-  const Answer lasting = lasting_current(c, a);
+  if (c.is_quick()) return left_out_of_drag();
   const DutyHeat& duty = duty_heat(c, a);
-  if (!lasting.value) return lasting;
   if (!(duty.moving_s > 0)) return Answer::none(words("nothing moves"));
-  const double thermal_s = c.rig().axis(a).motor.thermal_time_s.value();
-  const double rest_s = std::max(duty.cycle_s - duty.moving_s, 0.0);
-  return *lasting.value * intermittent_factor(duty.moving_s, rest_s, thermal_s, thermal_s);
+  const double current_A = intermittent_current_A(
+      stall_thermal(c, a), resistance_ohm(c, a), limit_K(c, a), duty.moving_s,
+      std::max(duty.cycle_s - duty.moving_s, 0.0), c.model(a).drive.current_limit_A);
+  return current_A > 0 ? Answer(current_A) : Answer::none(kTooHot);
 }
 
 constexpr double kShortTime_s = 600;  ///< the shortest of IEC 60034-1's usual ones (from memory)
 Answer short_time_current(Context& c, Axis a) {
-  const Answer lasting = lasting_current(c, a);
-  if (!lasting.value) return lasting;
-  return *lasting.value *
-         short_time_factor(kShortTime_s, c.rig().axis(a).motor.thermal_time_s.value());
+  if (c.is_quick()) return left_out_of_drag();
+  const double current_A =
+      short_time_current_A(stall_thermal(c, a), resistance_ohm(c, a), limit_K(c, a), kShortTime_s,
+                           c.model(a).drive.current_limit_A);
+  return current_A > 0 ? Answer(current_A) : Answer::none(kTooHot);
 }
 
 Answer hold(Context& c, Axis a) {
@@ -182,13 +183,15 @@ const FigureRow kRows[] = {
      Axes::both,
      thermal<stall_current>},
     {{"<axis>.heat.intermittent_current", "Current that it bears in the duty's moves", "A", "A",
-      "continuous_current·√((1 − e^(−cycle/τ))/(1 − e^(−moving/τ))), duty type S3",
-      "Dubey, Fundamentals of Electrical Drives, ex. 4.4 (method)", kIntermittent},
+      "heats the winding just to its limit, turning while it moves, none at rest, periodic: duty "
+      "type S3; at most the smaller of the motor's peak and the drive's limit",
+      kDutyType, kIntermittent},
      Axes::both,
      thermal<of_duty<intermittent_current>>},
     {{"<axis>.heat.short_time_current", "Current that it bears for 10 min from cold", "A", "A",
-      "continuous_current/√(1 − e^(−10 min/τ)), duty type S2 10 min",
-      "Dubey, Fundamentals of Electrical Drives, ex. 4.4 (method)", kShortTime},
+      "heats the winding just to its limit in 10 min, turning: duty type S2 10 min; at most the "
+      "smaller of the motor's peak and the drive's limit",
+      kDutyType, kTimeToLimit},
      Axes::both,
      thermal<short_time_current>},
     {{"<axis>.heat.runaway_current", "Current of thermal runaway", "A", "A",

@@ -43,15 +43,21 @@ MotorThermal motor_thermal(Context& context, Axis axis);
 /// Two nodes in any case: without details the cautious end of what is usual.
 MotorThermal stall_thermal(Context& context, Axis axis);
 
+/// How long a move itself takes: until nine tenths of its way. 0 where it never gets there: such a
+/// move keeps no other one waiting. @param trace  its angles count from where it began
+double arrival_s(const Trace& trace, double move_rad);
+
 /// One cycle of the duty as losses of this axis.
 struct DutyHeat {
   std::string because;  ///< why there is none; the rest is then empty
   std::vector<DutyPiece> pieces{};
-  double cycle_s = 0, moving_s = 0;                      ///< of a cycle; of this axis until settled
+  double cycle_s = 0, moving_s = 0;  ///< of a cycle; of this axis until settled,
+                                     ///< all of it where it never does
   double rms_current_A = 0, copper20_W = 0, gear_W = 0;  ///< over the cycle; phase amplitude
-  double move_s = 0, pace_s = 0;  ///< of the task's move by both axes; from one to the next, 0: a
-                                  ///< list of moves has no pace
+  double move_s = 0, pace_s = 0;  ///< of the task's move until both axes have settled; from one to
+                                  ///< the next, 0: a list of moves has no pace
   bool settles = true;            ///< every move does
+  bool is_waited_for = true;      ///< the other axis is in move_s: it settles
   std::size_t estimated = 0;      ///< moves that were not simulated but scaled from the task's
 
   double duty_factor() const { return cycle_s > 0 ? moving_s / cycle_s : 0; }

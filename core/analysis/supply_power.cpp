@@ -1,9 +1,11 @@
 #include "core/analysis/supply_power.h"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 #include <map>
 
+#include "core/analysis/heat_values.h"
 #include "core/analysis/inputs.h"
 #include "core/analysis/left_out.h"
 #include "core/analysis/say.h"
@@ -14,9 +16,8 @@ namespace {
 
 constexpr double kBandWithoutCamera_rad = 1e-3;
 
-MovesPower power_of(Context& c, const CoupledTrace& trace, std::optional<double> settle_time_s) {
-  MovesPower moves{.row_s = trace.axis[0].sample_time_s,
-                   .settle_s = settle_time_s.value_or(trace.axis[0].time_s.back())};
+MovesPower power_of(Context& c, const CoupledTrace& trace, double settle_s) {
+  MovesPower moves{.row_s = trace.axis[0].sample_time_s, .settle_s = settle_s};
   const double voltage_V = c.rig().supply.voltage_V.value(), idle = idle_W(c.rig());
   moves.power_W.reserve(trace.bus_A.size());
   for (const double bus_A : trace.bus_A) moves.power_W.push_back(bus_A * voltage_V + idle);
@@ -30,7 +31,7 @@ TaskPower of_task(Context& c) {
   if (coupling == nullptr) return {left_out_of_drag().because};
   if (coupling->both.ran_away) return {words("runs away: a loop is unstable")};
   if (coupling->both.bus_A.size() < 2) return {words("there is no move")};
-  return {{}, power_of(c, coupling->both, coupling->settle_time_s)};
+  return {{}, power_of(c, coupling->both, coupling->settle_time_s.value_or(0))};
 }
 
 MovesPower simulated(Context& c, const BothMoves& moves) {
@@ -38,7 +39,9 @@ MovesPower simulated(Context& c, const BothMoves& moves) {
   const SettledMoves settled =
       simulate_moves_until_settled({{c.model(Axis::pan), c.model(Axis::tilt)}, c.bodies()}, moves,
                                    std::isfinite(band) ? band : kBandWithoutCamera_rad, c.stop());
-  return power_of(c, settled.trace, settled.settle_time_s);
+  const double there_s = std::max(arrival_s(settled.trace.of(Axis::pan), moves.move_rad.pan),
+                                  arrival_s(settled.trace.of(Axis::tilt), moves.move_rad.tilt));
+  return power_of(c, settled.trace, settled.settle_time_s.value_or(there_s));
 }
 
 DutyPower of_list(Context& c) {

@@ -14,7 +14,7 @@ namespace gazewright {
 /// Moves of both axes, a value a row, with what the drives take while idle.
 struct MovesPower {
   double row_s = 0;
-  double settle_s = 0;  ///< of both; the end of the trace where that is not seen
+  double settle_s = 0;  ///< of both; where that is not seen, until both are there (arrival_s)
   std::vector<double> power_W{};
 };
 

@@ -48,12 +48,15 @@ std::string kind_of_input(std::string_view path, const FieldInfo& info) {
   return std::string(path.substr(0, path.find('[')));
 }
 
-std::vector<FoundUnknown> unknowns_of(const Rig& rig) {
+namespace {
+
+/// Calls `visit(ref, quantity, spread_si)` with each known input that a row of spreads.yaml
+/// describes: its place in the rig, its value with defaults, its spread or 0.
+template <class Visit>
+void for_each_input(const Rig& rig, const Visit& visit) {
   Rig written = rig, full = with_defaults(rig);
   const std::vector<FieldRef> fields = all_fields(written), defaults = all_fields(full);
   const DataTable& spreads = data_table("spreads");
-  const InputNames names(rig);
-  std::vector<FoundUnknown> found;
   for (std::size_t i = 0; i < fields.size(); ++i) {
     const auto* ref = std::get_if<QuantityRef>(&fields[i]);
     if (ref == nullptr || ref->info->whole) continue;
@@ -61,20 +64,38 @@ std::vector<FoundUnknown> unknowns_of(const Rig& rig) {
     if (!quantity.has_value() || !std::isfinite(*quantity.si)) continue;
     const DataRow* row = spreads.find(kind_of_input(ref->path, *ref->info));
     if (row == nullptr) continue;
-    const bool is_stated = quantity.spread_si > 0;
-    const double value = *quantity.si;
-    const double spread =
-        is_stated ? quantity.spread_si : usual_spread_si(*row, quantity.source, value);
-    if (!(spread > 0) || !std::isfinite(spread)) continue;
-    const std::string id = names.id_of(ref->path);
-    found.push_back({{id, input_label(id, ref->info->label), value, spread, is_stated,
-                      quantity.source, ref->info->si_unit, ref->info->unit},
-                     ref->path,
-                     allowed(*ref->info, value, value - spread),
-                     allowed(*ref->info, value, value + spread),
-                     measuring_phrase(id, ref->info->label)});
+    const double spread = quantity.spread_si > 0
+                              ? quantity.spread_si
+                              : usual_spread_si(*row, quantity.source, *quantity.si);
+    visit(*ref, quantity, spread > 0 && std::isfinite(spread) ? spread : 0.0);
   }
+}
+
+}  // namespace
+
+std::vector<FoundUnknown> unknowns_of(const Rig& rig) {
+  const InputNames names(rig);
+  std::vector<FoundUnknown> found;
+  for_each_input(rig, [&](const QuantityRef& ref, const Quantity& quantity, double spread) {
+    if (spread == 0) return;
+    const double value = *quantity.si;
+    const std::string id = names.id_of(ref.path);
+    found.push_back({{id, input_label(id, ref.info->label), value, spread, quantity.spread_si > 0,
+                      quantity.source, ref.info->si_unit, ref.info->unit},
+                     ref.path,
+                     allowed(*ref.info, value, value - spread),
+                     allowed(*ref.info, value, value + spread),
+                     measuring_phrase(id, ref.info->label)});
+  });
   return found;
+}
+
+std::size_t exact_inputs(const Rig& rig) {
+  std::size_t count = 0;
+  for_each_input(rig, [&](const QuantityRef& ref, const Quantity&, double spread) {
+    if (spread == 0 && ref.quantity->has_value()) ++count;
+  });
+  return count;
 }
 
 }  // namespace gazewright

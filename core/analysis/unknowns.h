@@ -21,6 +21,10 @@ struct FoundUnknown {
 /// are defaults that follow from other fields, which move with these.
 std::vector<FoundUnknown> unknowns_of(const Rig& rig);
 
+/// How many of the inputs that such a row describes the rig states without any spread: they are
+/// taken as exact.
+std::size_t exact_inputs(const Rig& rig);
+
 /// The row of spreads.yaml that a path belongs to: "motor.mass" of "pan.motor.mass", "body.size" of
 /// "on_tilt[1].shape.box[0]".
 std::string kind_of_input(std::string_view path, const FieldInfo& info);

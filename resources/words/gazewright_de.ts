@@ -1336,6 +1336,18 @@
         <translation>alles</translation>
     </message>
     <message>
+        <source>Values without a spread, taken as exact: %1</source>
+        <translation>Werte ohne Streuung, als genau genommen: %1</translation>
+    </message>
+    <message>
+        <source>no main figure is known, or none moves noticeably</source>
+        <translation>kein Hauptkennwert ist bekannt, oder keiner bewegt sich merklich</translation>
+    </message>
+    <message>
+        <source>no value has a spread, nor a source with a usual one</source>
+        <translation>kein Wert hat eine Streuung oder eine Quelle mit einer üblichen</translation>
+    </message>
+    <message>
         <source>the </source>
         <translation>die </translation>
     </message>
@@ -1832,8 +1844,8 @@
         <translation>%1 bei %2 Effektivstrom über das Lastspiel, %3, Luft %4, Grenze %5</translation>
     </message>
     <message>
-        <source>; a move never settles and counts to the end of its simulation</source>
-        <translation>; eine Bewegung schwingt nie ein und zählt bis zum Ende ihrer Simulation</translation>
+        <source>; a move never settles: what still swings at its end goes on until the next</source>
+        <translation>; eine Bewegung schwingt nie ein: Was an ihrem Ende noch schwingt, geht bis zur nächsten weiter</translation>
     </message>
     <message>
         <source>; %1 moves are scaled from the task's</source>
@@ -1892,12 +1904,16 @@
         <translation>die Aufgabe verlangt keine Bewegungen</translation>
     </message>
     <message>
-        <source>both axes move and settle in %1, a move is due every %2%3</source>
-        <translation>beide Achsen bewegen sich und schwingen ein in %1, eine Bewegung ist alle %2 fällig%3</translation>
+        <source>it never settles after the task's move, so the picture is steady at no pace</source>
+        <translation>sie schwingt nach der Bewegung der Aufgabe nie ein, bei keinem Takt steht das Bild still</translation>
     </message>
     <message>
-        <source>; it never settles</source>
-        <translation>; sie schwingt nie ein</translation>
+        <source>both axes move and settle in %1, a move is due every %2</source>
+        <translation>beide Achsen bewegen sich und schwingen ein in %1, eine Bewegung ist alle %2 fällig</translation>
+    </message>
+    <message>
+        <source>it moves and settles in %1, a move is due every %2; the other axis never settles</source>
+        <translation>sie bewegt sich und schwingt ein in %1, eine Bewegung ist alle %2 fällig; die andere Achse schwingt nie ein</translation>
     </message>
     <message>
         <source>the usable travel is not known</source>
@@ -1990,6 +2006,10 @@
     <message>
         <source>the duty's simulated moves; handbook: heat</source>
         <translation>die simulierten Bewegungen des Lastspiels; Handbuch: heat</translation>
+    </message>
+    <message>
+        <source>IEC 60034-1, two heat capacities, copper fed back; handbook: heat</source>
+        <translation>IEC 60034-1, zwei Wärmekapazitäten, Kupfer rückgekoppelt; Handbuch: heat</translation>
     </message>
     <message>
         <source>thermal runaway: the copper's loss outgrows the cooling, there is no steady temperature</source>
@@ -2108,20 +2128,16 @@
         <translation>Zulässiger Strom in den Bewegungen des Lastspiels</translation>
     </message>
     <message>
-        <source>continuous_current·√((1 − e^(−cycle/τ))/(1 − e^(−moving/τ))), duty type S3</source>
-        <translation>continuous_current·√((1 − e^(−Zyklus/τ))/(1 − e^(−Bewegung/τ))), Betriebsart S3</translation>
-    </message>
-    <message>
-        <source>Dubey, Fundamentals of Electrical Drives, ex. 4.4 (method)</source>
-        <translation>Dubey, Fundamentals of Electrical Drives, Bsp. 4.4 (Verfahren)</translation>
+        <source>heats the winding just to its limit, turning while it moves, none at rest, periodic: duty type S3; at most the smaller of the motor's peak and the drive's limit</source>
+        <translation>erwärmt die Wicklung gerade bis an ihre Grenze, drehend in den Bewegungen, keiner in der Ruhe, periodisch: Betriebsart S3; höchstens der kleinere von Spitzenstrom des Motors und Stromgrenze des Antriebsreglers</translation>
     </message>
     <message>
         <source>Current that it bears for 10 min from cold</source>
         <translation>Zulässiger Strom für 10 min ab kaltem Zustand</translation>
     </message>
     <message>
-        <source>continuous_current/√(1 − e^(−10 min/τ)), duty type S2 10 min</source>
-        <translation>continuous_current/√(1 − e^(−10 min/τ)), Betriebsart S2 10 min</translation>
+        <source>heats the winding just to its limit in 10 min, turning: duty type S2 10 min; at most the smaller of the motor's peak and the drive's limit</source>
+        <translation>erwärmt die Wicklung in 10 min gerade bis an ihre Grenze, drehend: Betriebsart S2 10 min; höchstens der kleinere von Spitzenstrom des Motors und Stromgrenze des Antriebsreglers</translation>
     </message>
     <message>
         <source>Current of thermal runaway</source>
@@ -10260,8 +10276,8 @@ name: </translation>
         <translation>Wie weit diesen Zahlen zu trauen ist</translation>
     </message>
     <message>
-        <source>No headline figure is known, or no value that is in doubt moves one.</source>
-        <translation>Kein Hauptkennwert ist bekannt, oder kein unsicherer Wert bewegt einen.</translation>
+        <source>Nothing to rank: %1.</source>
+        <translation>Nichts zu ordnen: %1.</translation>
     </message>
     <message>
         <source>Masses</source>
@@ -11616,10 +11632,6 @@ name: </translation>
         <translation>Zustand der Liste</translation>
     </message>
     <message>
-        <source>Nothing to rank: no headline figure is known yet, or no value that is in doubt moves one. State a source or a spread beside a value in its card, such as “estimate” or “± 10 %”; its doubt is then counted.</source>
-        <translation>Nichts zu ordnen: Noch ist kein Hauptkennwert bekannt, oder kein unsicherer Wert bewegt einen. Quelle oder Streuung neben einem Wert in seiner Karte angeben, etwa „Schätzung“ oder „± 10 %“; dann zählt seine Unsicherheit.</translation>
-    </message>
-    <message>
         <source>What measuring the chosen value tells</source>
         <translation>Was das Messen des gewählten Werts bringt</translation>
     </message>
@@ -11630,6 +11642,10 @@ name: </translation>
     <message>
         <source>How far to trust the headline figures</source>
         <translation>Verlässlichkeit der Hauptkennwerte</translation>
+    </message>
+    <message>
+        <source>Nothing to rank: %1. State a source or a spread beside a value in its card, such as “estimate” or “± 10 %”; its doubt is then counted.</source>
+        <translation>Nichts zu ordnen: %1. Quelle oder Streuung neben einem Wert in seiner Karte angeben, etwa „Schätzung“ oder „± 10 %“; dann zählt seine Unsicherheit.</translation>
     </message>
     <message>
         <source>Of the rig before the last change; being worked out again.</source>

@@ -139,6 +139,7 @@ TEST(WorthMeasuring, SaysWhatToDoWhereNothingIsInDoubt) {
   const auto* empty = dialog.findChild<QLabel*>("doubts.empty");
   EXPECT_FALSE(empty->isHidden());
   EXPECT_TRUE(empty->text().contains("State a source or a spread"));
+  EXPECT_TRUE(empty->text().contains("no value has a spread")) << empty->text().toStdString();
   EXPECT_TRUE(dialog.table().isHidden());
 }
 
@@ -166,6 +167,15 @@ TEST(WorthMeasuring, ColumnsAndRowsFollowTheTextSize) {
   EXPECT_GT(table.columnWidth(DoubtsModel::name), column * 5 / 4);
   EXPECT_GT(table.rowHeight(0), row);
   owl.window.setTextPercent(100);
+}
+
+TEST(WorthMeasuring, SaysHowManyValuesAreTakenAsExact) {
+  DoubtOwl owl;
+  owl.dialog();
+  ASSERT_TRUE(owl.known());
+  EXPECT_EQ(owl.label("doubts.exact"), QStringLiteral("Values without a spread, taken as exact: %1")
+                                           .arg(owl.window.doubts()->exact));
+  EXPECT_GT(owl.window.doubts()->exact, 10u);
 }
 
 TEST(WorthMeasuring, F1OpensItsPageOfTheHandbook) {

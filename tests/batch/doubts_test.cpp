@@ -2,6 +2,9 @@
 
 #include <gtest/gtest.h>
 
+#include <regex>
+#include <string>
+
 #include "core/analysis/open_verdicts.h"
 #include "core/files/rig_file.h"
 #include "tests/batch/json_reader.h"
@@ -19,8 +22,8 @@ TEST(BatchDoubts, JsonCarriesThemToTheLastDigit) {
     ASSERT_EQ(ran.status, 0) << ran.err;
     const auto json = read_json(ran.out);
     ASSERT_TRUE(json) << ran.out;
-    EXPECT_EQ(json->keys, (std::vector<std::string>{"rig", "coverage", "unknowns", "figures",
-                                                    "worth", "open"}));
+    EXPECT_EQ(json->keys, (std::vector<std::string>{"rig", "coverage", "exact", "unknowns",
+                                                    "figures", "worth", "open"}));
     const Rig rig = load_rig(sample(name)).rig.value();
     const Doubts doubts = doubts_of(rig, analyse(rig, {.remedies = false}));
     const auto& figures = json->at("figures").array();
@@ -31,6 +34,7 @@ TEST(BatchDoubts, JsonCarriesThemToTheLastDigit) {
       EXPECT_EQ(figures[i].at("shifts").array().size(), doubts.figures[i].shifts.size());
     }
     ASSERT_EQ(json->at("unknowns").array().size(), doubts.unknowns.size());
+    EXPECT_EQ(json->at("exact").number(), static_cast<double>(doubts.exact));
     ASSERT_FALSE(doubts.worth.empty());
     EXPECT_EQ(json->at("worth").array()[0].at("text").string(), doubts.worth[0].text);
     const auto open = open_verdicts(analyse(rig, {.remedies = false}), doubts);
@@ -88,10 +92,30 @@ TEST(BatchDoubts, ARigWithoutDoubtsIsASentence) {
                             "{damping_ratio: 0.02}\n");
   EXPECT_EQ(ran.status, 3);
   EXPECT_EQ(ran.out, "");
-  EXPECT_EQ(ran.err,
-            "gazewright-batch: no input of the rig is in doubt\n  fix: say how far a value may be "
-            "off, for example {value: 48 g.cm2, spread: 10 %}, or where it is from, for example "
-            "source: estimate\n");
+  EXPECT_EQ(
+      ran.err,
+      "gazewright-batch: no input of the rig is in doubt: 7 values without a spread are taken "
+      "as exact\n  fix: say how far a value may be "
+      "off, for example {value: 48 g.cm2, spread: 10 %}, or where it is from, for example "
+      "source: estimate\n");
+}
+
+TEST(BatchDoubts, ValuesWithoutSourcesAreCountedAndBlamed) {
+  std::string rig = bytes_of(sample("hasty-heron"));
+  rig = std::regex_replace(rig, std::regex(",\\s*source: (estimate|datasheet|measured)"), "");
+  rig = std::regex_replace(rig, std::regex(",\\s*spread: [^,}]*"), "");
+  const Ran bare = run_batch({"doubts", "-"}, rig);
+  ASSERT_EQ(bare.status, 0) << bare.err;
+  EXPECT_NE(bare.out.find("  none: no value has a spread, nor a source with a usual one\n"),
+            std::string::npos)
+      << bare.out;
+  const auto exact_in = [](const std::string& text) {
+    const std::string before = "Values without a spread, taken as exact: ";
+    return std::stoi(text.substr(text.find(before) + before.size()));
+  };
+  const Ran whole = run_batch({"doubts", sample("hasty-heron")});
+  EXPECT_GT(exact_in(bare.out), exact_in(whole.out));
+  EXPECT_GT(exact_in(whole.out), 0);
 }
 
 TEST(BatchDoubts, OtherOptionsAreRefused) {

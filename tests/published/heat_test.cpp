@@ -58,16 +58,30 @@ TEST(PublishedHeat, AClutchedLoadSwingsAboutItsTemperatures) {
   EXPECT_NEAR(duty->start.winding_K - at_K(20), 40, tol(0.05));
 }
 
+/// One capacity, 1 K/W, copper that does not grow, air at 20 °C.
+MotorThermal one_capacity(double time_s) {
+  return {.to_air_KpW = 1, .housing_time_s = time_s, .air_K = at_K(20)};
+}
+
 TEST(PublishedHeat, ShortTimeDuty) {
-  // Source: Dubey, ex. 4.4 (i), p. 55: 20 kW, 10 min, τ 60 min: 51.0 kW.
-  EXPECT_NEAR(20 * short_time_factor(600, 3600), 51.0, tol(0.05));
+  // Source: Dubey, ex. 4.4 (i), p. 55: 20 kW, 10 min, τ 60 min: 51.0 kW. Torque goes with current:
+  // 20 A through 2/3 Ω end 400 K over the air.
+  EXPECT_NEAR(short_time_current_A(one_capacity(3600), 2.0 / 3, at_K(420), 600, 1000), 51.0,
+              tol(0.05));
   // Ex. 4.5, p. 56: 100 kW for half an hour, τ 80 min, constant over copper loss 0.49: 48.37 kW.
-  EXPECT_NEAR(100 / short_time_factor(1800, 4800, 0.49), 48.37, tol(0.01));
+  const double copper_W = std::pow(100 / 48.37, 2), constant_W = 0.49;
+  const Flow<2> flow = thermal_rate(one_capacity(4800), {copper_W, constant_W}).over(1800);
+  // 48.37 without end are 1.49 K here; half of its last digit is 1e-4 of the load, 2e-4 of 1.3 K.
+  EXPECT_NEAR(flow.after({0, 0})[0], 1.49, tol(3e-4));
 }
 
 TEST(PublishedHeat, IntermittentDuty) {
   // Source: Dubey, ex. 4.4 (ii), p. 55: 10 min on at τ 60 min, 10 min off at τ 90 min: 25.14 kW.
-  EXPECT_NEAR(20 * intermittent_factor(600, 600, 3600, 5400), 25.14, tol(0.01));
+  const Flow<2> on = thermal_rate(one_capacity(3600), {std::pow(25.14 / 20, 2), 0}).over(600);
+  const Flow<2> off = thermal_rate(one_capacity(5400), {}).over(600);
+  const Flow<2> cycle = off.then(on);  // what the end of the load leads to again
+  const double hottest = cycle.shift[0] / (1 - cycle.gain(0, 0));
+  EXPECT_NEAR(hottest, 1, tol(8e-4));  // half of its last digit, twice
 }
 
 TEST(PublishedHeat, ThermalClasses) {

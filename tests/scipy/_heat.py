@@ -111,6 +111,32 @@ class Motor:
 
         return brentq(over, 0, self.lasting() * 1.01, xtol=1e-14, rtol=1e-13)
 
+    def bears(self, on, off, lasting, largest):
+        """Largest turning current that keeps the winding to its limit: once from cold (off None), or again and
+        again. Over the air, by eigenvectors: the program has a series."""
+        Rwh, Rha, Cw, Ch = self.split()
+
+        def flow(i, time):
+            loss = 1.5 * self.R * i * i
+            A = np.array([[(loss * ALPHA - 1 / Rwh) / Cw, 1 / Rwh / Cw], [1 / Rwh / Ch, -(1 / Rwh + 1 / Rha) / Ch]])
+            rest = np.linalg.solve(A, [-loss * (1 + ALPHA * (self.air - TWENTY)) / Cw, 0])
+            rates, V = np.linalg.eig(A)
+            gain = (V * np.exp(np.minimum(rates * time, 600))) @ np.linalg.inv(V)
+            return gain, rest - gain @ rest
+
+        def over(i):
+            gain, hottest = flow(i, on)
+            if off is not None:
+                gain = gain @ flow(0, off)[0]
+                if np.abs(np.linalg.eigvals(gain)).max() >= 1:
+                    return 1.0
+                hottest = np.linalg.solve(np.eye(2) - gain, hottest)
+            return min(hottest[0] - (self.limit - self.air), 1.0)
+
+        if lasting >= largest or over(largest) <= 0:
+            return largest
+        return brentq(over, lasting * (1 - 1e-9), largest, xtol=1e-14, rtol=1e-13)
+
     def time_to_limit(self, worst, other):
         at = self.steady(worst, other)
         if at is not None and at[0] <= self.limit:
@@ -167,9 +193,13 @@ def current_means(d, time, i, w):
 def pieces_of(rig, d, traces, settles, axis, move, hold):
     """(time, copper loss at 20 degC, gear loss) of moving and resting, RMS current, time in motion, cycle."""
     time, angle, speed, motor, current, bus = traces[axis].T
-    ends = {a: s if s is not None else traces[a][-1, 0] for a, s in settles.items()}
-    both, pace = max(ends.values()), value(rig["task"]["duty"]["moves_per_minute"])
-    rest = max(60 / pace - both, 0)
+    pace = value(rig["task"]["duty"]["moves_per_minute"])
+    # A move's own length is that of nine tenths of its way; settling is not waited for.
+    come = {a: next((t for t, x in traces[a][:, :2] if x >= 0.9 * value(rig["task"][a + "_move"])), 0.0)
+            for a in settles}
+    cycle = max(60 / pace, *come.values())
+    both = min(max(s if s is not None else come[a] for a, s in settles.items()), cycle)
+    rest = cycle - both
     seen = min(max(time[-1], both), both + rest)
     rows = time <= min(seen, time[-1]) * (1 + 1e-12)
     over = lambda y: np.trapezoid(y[rows], time[rows]) if hasattr(np, "trapezoid") else np.trapz(y[rows], time[rows])
@@ -190,8 +220,8 @@ def pieces_of(rig, d, traces, settles, axis, move, hold):
     left = both + rest - seen
     if left > 0:
         pieces.append((left, 1.5 * d.phase_resistance * hold**2, 0.0))
-    cycle = both + rest
-    return pieces, math.sqrt((i2 + hold**2 * left) / cycle), ends[axis], cycle
+    moving = cycle if settles[axis] is None else min(settles[axis], cycle)
+    return pieces, math.sqrt((i2 + hold**2 * left) / cycle), moving, cycle
 
 
 def heat_figures(rig, masses, axis, d, traces, settles):
@@ -208,7 +238,7 @@ def heat_figures(rig, masses, axis, d, traces, settles):
     loss = m.R * d.largest_A**2
     f["time_to_limit"] = m.time_to_limit(loss, loss / 4)
     if f["continuous_current"]:
-        f["short_time_current"] = f["continuous_current"] / math.sqrt(-math.expm1(-600 / m.tau))
+        f["short_time_current"] = m.bears(600, None, f["continuous_current"], d.largest_A)
         for key, k in (("time_at_1_5", 1.5), ("time_at_2", 2), ("time_at_3", 3)):
             loss = m.R * (k * f["continuous_current"])**2 / 2
             f[key] = m.time_to_limit(loss, loss)
@@ -219,8 +249,7 @@ def heat_figures(rig, masses, axis, d, traces, settles):
     f["cyclic_duration_factor"] = moving / cycle
     f["gear_loss"] = sum(t * g for t, _, g in pieces) / cycle
     if f["continuous_current"]:
-        f["intermittent_current"] = f["continuous_current"] * math.sqrt(
-            math.expm1(-cycle / m.tau) / math.expm1(-moving / m.tau))
+        f["intermittent_current"] = m.bears(moving, cycle - moving, f["continuous_current"], d.largest_A)
     at = m.over_duty(pieces)
     if at is not None:
         f["winding_temperature"], housing = at

@@ -6,6 +6,7 @@
 
 #include "core/analysis/analysis.h"
 #include "core/analysis/context.h"
+#include "core/files/rig_file.h"
 #include "core/rig/fields.h"
 #include "tests/support/finding.h"
 #include "tests/support/owl_rig.h"
@@ -91,6 +92,87 @@ TEST(Heat, TheLastingCurrentByHand) {
   EXPECT_GT(*a.value("pan.heat.intermittent_current"), lasting_A);
   EXPECT_GT(*a.value("pan.heat.time_at_1_5"), *a.value("pan.heat.time_at_2"));
   EXPECT_GT(*a.value("pan.heat.time_at_2"), *a.value("pan.heat.time_at_3"));
+}
+
+TEST(Heat, TheCurrentsOfShortAndIntermittentDutyAreThoseOfTwoCapacities) {
+  Rig rig = detailed_owl();
+  for (Quantity* limit : {&rig.pan.motor.peak_current_A, &rig.pan.drive.current_limit_A})
+    limit->si = 500;
+  const Analysis a = figures_of(rig);
+  // SciPy 1.10.1 (Radau, rtol 1e-12, and brentq): 1.2 and 2.9 K/W, 18 and 840 s, 30 °C, limit 120
+  // °C, 62 mΩ, 600 s from cold.
+  EXPECT_NEAR(*a.value("pan.heat.short_time_current"), 16.7988311836, tol(1e-7));
+  // Its cycle of 1.5 s is short against 18 s, but not nothing: the mean of i² is the lasting one's,
+  // less what the winding rises in a move.
+  const double factor = *a.value("pan.heat.cyclic_duration_factor");
+  const double by_mean_A = *a.value("pan.heat.continuous_current") / std::sqrt(factor);
+  EXPECT_LT(*a.value("pan.heat.intermittent_current"), by_mean_A);
+  EXPECT_NEAR(*a.value("pan.heat.intermittent_current") / by_mean_A, 1, tol(0.03));
+}
+
+TEST(Heat, TheCurrentsOfDutyTypesEndAtTheDrivesLimit) {
+  Rig rig = detailed_owl();
+  rig.pan.drive.current_limit_A = si_quantity(13);
+  const Analysis a = figures_of(rig);
+  EXPECT_EQ(a.value("pan.heat.short_time_current"), 13);
+  EXPECT_EQ(a.value("pan.heat.intermittent_current"), 13);
+}
+
+/// The tilt of this sample hunts in its gap and never settles.
+Rig heron() {
+  return load_rig(std::string(GAZEWRIGHT_SOURCE_DIR) + "/sample-rigs/hasty-heron.rig.yaml")
+      .rig.value();
+}
+
+TEST(Heat, AnAxisThatNeverSettlesDoesNotSlowTheDuty) {
+  Rig rig = heron();
+  const Analysis a = figures_of(rig);
+  ASSERT_TRUE(a.value("pan.step.settle_time"));
+  ASSERT_FALSE(a.value("tilt.step.settle_time"));
+  // ∫i² of the pan's move in a simulation written anew in Python (NumPy, fixed steps of 5 µs) over
+  // the 3 s of 20 moves a minute: 0.4234 A.
+  EXPECT_NEAR(*a.value("pan.heat.rms_current"), 0.4234, tol(1e-3));
+  EXPECT_NEAR(*a.value("pan.heat.cyclic_duration_factor"), *a.value("pan.step.settle_time") / 3,
+              tol(1e-12));
+  EXPECT_EQ(a.value("tilt.heat.cyclic_duration_factor"), 1);
+  // Twice the moves are twice the pan's heat, which stands upright and holds nothing.
+  rig.task.moves_per_minute = si_quantity(40);
+  EXPECT_NEAR(*figures_of(rig).value("pan.heat.rms_current") / *a.value("pan.heat.rms_current"),
+              std::sqrt(2), tol(1e-3));
+}
+
+TEST(Heat, ThePaceFailsWithoutANumberWhereAnAxisNeverSettles) {
+  const Analysis a = analyse(heron());
+  const Finding* tilt = finding(a, "tilt.duty.pace");
+  ASSERT_NE(tilt, nullptr);
+  EXPECT_EQ(tilt->verdict, Verdict::fails);
+  EXPECT_FALSE(tilt->demand || tilt->capacity || tilt->margin);
+  EXPECT_EQ(tilt->because,
+            "it never settles after the task's move, so the picture is steady at no pace");
+  for (const Remedy& remedy : tilt->remedies)
+    EXPECT_NE(remedy.path, "task.duty.moves_per_minute") << remedy.text;
+  const Finding* pan = finding(a, "pan.duty.pace");  // settles in time itself
+  EXPECT_EQ(pan->verdict, Verdict::holds);
+  EXPECT_EQ(pan->demand, a.value("pan.step.settle_time"));
+  EXPECT_TRUE(pan->because.ends_with("; the other axis never settles")) << pan->because;
+}
+
+TEST(Heat, APaceThatIsTooFastToSettleStillHeatsAtThatPace) {
+  // A move is due at nine tenths of the time until they settle: long after they are there.
+  Rig rig = owl();
+  const Analysis slow = figures_of(rig);
+  const double settle_s =
+      std::max(*slow.value("pan.step.settle_time"), *slow.value("tilt.step.settle_time"));
+  rig.task.moves_per_minute.si = 60 / (0.9 * settle_s);
+  const Analysis fast = figures_of(rig);
+  EXPECT_EQ(finding(fast, "pan.duty.pace")->verdict, Verdict::fails);
+  const double asked_s = 0.9 * settle_s;
+  const Trace& trace = fast.of(Axis::pan).step;
+  double sum = 0;
+  for (std::size_t k = 1; k < trace.time_s.size() && trace.time_s[k] <= asked_s; ++k)
+    sum += (std::pow(trace.current_A[k], 2) + std::pow(trace.current_A[k - 1], 2)) / 2 *
+           trace.sample_time_s;
+  EXPECT_NEAR(*fast.value("pan.heat.rms_current") / std::sqrt(sum / asked_s), 1, tol(3e-3));
 }
 
 TEST(Heat, AListToAndFroIsTheTasksOwnDuty) {
