@@ -23,6 +23,7 @@ namespace gazewright {
 class Card;
 class DesktopTheme;
 class DoubtsDialog;
+class DriveSettingsDialog;
 class DrawingPanel;
 class DriveLine;
 class Explainer;
@@ -91,6 +92,7 @@ class MainWindow : public QMainWindow {
   FitDialog* fits() const { return fits_; }  ///< null until it was shown
   VariantsDesk& variants() { return *variants_; }
   DoubtsDialog* doubtsDialog() const { return doubts_dialog_; }  ///< null until it was shown
+  DriveSettingsDialog* driveSettings() const { return drive_settings_; }  ///< null until shown
   /// Of the analysis that is shown; null: not there, or something is dragged.
   std::shared_ptr<const Doubts> doubts() const;
   bool areDoubtsAwaited() const { return doubt_work_.isAwaited(); }
@@ -157,6 +159,9 @@ class MainWindow : public QMainWindow {
   void showDoubtsDialog();
   void wantDoubts();
   void doubtsChanged();
+  // main_window_drive_settings.cpp: what to set in the drives
+  void showDriveSettings();
+  void feedDriveSettings();
   // main_window_drawing.cpp: the drawing's handles, and the move played
   void connectDrawing();
   void moveHandle(const HandleMove& move);
@@ -230,6 +235,7 @@ class MainWindow : public QMainWindow {
   ShelfPanel* shelf_ = nullptr;
   FitDialog* fits_ = nullptr;
   DoubtsDialog* doubts_dialog_ = nullptr;
+  DriveSettingsDialog* drive_settings_ = nullptr;
   SettingsWindow* settings_window_ = nullptr;
   std::optional<std::vector<double>> stock_;  ///< ratios of the shelf; empty: not read yet
   bool rank_waits_ = false;                   ///< for the shelf to be read

@@ -61,6 +61,7 @@ void MainWindow::showAnalysis() {
   if (recompute_.isFull() && !recompute_.isBehind())
     doubt_work_.setPresent(recompute_.analysedRig(), shown_);
   explainer_->resultsShown();
+  feedDriveSettings();
   readStock();
   updateGuide();
   updateEmptyViews();
