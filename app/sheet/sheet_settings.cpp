@@ -20,7 +20,7 @@ TableRow row_of(const SettingPair& pair, const Theme& theme) {
     TableCell value{setting_text(setting), {7.5, setting && setting->value}, {}};
     if (!shared) value.below = setting_remark(setting);
     if (setting && !setting->value) {
-      value.style.size_pt = 6.8;
+      value.style.size_pt = 6.5;
       if (begins_as("needs %1", setting->text)) value.style.colour = theme.bad;
     }
     row.cells << value << TableCell{first_text(setting), {7.5}, {}};
@@ -65,11 +65,11 @@ void draw_settings(SheetPage& page, const SheetContent& content) {
     rows.push_back(row_of(pair, page.theme()));
   }
   draw_table(page,
-             {{Plots::tr("Setting"), 2, false},
-              {Plots::tr("Pan"), 1.25, false},
-              {Plots::tr("first"), 0.85, false},
-              {Plots::tr("Tilt"), 1.25, false},
-              {Plots::tr("first"), 0.85, false},
+             {{Plots::tr("Setting"), 1.9, false},
+              {Plots::tr("Pan"), 1.5, false},
+              {Plots::tr("first"), 0.75, false},
+              {Plots::tr("Tilt"), 1.5, false},
+              {Plots::tr("first"), 0.75, false},
               {Plots::tr("Comes from"), 1.6, false}},
              rows);
 }

@@ -109,15 +109,16 @@ void accelerations(SettingRows& s) {
   DriveSetting& output =
       s.add("acceleration_limit", "Acceleration limit, at the output", {"rad/s2", "deg/s2"}, limit);
   begin_with(output, kFirstPart);
-  if (!limit.value && peak.value)
-    output.text =
-        words("%1; the axis can do %2 at most", limit.why, say(*peak.value, "rad/s2", "deg/s2"));
-  begin_with(
-      s.add("acceleration_limit_motor", "Acceleration limit, at the motor", {"rad/s2", "turn/s2"},
-            s.derived({"<axis>.loop.acceleration_limit", "<axis>.gearbox.ratio"},
-                      s.value("<axis>.gearbox.ratio") * limit.value.value_or(0)),
-            "N·α"),
-      kFirstPart);
+  if (!limit.value) {
+    if (peak.value)
+      output.text =
+          words("not entered; the axis can do %1 at most", say(*peak.value, "rad/s2", "deg/s2"));
+    return;
+  }
+  const Known ratio = s.field("<axis>.gearbox.ratio");
+  begin_with(s.add("acceleration_limit_motor", "Acceleration limit, at the motor",
+                   {"rad/s2", "turn/s2"}, ratio.value ? limit.times(*ratio.value) : ratio, "N·α"),
+             kFirstPart);
 }
 
 void encoder(SettingRows& s, bool at_output) {

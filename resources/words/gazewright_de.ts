@@ -1444,8 +1444,8 @@
         <translation>keine ist eingetragen; sie erreicht %1</translation>
     </message>
     <message>
-        <source>%1; the axis can do %2 at most</source>
-        <translation>%1; die Achse schafft höchstens %2</translation>
+        <source>not entered; the axis can do %1 at most</source>
+        <translation>nicht eingetragen; die Achse schafft höchstens %1</translation>
     </message>
     <message>
         <source>turns of the motor for one of the output</source>
