@@ -30,6 +30,10 @@ Verbs
       The present design and the variants of the rig side by side.
   doubts RIG [--json | --csv]
       How far the main figures can be trusted, and which value is worth measuring first.
+  settings RIG [--json | --csv]
+      What to set in the drive of each axis, and with what to begin at the first power-up.
+  parts RIG [--json | --csv]
+      Which part goes where: number, name, axis, main figures, mass.
   sheet RIG --out FILE.pdf [--paper a4|letter]
       The design sheet to build from, as PDF.
   shelf [--list] [--shelf DIR]
@@ -258,6 +262,43 @@ Examples
   gazewright-batch doubts owl.rig.yaml --csv > doubts.csv
 )";
 
+constexpr const char* kSettings =
+    R"(gazewright-batch settings RIG [--json | --csv]
+
+Prints what to set in the drive of each axis: motor, limits, gear and encoder, loops in units of the
+output and of the motor, travel and homing, bus. Beside each value stands the one for the first
+power-up where that is lower, and the field or figure that it comes from. Compare units and
+conventions with the drive's own manual, which comes first.
+
+  (no option)  a table to read for each axis
+  --json       {"rig": title, "conventions", "caution", "settings": [{"axis", "key", "group",
+               "label", "unit", "value", "first", "text", "from", "formula"}]} in SI units with
+               every digit; a value that is not known is null and "text" says what it needs; "first" is
+               null where it is the same
+  --csv        columns axis, key, unit, value, first, from, formula, text, in SI units
+
+Examples
+  gazewright-batch settings owl.rig.yaml
+  gazewright-batch settings owl.rig.yaml --csv > settings.csv
+)";
+
+constexpr const char* kParts =
+    R"(gazewright-batch parts RIG [--json | --csv]
+
+Prints the list of parts: motors, drives, gearboxes, encoders, bearings, screws and cables of each
+axis, camera, supply, and every body. A body that stands for a motor or gearbox says so: it is not
+needed twice.
+
+  (no option)  a table to read
+  --json       {"rig": title, "parts": [{"number", "part", "name", "axis", "mass", "key",
+               "because"}]}, the mass of one in kg; null where it is not known or none is due
+  --csv        columns number, part, name, axis, mass_kg, key, because
+
+Examples
+  gazewright-batch parts owl.rig.yaml
+  gazewright-batch parts owl.rig.yaml --csv > parts.csv
+)";
+
 constexpr const char* kSheet =
     R"(gazewright-batch sheet RIG --out FILE.pdf [--paper a4|letter]
 
@@ -332,6 +373,10 @@ std::string help_text(std::optional<Verb> verb) {
       return kCompare;
     case Verb::doubts:
       return kDoubts;
+    case Verb::settings:
+      return kSettings;
+    case Verb::parts:
+      return kParts;
     case Verb::sheet:
       return kSheet;
     case Verb::shelf:

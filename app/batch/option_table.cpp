@@ -91,7 +91,8 @@ Problem set_paper(Command& command, std::string_view text) {
   return {};
 }
 
-constexpr Verb kForms[] = {Verb::figures, Verb::fit, Verb::compare, Verb::doubts},
+constexpr Verb kForms[] = {Verb::figures, Verb::fit,      Verb::compare,
+                           Verb::doubts,  Verb::settings, Verb::parts},
                kFigures[] = {Verb::figures}, kSheet[] = {Verb::sheet}, kTrace[] = {Verb::trace},
                kSweep[] = {Verb::sweep}, kTravel[] = {Verb::travel},
                kOneAxis[] = {Verb::trace, Verb::sweep}, kTrack[] = {Verb::track},

@@ -111,6 +111,10 @@ const char* name_of(Verb verb) {
       return "compare";
     case Verb::doubts:
       return "doubts";
+    case Verb::settings:
+      return "settings";
+    case Verb::parts:
+      return "parts";
     case Verb::sheet:
       return "sheet";
     case Verb::shelf:
@@ -137,7 +141,7 @@ Request read_command_line(std::span<const std::string_view> arguments) {
   if (verb == std::end(kVerbs))
     return UsageProblem{"there is no verb " + quoted(sorted.words[0]),
                         "the verbs are figures, trace, sweep, travel, track, compare, doubts, "
-                        "sheet, shelf and fit; "
+                        "settings, parts, sheet, shelf and fit; "
                         "gazewright-batch --help explains them"};
   if (sorted.help) return HelpWanted{*verb};
 

@@ -16,10 +16,23 @@
 /// The command line of gazewright-batch: `VERB [options] RIG`, options before or after the rig.
 namespace gazewright::batch {
 
-enum class Verb { figures, trace, sweep, travel, track, compare, doubts, sheet, shelf, fit };
+enum class Verb {
+  figures,
+  trace,
+  sweep,
+  travel,
+  track,
+  compare,
+  doubts,
+  settings,
+  parts,
+  sheet,
+  shelf,
+  fit
+};
 inline constexpr Verb kVerbs[] = {Verb::figures, Verb::trace,   Verb::sweep,  Verb::travel,
-                                  Verb::track,   Verb::compare, Verb::doubts, Verb::sheet,
-                                  Verb::shelf,   Verb::fit};
+                                  Verb::track,   Verb::compare, Verb::doubts, Verb::settings,
+                                  Verb::parts,   Verb::sheet,   Verb::shelf,  Verb::fit};
 const char* name_of(Verb verb);
 
 enum class Form { table, json, csv };

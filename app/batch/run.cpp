@@ -41,6 +41,10 @@ int run_verb(const Rig& rig, const Command& command) {
       return run_compare(rig, command);
     case Verb::doubts:
       return run_doubts(rig, command);
+    case Verb::settings:
+      return run_settings(rig, command);
+    case Verb::parts:
+      return run_parts(rig, command);
     case Verb::sheet:
       return run_sheet(rig, command);
     case Verb::fit:

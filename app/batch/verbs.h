@@ -15,6 +15,8 @@ int run_travel(const Rig& rig, const Command& command);
 int run_track(const Rig& rig, const Command& command);
 int run_compare(const Rig& rig, const Command& command);
 int run_doubts(const Rig& rig, const Command& command);
+int run_settings(const Rig& rig, const Command& command);
+int run_parts(const Rig& rig, const Command& command);
 int run_sheet(const Rig& rig, const Command& command);
 int run_shelf(const Command& command);  ///< needs no rig
 int run_fit(const Rig& rig, const Command& command);

@@ -29,6 +29,8 @@ int paint_pages(QPagedPaintDevice& device, const SheetContent& content, int page
   draw_drive_lines(page, content);
   draw_findings(page, content);
   draw_plots(page, content);
+  draw_settings(page, content);
+  draw_parts(page, content);
   draw_limits(page, content);
   draw_doubts(page, content);
   draw_variants(page, content);

@@ -10,6 +10,8 @@ void draw_title(SheetPage& page, const SheetContent& content);
 void draw_drive_lines(SheetPage& page, const SheetContent& content);
 void draw_findings(SheetPage& page, const SheetContent& content);
 void draw_plots(SheetPage& page, const SheetContent& content);
+void draw_settings(SheetPage& page, const SheetContent& content);
+void draw_parts(SheetPage& page, const SheetContent& content);
 void draw_figures(SheetPage& page, const SheetContent& content);
 void draw_doubts(SheetPage& page, const SheetContent& content);
 void draw_variants(SheetPage& page, const SheetContent& content);

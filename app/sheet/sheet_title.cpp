@@ -85,8 +85,23 @@ void draw_tile(SheetPage& page, const QRectF& rect, const Tile& tile) {
   }
 }
 
+/// "motor: flat outrunner 42 · gearbox: one stage, 8 to 1"; empty where neither has a name.
+QString names_of(const AxisParts& parts) {
+  QStringList names;
+  if (!parts.motor.name.empty())
+    names << Plots::tr("motor: %1").arg(QString::fromStdString(parts.motor.name));
+  if (!parts.gearbox.name.empty())
+    names << Plots::tr("gearbox: %1").arg(QString::fromStdString(parts.gearbox.name));
+  return names.join(QStringLiteral("  ·  "));
+}
+
 void draw_drive_line(SheetPage& page, const SheetContent& content, Axis axis) {
+  const QString names = names_of(content.rig.axis(axis));
   const QRectF row = page.take(kTileHeight);
+  if (!names.isEmpty()) {
+    page.text(page.take(12).adjusted(kHeadline, 1, 0, 0), Qt::AlignLeft | Qt::AlignVCenter, names,
+              {7.5, false, page.theme().text});
+  }
   page.skip(6);
   const Figure* settle = content.analysis.figure(std::string(name_of(axis)) + ".step.settle_time");
   const bool settles = settle != nullptr && settle->value;

@@ -15,6 +15,7 @@
 #include "app/window/doubts_dialog.h"
 #include "app/window/drawing_panel.h"
 #include "app/window/drive_line.h"
+#include "app/window/drive_settings_dialog.h"
 #include "app/window/explainer.h"
 #include "app/window/findings_view.h"
 #include "app/window/guide_strip.h"
@@ -62,6 +63,7 @@ MainWindow::MainWindow(const WindowSetup& setup)
   connectParts();
   connectHelp();
   connectDoubts();
+  actions_.on("show.drive_settings", [this] { showDriveSettings(); });
   restoreLayout();
   applyTheme();
 }
@@ -235,6 +237,7 @@ void MainWindow::applyTheme() {
   if (settings_window_) settings_window_->messages().setTheme(theme_);
   if (doubts_dialog_) doubts_dialog_->setTheme(theme_);
   if (move_limits_) move_limits_->setTheme(theme_);
+  if (drive_settings_) drive_settings_->setTheme(theme_);
   for (const char* name : {"desktop", "light", "dark", "contrast"}) {
     const std::string id = std::string("show.") + name;
     actions_[id.c_str()]->setChecked(preferences_.theme == QLatin1String(name));

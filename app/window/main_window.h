@@ -23,6 +23,7 @@ namespace gazewright {
 class Card;
 class DesktopTheme;
 class DoubtsDialog;
+class DriveSettingsDialog;
 class DrawingPanel;
 class DriveLine;
 class Explainer;
@@ -93,6 +94,7 @@ class MainWindow : public QMainWindow {
   VariantsDesk& variants() { return *variants_; }
   DoubtsDialog* doubtsDialog() const { return doubts_dialog_; }  ///< null until it was shown
   MoveLimitsDialog* moveLimits() const { return move_limits_; }  ///< null until it was shown
+  DriveSettingsDialog* driveSettings() const { return drive_settings_; }  ///< null until shown
   /// Of the analysis that is shown; null: not there, or something is dragged.
   std::shared_ptr<const Doubts> doubts() const;
   bool areDoubtsAwaited() const { return doubt_work_.isAwaited(); }
@@ -162,6 +164,9 @@ class MainWindow : public QMainWindow {
   // main_window_limits.cpp: what limits the moves
   void showMoveLimits();
   void fillMoveLimits();
+  // main_window_drive_settings.cpp: what to set in the drives
+  void showDriveSettings();
+  void feedDriveSettings();
   // main_window_drawing.cpp: the drawing's handles, and the move played
   void connectDrawing();
   void moveHandle(const HandleMove& move);
@@ -241,6 +246,7 @@ class MainWindow : public QMainWindow {
   FitDialog* fits_ = nullptr;
   DoubtsDialog* doubts_dialog_ = nullptr;
   MoveLimitsDialog* move_limits_ = nullptr;
+  DriveSettingsDialog* drive_settings_ = nullptr;
   SettingsWindow* settings_window_ = nullptr;
   std::optional<std::vector<double>> stock_;  ///< ratios of the shelf; empty: not read yet
   bool rank_waits_ = false;                   ///< for the shelf to be read

@@ -35,9 +35,9 @@ void MainWindow::buildMenus() {
                   "axis.previous"});
   connectPlots();
   QMenu* show = menuBar()->addMenu(tr("&Show"));
-  actions_.addTo(show, {"show.why", "show.figures", "show.limits", "show.doubts", "show.shelf", "",
-                        "show.more", "show.fewer", "show.place", "show.full", "", "show.play",
-                        "show.play_slow", ""});
+  actions_.addTo(show, {"show.why", "show.figures", "show.limits", "show.doubts",
+                        "show.drive_settings", "show.shelf", "", "show.more", "show.fewer",
+                        "show.place", "show.full", "", "show.play", "show.play_slow", ""});
   actions_.addTo(show->addMenu(tr("&Theme")),
                  {"show.desktop", "show.light", "show.dark", "show.contrast"});
   actions_.addTo(show->addMenu(tr("Te&xt size")),

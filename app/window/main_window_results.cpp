@@ -63,6 +63,7 @@ void MainWindow::showAnalysis() {
     doubt_work_.setPresent(recompute_.analysedRig(), shown_);
   fillMoveLimits();
   explainer_->resultsShown();
+  feedDriveSettings();
   readStock();
   updateGuide();
   updateEmptyViews();

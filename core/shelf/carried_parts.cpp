@@ -43,6 +43,13 @@ bool is_carried(const Rig& rig, Axis axis, PartKind kind) {
   return std::ranges::any_of(rig.on_pan, is_it) || std::ranges::any_of(rig.on_tilt, is_it);
 }
 
+bool stands_for_part(const Body& body) {
+  return std::ranges::any_of(kAxes, [&](Axis axis) {
+    return stands(body, axis, PartKind::motor) != Stands::not_for_it ||
+           stands(body, axis, PartKind::gearbox) != Stands::not_for_it;
+  });
+}
+
 void carry_mass(Rig& rig, Axis axis, PartKind kind, const Quantity& old_mass,
                 const Quantity& new_mass) {
   if (old_mass.si && old_mass.si == new_mass.si) return;

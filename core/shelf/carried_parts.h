@@ -11,6 +11,8 @@ namespace gazewright {
 
 /// Whether any body stands for this part of the axis.
 bool is_carried(const Rig& rig, Axis axis, PartKind kind);
+/// Whether this body stands for a motor or gearbox of either axis.
+bool stands_for_part(const Body& body);
 
 /// Changes the mass of every body that stands for the part by what the new one weighs more; where
 /// the old mass is not known, a body of that part alone gets the new mass. Shape and place stay.

@@ -1412,6 +1412,178 @@
         <translation>Khurmi &amp; Gupta, Theory of Machines, Bsp. 3.17 (Verfahren); Pasch &amp; Seering 1984 (aus dem Gedächtnis)</translation>
     </message>
     <message>
+        <source>no-load speed per volt of line-to-line back-EMF amplitude</source>
+        <translation>Leerlaufdrehzahl je Volt der Amplitude der verketteten Gegenspannung</translation>
+    </message>
+    <message>
+        <source>phase current counted as its amplitude (peak), as all currents here</source>
+        <translation>Strangstrom als Amplitude (Scheitelwert) gezählt, wie alle Ströme hier</translation>
+    </message>
+    <message>
+        <source>for a drive that counts RMS: its current limits are then those here over √2</source>
+        <translation>für einen Regler, der Effektivwerte zählt: seine Stromgrenzen sind dann die hiesigen durch √2</translation>
+    </message>
+    <message>
+        <source>of one phase; a meter between two leads shows twice it</source>
+        <translation>eines Strangs; ein Messgerät zwischen zwei Leitungen zeigt das Doppelte</translation>
+    </message>
+    <message>
+        <source>amplitude; what drive, motor and the gearbox's peak torque all bear</source>
+        <translation>Amplitude; was Regler, Motor und das Spitzenmoment des Getriebes alle ertragen</translation>
+    </message>
+    <message>
+        <source>friction and weight alone may take %1: raise the first in small steps</source>
+        <translation>Reibung und Gewicht allein können %1 brauchen: den ersten Wert in kleinen Schritten anheben</translation>
+    </message>
+    <message>
+        <source>heat would allow %1</source>
+        <translation>die Wärme ließe %1 zu</translation>
+    </message>
+    <message>
+        <source>standing still, the worst winding bears %1</source>
+        <translation>im Stillstand erträgt die ungünstigste Wicklung %1</translation>
+    </message>
+    <message>
+        <source>none is entered; it reaches %1</source>
+        <translation>keine ist eingetragen; sie erreicht %1</translation>
+    </message>
+    <message>
+        <source>not entered; the axis can do %1 at most</source>
+        <translation>nicht eingetragen; die Achse schafft höchstens %1</translation>
+    </message>
+    <message>
+        <source>turns of the motor for one of the output</source>
+        <translation>Umdrehungen des Motors für eine des Abtriebs</translation>
+    </message>
+    <message>
+        <source>to the left, seen from above; turn the sign where the gearbox reverses</source>
+        <translation>nach links, von oben gesehen; das Vorzeichen wenden, wo das Getriebe umkehrt</translation>
+    </message>
+    <message>
+        <source>camera upwards; turn the sign where the gearbox reverses</source>
+        <translation>Kamera nach oben; das Vorzeichen wenden, wo das Getriebe umkehrt</translation>
+    </message>
+    <message>
+        <source>at the output</source>
+        <translation>am Abtrieb</translation>
+    </message>
+    <message>
+        <source>at the motor</source>
+        <translation>am Motor</translation>
+    </message>
+    <message>
+        <source>First power-up with the first set: the arm off the stops and free to turn, the stand clamped, nobody in reach, a current-limited supply and a hand at the switch that cuts the motor power. Check by hand that torque, encoder and command agree in sign before a loop is closed, then raise current, speed and gains step by step. A fifth of current, speed and acceleration, a quarter of the gains and no integral are common practice, no source. The drive's own manual comes first, and local rules and licensed practitioners have the last word.</source>
+        <translation>Erstes Einschalten mit dem ersten Satz: der Arm weg von den Anschlägen und frei drehbar, der Ständer festgeklemmt, niemand in Reichweite, eine strombegrenzte Versorgung und eine Hand am Schalter, der die Motorleistung trennt. Von Hand prüfen, dass Drehmoment, Encoder und Sollwert im Vorzeichen übereinstimmen, bevor ein Regelkreis geschlossen wird, dann Strom, Drehzahl und Verstärkungen Schritt für Schritt anheben. Ein Fünftel von Strom, Drehzahl und Beschleunigung, ein Viertel der Verstärkungen und kein Integralanteil sind übliche Praxis, ohne Quelle. Das Handbuch des Reglers geht vor, und örtliche Vorschriften und zugelassene Fachleute haben das letzte Wort.</translation>
+    </message>
+    <message>
+        <source>Currents are amplitudes of a phase, resistance and inductance are of one phase to the star point, a turn is 2π rad. Compare these, and amplitude or RMS, with the drive's manual before a value is entered: a wrong convention is off by 1.41, 2 or 6.28.</source>
+        <translation>Ströme sind Amplituden eines Strangs, Widerstand und Induktivität gelten für einen Strang bis zum Sternpunkt, eine Umdrehung (turn) ist 2π rad. Dies, und ob Amplitude oder Effektivwert, mit dem Handbuch des Reglers vergleichen, bevor ein Wert eingegeben wird: eine falsche Zählweise liegt um 1,41, 2 oder 6,28 daneben.</translation>
+    </message>
+    <message>
+        <source>Motor</source>
+        <translation>Motor</translation>
+    </message>
+    <message>
+        <source>Torque constant, per ampere of amplitude</source>
+        <translation>Drehmomentkonstante, je Ampere Amplitude</translation>
+    </message>
+    <message>
+        <source>Torque constant, per ampere RMS</source>
+        <translation>Drehmomentkonstante, je Ampere effektiv</translation>
+    </message>
+    <message>
+        <source>Thermal trip of the winding</source>
+        <translation>Thermische Abschaltung der Wicklung</translation>
+    </message>
+    <message>
+        <source>Current limit, peak</source>
+        <translation>Stromgrenze, Spitze</translation>
+    </message>
+    <message>
+        <source>min(drive, motor's peak, gearbox's peak torque/(η·N·Kt))</source>
+        <translation>min(Regler, Spitze des Motors, Spitzenmoment des Getriebes/(η·N·Kt))</translation>
+    </message>
+    <message>
+        <source>Current limit, lasting</source>
+        <translation>Stromgrenze, dauernd</translation>
+    </message>
+    <message>
+        <source>what heat allows turning, at most the peak limit</source>
+        <translation>was die Wärme im Drehen zulässt, höchstens die Spitzengrenze</translation>
+    </message>
+    <message>
+        <source>Speed limit, at the output</source>
+        <translation>Drehzahlgrenze, am Abtrieb</translation>
+    </message>
+    <message>
+        <source>min(loop, drive, gearbox's input/N)</source>
+        <translation>min(Regelkreis, Regler, Eingang des Getriebes/N)</translation>
+    </message>
+    <message>
+        <source>Speed limit, at the motor</source>
+        <translation>Drehzahlgrenze, am Motor</translation>
+    </message>
+    <message>
+        <source>Acceleration limit, at the output</source>
+        <translation>Beschleunigungsgrenze, am Abtrieb</translation>
+    </message>
+    <message>
+        <source>Acceleration limit, at the motor</source>
+        <translation>Beschleunigungsgrenze, am Motor</translation>
+    </message>
+    <message>
+        <source>Gear and encoder</source>
+        <translation>Getriebe und Encoder</translation>
+    </message>
+    <message>
+        <source>Positive direction</source>
+        <translation>Positive Richtung</translation>
+    </message>
+    <message>
+        <source>Counts per turn of the encoder</source>
+        <translation>Schritte je Umdrehung des Encoders</translation>
+    </message>
+    <message>
+        <source>Counts per turn of the output</source>
+        <translation>Schritte je Umdrehung des Abtriebs</translation>
+    </message>
+    <message>
+        <source>Travel and homing</source>
+        <translation>Weg und Referenzfahrt</translation>
+    </message>
+    <message>
+        <source>Soft limit, least angle</source>
+        <translation>Softwaregrenze, kleinster Winkel</translation>
+    </message>
+    <message>
+        <source>Soft limit, greatest angle</source>
+        <translation>Softwaregrenze, größter Winkel</translation>
+    </message>
+    <message>
+        <source>centre − soft travel/2</source>
+        <translation>Mitte − Weg zwischen den Softwaregrenzen/2</translation>
+    </message>
+    <message>
+        <source>centre + soft travel/2</source>
+        <translation>Mitte + Weg zwischen den Softwaregrenzen/2</translation>
+    </message>
+    <message>
+        <source>Soft limit, least, in motor turns</source>
+        <translation>Softwaregrenze, kleinste, in Motorumdrehungen</translation>
+    </message>
+    <message>
+        <source>Soft limit, greatest, in motor turns</source>
+        <translation>Softwaregrenze, größte, in Motorumdrehungen</translation>
+    </message>
+    <message>
+        <source>N·φ/2π, from the output's zero</source>
+        <translation>N·φ/2π, von der Null des Abtriebs an</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>Grenzen</translation>
+    </message>
+    <message>
         <source>on the magnet's axis, %1 off its face</source>
         <translation>auf der Achse des Magneten, %1 vor seiner Stirnfläche</translation>
     </message>
@@ -3468,10 +3640,6 @@
         <translation>Spitzendrehzahl im Sprung</translation>
     </message>
     <message>
-        <source>at the output</source>
-        <translation>am Abtrieb</translation>
-    </message>
-    <message>
         <source>Antiresonance</source>
         <translation>Antiresonanz</translation>
     </message>
@@ -3578,6 +3746,138 @@
     <message>
         <source>%1; alone it can turn a verdict: %2, %3</source>
         <translation>%1; allein schon kann es ein Urteil umkehren: %2, %3</translation>
+    </message>
+    <message>
+        <source>roller</source>
+        <translation>Rolle</translation>
+    </message>
+    <message>
+        <source>listed above</source>
+        <translation>oben aufgeführt</translation>
+    </message>
+    <message>
+        <source>%1 pole pairs</source>
+        <translation>%1 Polpaare</translation>
+    </message>
+    <message>
+        <source>peak %1</source>
+        <translation>Spitze %1</translation>
+    </message>
+    <message>
+        <source>Drive</source>
+        <translation>Antriebsregler</translation>
+    </message>
+    <message>
+        <source>bus %1</source>
+        <translation>Zwischenkreis %1</translation>
+    </message>
+    <message>
+        <source>Gearbox</source>
+        <translation>Getriebe</translation>
+    </message>
+    <message>
+        <source>gap %1</source>
+        <translation>Spiel %1</translation>
+    </message>
+    <message>
+        <source>rated %1</source>
+        <translation>Nennwert %1</translation>
+    </message>
+    <message>
+        <source>%1 bits</source>
+        <translation>%1 Bit</translation>
+    </message>
+    <message>
+        <source>error %1</source>
+        <translation>Fehler %1</translation>
+    </message>
+    <message>
+        <source>Second encoder</source>
+        <translation>Zweiter Encoder</translation>
+    </message>
+    <message>
+        <source>%1 turns an output turn</source>
+        <translation>%1 Umdrehungen je Abtriebsumdrehung</translation>
+    </message>
+    <message>
+        <source>Homing flag</source>
+        <translation>Schaltfahne</translation>
+    </message>
+    <message>
+        <source>Encoder's magnet</source>
+        <translation>Magnet des Encoders</translation>
+    </message>
+    <message>
+        <source>thickness %1</source>
+        <translation>Dicke %1</translation>
+    </message>
+    <message>
+        <source>Bearing</source>
+        <translation>Lager</translation>
+    </message>
+    <message>
+        <source>%1 apart</source>
+        <translation>%1 auseinander</translation>
+    </message>
+    <message>
+        <source>Screw of the joint</source>
+        <translation>Schraube der Verbindung</translation>
+    </message>
+    <message>
+        <source>circle ⌀ %1</source>
+        <translation>Lochkreis ⌀ %1</translation>
+    </message>
+    <message>
+        <source>tightened with %1</source>
+        <translation>mit %1 angezogen</translation>
+    </message>
+    <message>
+        <source>Slip ring</source>
+        <translation>Schleifring</translation>
+    </message>
+    <message>
+        <source>%1 free</source>
+        <translation>%1 frei</translation>
+    </message>
+    <message>
+        <source>bend radius %1</source>
+        <translation>Biegeradius %1</translation>
+    </message>
+    <message>
+        <source>%1 circuits</source>
+        <translation>%1 Kreise</translation>
+    </message>
+    <message>
+        <source>Camera</source>
+        <translation>Kamera</translation>
+    </message>
+    <message>
+        <source>%1 columns</source>
+        <translation>%1 Spalten</translation>
+    </message>
+    <message>
+        <source>%1 rows</source>
+        <translation>%1 Zeilen</translation>
+    </message>
+    <message>
+        <source>Supply</source>
+        <translation>Versorgung</translation>
+    </message>
+    <message>
+        <source>Bus capacitors</source>
+        <translation>Kondensatoren am Zwischenkreis</translation>
+    </message>
+    <message>
+        <source>Brake resistor</source>
+        <translation>Bremswiderstand</translation>
+    </message>
+    <message>
+        <source>Fuse</source>
+        <translation>Sicherung</translation>
+    </message>
+    <message>
+        <source>Body</source>
+        <translation>Körper</translation>
     </message>
     <message>
         <source>the shutter is global: camera.readout is 0</source>
@@ -4106,6 +4406,134 @@
     <message>
         <source>%1 is %2</source>
         <translation>%1 ist %2</translation>
+    </message>
+    <message>
+        <source>%1; advised: %2</source>
+        <translation>%1; empfohlen: %2</translation>
+    </message>
+    <message>
+        <source>for a drive that reads its speed at the output: %1</source>
+        <translation>für einen Regler, der seine Drehzahl am Abtrieb liest: %1</translation>
+    </message>
+    <message>
+        <source>%1 to %2 would do</source>
+        <translation>%1 bis %2 würden genügen</translation>
+    </message>
+    <message>
+        <source>the same at output and motor</source>
+        <translation>an Abtrieb und Motor gleich</translation>
+    </message>
+    <message>
+        <source>push to a stop</source>
+        <translation>gegen einen Anschlag fahren</translation>
+    </message>
+    <message>
+        <source>pass a flag</source>
+        <translation>an einer Schaltfahne vorbeifahren</translation>
+    </message>
+    <message>
+        <source>read the encoder at the output</source>
+        <translation>den Encoder am Abtrieb lesen</translation>
+    </message>
+    <message>
+        <source>compare two encoders</source>
+        <translation>zwei Encoder vergleichen</translation>
+    </message>
+    <message>
+        <source>not entered: lower than %1, to which the task's moves pull the bus</source>
+        <translation>nicht eingetragen: tiefer als %1, wohin die Bewegungen der Aufgabe den Zwischenkreis ziehen</translation>
+    </message>
+    <message>
+        <source>not entered: lower than %1 less what is lost under load</source>
+        <translation>nicht eingetragen: tiefer als %1 abzüglich dessen, was unter Last verloren geht</translation>
+    </message>
+    <message>
+        <source>Speed gain, at the output</source>
+        <translation>Drehzahlverstärkung, am Abtrieb</translation>
+    </message>
+    <message>
+        <source>Speed gain, at the motor</source>
+        <translation>Drehzahlverstärkung, am Motor</translation>
+    </message>
+    <message>
+        <source>Speed gain, as current at the motor</source>
+        <translation>Drehzahlverstärkung, als Strom am Motor</translation>
+    </message>
+    <message>
+        <source>K/N²; N·m per turn/s</source>
+        <translation>K/N²; N·m je Umdrehung/s</translation>
+    </message>
+    <message>
+        <source>K/(N²·Kt); A per rad/s</source>
+        <translation>K/(N²·Kt); A je rad/s</translation>
+    </message>
+    <message>
+        <source>Speed integral gain, at the output</source>
+        <translation>Integralverstärkung der Drehzahl, am Abtrieb</translation>
+    </message>
+    <message>
+        <source>Speed integral gain, at the motor</source>
+        <translation>Integralverstärkung der Drehzahl, am Motor</translation>
+    </message>
+    <message>
+        <source>Speed integral gain, as current at the motor</source>
+        <translation>Integralverstärkung der Drehzahl, als Strom am Motor</translation>
+    </message>
+    <message>
+        <source>K/N²; N·m a second per turn/s</source>
+        <translation>K/N²; N·m in der Sekunde je Umdrehung/s</translation>
+    </message>
+    <message>
+        <source>K/(N²·Kt); A a second per rad/s</source>
+        <translation>K/(N²·Kt); A in der Sekunde je rad/s</translation>
+    </message>
+    <message>
+        <source>Loops</source>
+        <translation>Regelkreise</translation>
+    </message>
+    <message>
+        <source>Homing</source>
+        <translation>Referenzfahrt</translation>
+    </message>
+    <message>
+        <source>Homing speed</source>
+        <translation>Drehzahl der Referenzfahrt</translation>
+    </message>
+    <message>
+        <source>Homing speed, at the motor</source>
+        <translation>Drehzahl der Referenzfahrt, am Motor</translation>
+    </message>
+    <message>
+        <source>Bus</source>
+        <translation>Zwischenkreis</translation>
+    </message>
+    <message>
+        <source>Bus voltage</source>
+        <translation>Zwischenkreisspannung</translation>
+    </message>
+    <message>
+        <source>Over-voltage trip</source>
+        <translation>Abschaltung bei Überspannung</translation>
+    </message>
+    <message>
+        <source>Under-voltage trip</source>
+        <translation>Abschaltung bei Unterspannung</translation>
+    </message>
+    <message>
+        <source>Current that may be drawn</source>
+        <translation>Strom, der entnommen werden darf</translation>
+    </message>
+    <message>
+        <source>Current that may flow back</source>
+        <translation>Strom, der zurückfließen darf</translation>
+    </message>
+    <message>
+        <source>not entered: the usual value</source>
+        <translation>nicht eingetragen: der übliche Wert</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
     </message>
     <message>
         <source>sticks and slips below %1: friction falls faster than the loops hold</source>
@@ -6924,10 +7352,6 @@ name: </translation>
         <translation>Amplitude des Phasenstroms, mit dem es an den Anschlag drückt; genug gegen die Reibung, zu wenig, um den Zahnrädern zu schaden.</translation>
     </message>
     <message>
-        <source>Homing speed</source>
-        <translation>Drehzahl der Referenzfahrt</translation>
-    </message>
-    <message>
         <source>Output speed while it looks for its stop or flag; usually 10 to 60 deg/s.</source>
         <translation>Abtriebsdrehzahl beim Suchen von Anschlag oder Schaltfahne; meist 10 bis 60 deg/s.</translation>
     </message>
@@ -7912,10 +8336,6 @@ name: </translation>
         <translation>Spannung, bei der der erste Antriebsregler oder die Versorgung abschaltet; 10 bis 50 % über der Versorgung. In den Datenblättern der Antriebsregler.</translation>
     </message>
     <message>
-        <source>Brake resistor</source>
-        <translation>Bremswiderstand</translation>
-    </message>
-    <message>
         <source>Resistor that a chopper puts across the bus while braking; usually 1 to 20 ohm, or none where there is none.</source>
         <translation>Widerstand, den ein Bremschopper beim Bremsen an den Zwischenkreis legt; meist 1 bis 20 ohm, oder none, wo keiner vorhanden ist.</translation>
     </message>
@@ -7942,10 +8362,6 @@ name: </translation>
     <message>
         <source>Of one lead's copper, as a diameter or as a gauge such as 16 AWG.</source>
         <translation>Des Kupfers einer Zuleitung, als Durchmesser oder als Drahtmaß wie 16 AWG.</translation>
-    </message>
-    <message>
-        <source>Fuse</source>
-        <translation>Sicherung</translation>
     </message>
     <message>
         <source>Rated current of the fuse at the source; usually 5 to 40 A.</source>
@@ -8928,10 +9344,6 @@ name: </translation>
         <translation>Das hebt den Zwischenkreis auf %1</translation>
     </message>
     <message>
-        <source>Bus</source>
-        <translation>Zwischenkreis</translation>
-    </message>
-    <message>
         <source>bus</source>
         <translation>Zwischenkreis</translation>
     </message>
@@ -9028,14 +9440,6 @@ name: </translation>
         <translation>Schleifring</translation>
     </message>
     <message>
-        <source>push to a stop</source>
-        <translation>gegen einen Anschlag fahren</translation>
-    </message>
-    <message>
-        <source>pass a flag</source>
-        <translation>an einer Schaltfahne vorbeifahren</translation>
-    </message>
-    <message>
         <source>output</source>
         <translation>Abtrieb</translation>
     </message>
@@ -9074,10 +9478,6 @@ name: </translation>
     <message>
         <source>no</source>
         <translation>nein</translation>
-    </message>
-    <message>
-        <source>none</source>
-        <translation>keine</translation>
     </message>
     <message>
         <source>two apart</source>
@@ -9868,6 +10268,10 @@ name: </translation>
         <translation>. Drücken zeigt die zugehörige Karte.</translation>
     </message>
     <message>
+        <source>same</source>
+        <translation>gleich</translation>
+    </message>
+    <message>
         <source>%1 more</source>
         <translation>%1 weitere</translation>
     </message>
@@ -10292,10 +10696,6 @@ name: </translation>
         <translation>Gleichgewicht und Schwerkraft</translation>
     </message>
     <message>
-        <source>Motor</source>
-        <translation>Motor</translation>
-    </message>
-    <message>
         <source>At the output</source>
         <translation>Am Abtrieb</translation>
     </message>
@@ -10306,10 +10706,6 @@ name: </translation>
     <message>
         <source>Slow turning</source>
         <translation>Langsames Drehen</translation>
-    </message>
-    <message>
-        <source>Loops</source>
-        <translation>Regelkreise</translation>
     </message>
     <message>
         <source>Advised gains</source>
@@ -10324,10 +10720,6 @@ name: </translation>
         <translation>Stromlos</translation>
     </message>
     <message>
-        <source>Homing</source>
-        <translation>Referenzfahrt</translation>
-    </message>
-    <message>
         <source>Picture and pointing</source>
         <translation>Bild und Ausrichtung</translation>
     </message>
@@ -10338,10 +10730,6 @@ name: </translation>
     <message>
         <source>Heat</source>
         <translation>Wärme</translation>
-    </message>
-    <message>
-        <source>Supply</source>
-        <translation>Versorgung</translation>
     </message>
     <message>
         <source>Bearings and gearbox output</source>
@@ -10456,14 +10844,6 @@ name: </translation>
         <translation>Umgebung</translation>
     </message>
     <message>
-        <source>Drive</source>
-        <translation>Antriebsregler</translation>
-    </message>
-    <message>
-        <source>Gearbox</source>
-        <translation>Getriebe</translation>
-    </message>
-    <message>
         <source>Loop</source>
         <translation>Regelkreis</translation>
     </message>
@@ -10478,10 +10858,6 @@ name: </translation>
     <message>
         <source>Pointing</source>
         <translation>Ausrichtung</translation>
-    </message>
-    <message>
-        <source>Camera</source>
-        <translation>Kamera</translation>
     </message>
     <message>
         <source>Task</source>
@@ -10517,10 +10893,6 @@ name: </translation>
     </message>
     <message>
         <source>Bodies</source>
-        <translation>Körper</translation>
-    </message>
-    <message>
-        <source>Body</source>
         <translation>Körper</translation>
     </message>
     <message>
@@ -10768,16 +11140,48 @@ name: </translation>
         <translation>Nachschwingen</translation>
     </message>
     <message>
+        <source>rig</source>
+        <translation>Gesamt</translation>
+    </message>
+    <message>
+        <source>Drive settings</source>
+        <translation>Reglereinstellungen</translation>
+    </message>
+    <message>
+        <source>Setting</source>
+        <translation>Einstellung</translation>
+    </message>
+    <message>
+        <source>first</source>
+        <translation>zuerst</translation>
+    </message>
+    <message>
+        <source>Comes from</source>
+        <translation>Kommt von</translation>
+    </message>
+    <message>
+        <source>Parts</source>
+        <translation>Teile</translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation>Anzahl</translation>
+    </message>
+    <message>
+        <source>Figures that tell it</source>
+        <translation>Kennwerte</translation>
+    </message>
+    <message>
+        <source>Mass of one</source>
+        <translation>Masse je Stück</translation>
+    </message>
+    <message>
         <source>Power</source>
         <translation>Leistung</translation>
     </message>
     <message>
         <source>Power returned</source>
         <translation>Rückgespeiste Leistung</translation>
-    </message>
-    <message>
-        <source>Bus voltage</source>
-        <translation>Zwischenkreisspannung</translation>
     </message>
     <message>
         <source>Capacitance needed, no resistor</source>
@@ -10816,14 +11220,6 @@ name: </translation>
         <translation>Grenze %1</translation>
     </message>
     <message>
-        <source>peak %1</source>
-        <translation>Spitze %1</translation>
-    </message>
-    <message>
-        <source>gap %1</source>
-        <translation>Spiel %1</translation>
-    </message>
-    <message>
         <source>soft %1</source>
         <translation>Soft %1</translation>
     </message>
@@ -10838,6 +11234,14 @@ name: </translation>
     <message>
         <source>rotor %1</source>
         <translation>Rotor %1</translation>
+    </message>
+    <message>
+        <source>motor: %1</source>
+        <translation>Motor: %1</translation>
+    </message>
+    <message>
+        <source>gearbox: %1</source>
+        <translation>Getriebe: %1</translation>
     </message>
     <message>
         <source>settles</source>
@@ -11142,6 +11546,14 @@ name: </translation>
     <message>
         <source>Which values the headline figures hang on, and how far these can be trusted</source>
         <translation>An welchen Werten die Hauptkennwerte hängen und wie weit diesen zu trauen ist</translation>
+    </message>
+    <message>
+        <source>Dri&amp;ve settings…</source>
+        <translation>Reglereinstell&amp;ungen…</translation>
+    </message>
+    <message>
+        <source>What to set in the drive of each axis, and with what to begin at the first power-up</source>
+        <translation>Was im Regler jeder Achse einzustellen ist, und womit beim ersten Einschalten zu beginnen ist</translation>
     </message>
     <message>
         <source>F&amp;ull screen</source>
@@ -11800,10 +12212,6 @@ name: </translation>
         <translation>Fenster %1</translation>
     </message>
     <message>
-        <source>%1 free</source>
-        <translation>%1 frei</translation>
-    </message>
-    <message>
         <source>free length missing</source>
         <translation>freie Länge fehlt</translation>
     </message>
@@ -11832,10 +12240,6 @@ name: </translation>
         <translation>kein Kabel</translation>
     </message>
     <message>
-        <source>Slip ring</source>
-        <translation>Schleifring</translation>
-    </message>
-    <message>
         <source>mass unknown</source>
         <translation>Masse unbekannt</translation>
     </message>
@@ -11858,6 +12262,34 @@ name: </translation>
     <message>
         <source>gap unknown</source>
         <translation>Spiel unbekannt</translation>
+    </message>
+    <message>
+        <source>What to set in the drive of each axis, and with what to begin. Enter goes to the field.</source>
+        <translation>Was im Regler jeder Achse einzustellen ist, und womit zu beginnen ist. Die Eingabetaste führt zum Feld.</translation>
+    </message>
+    <message>
+        <source>First power-up</source>
+        <translation>Erstes Einschalten</translation>
+    </message>
+    <message>
+        <source>Conventions</source>
+        <translation>Zählweisen</translation>
+    </message>
+    <message>
+        <source>Group</source>
+        <translation>Gruppe</translation>
+    </message>
+    <message>
+        <source>Pan, first</source>
+        <translation>Pan, zuerst</translation>
+    </message>
+    <message>
+        <source>Tilt, first</source>
+        <translation>Tilt, zuerst</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation>Bemerkung</translation>
     </message>
     <message>
         <source>%1, its place and shape</source>

@@ -6,6 +6,8 @@
 #include <QTemporaryDir>
 #include <filesystem>
 
+#include "app/plots/setting_text.h"
+#include "app/plots/text.h"
 #include "app/sheet/sheet.h"
 #include "app/sheet/write_sheet.h"
 #include "core/files/rig_file.h"
@@ -64,7 +66,7 @@ TEST(Sheet, NamesTheRigItsFileRevisionDateAndEveryPage) {
   ASSERT_TRUE(pages.hasMatch());
   const int count = pages.captured(1).toInt();
   EXPECT_GE(count, 3);
-  EXPECT_LE(count, 13);
+  EXPECT_LE(count, 16);
   for (int page = 1; page <= count; ++page) {
     EXPECT_TRUE(sheet.text.contains(QString("page %1 of %2").arg(page).arg(count)));
   }
@@ -103,6 +105,37 @@ TEST(Sheet, TellsHowFarToTrustTheNumbersAndTheFiveWorthMeasuring) {
   EXPECT_TRUE(sheet.text.contains("sentence number 4"));
   EXPECT_FALSE(sheet.text.contains("sentence number 5"));
   EXPECT_FALSE(Written(rig, analysis).text.contains("How far to trust"));
+}
+
+TEST(Sheet, SaysWhatToSetInTheDrivesAndWithWhatToBegin) {
+  const Rig rig = tests::owl();
+  const Analysis analysis = analyse(rig, {.remedies = false});
+  const Written sheet(rig, analysis);
+  const auto at = sheet.text.indexOf("Drive settings");
+  ASSERT_GE(at, 0);
+  EXPECT_LT(at, sheet.text.indexOf("Assumptions"));
+  for (const SettingPair& pair : paired_settings(rig, analysis)) {
+    EXPECT_TRUE(has_words(sheet.text.mid(at), qstring(pair.any().label))) << pair.any().key;
+    for (const auto& setting : pair.of) {
+      QString shown = setting_text(setting);
+      EXPECT_TRUE(has_words(sheet.text.mid(at), shown.replace(QChar(0x202F), ' ')))
+          << pair.any().key << ' ' << shown.toStdString();
+    }
+  }
+  EXPECT_TRUE(has_words(sheet.text, "a hand at the switch that cuts the motor power"));
+}
+
+TEST(Sheet, SaysWhichPartGoesWhere) {
+  Rig rig = tests::owl();
+  rig.tilt.gearbox = {};
+  rig.tilt.gearbox.name = "left-over box";
+  const Written sheet(rig, analyse(rig, {.remedies = false}));
+  const QString parts = sheet.text.mid(sheet.text.indexOf("Mass of one"));
+  EXPECT_TRUE(parts.contains("Gearbox left-over box Tilt")) << parts.left(1500).toStdString();
+  EXPECT_TRUE(has_words(parts, "needs tilt.gearbox.mass"));
+  EXPECT_TRUE(parts.contains("Motor outrunner A Pan"));
+  EXPECT_TRUE(sheet.text.left(sheet.text.indexOf("Mass of one"))
+                  .contains("gearbox: left-over box"));  // under the axis' tiles
 }
 
 TEST(Sheet, ListsTheKeepOuts) {

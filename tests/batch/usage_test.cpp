@@ -20,8 +20,9 @@ const std::vector<Wrong>& wrong_usages() {
        "  fix: write for example gazewright-batch figures RIG; gazewright-batch --help says more"},
       {{"figs", kNewt},
        "there is no verb \"figs\"\n"
-       "  fix: the verbs are figures, trace, sweep, travel, track, compare, doubts, sheet, shelf "
-       "and fit; "
+       "  fix: the verbs are figures, trace, sweep, travel, track, compare, doubts, settings, "
+       "parts, "
+       "sheet, shelf and fit; "
        "gazewright-batch --help explains them"},
       {{"figures"},
        "figures needs a rig file\n  fix: write its name, or - to read it from standard input"},
@@ -114,18 +115,18 @@ TEST(BatchUsage, HelpNamesEveryVerbOptionAndStatus) {
   const Ran ran = run_batch({"--help"});
   EXPECT_EQ(ran.status, 0);
   EXPECT_EQ(ran.err, "");
-  for (const char* word :
-       {"figures RIG", "trace RIG", "sweep RIG", "travel RIG",  "track RIG", "compare RIG",
-        "doubts RIG",  "sheet RIG", "--all",     "--path",      "--save",    "--step",
-        "--json",      "--csv",     "--strict",  "--axis",      "--for",     "--ratio",
-        "--out",       "--paper",   "Examples",  "Exit status", "--version"})
+  for (const char* word : {"figures RIG", "trace RIG",  "sweep RIG",    "travel RIG",  "track RIG",
+                           "compare RIG", "doubts RIG", "settings RIG", "parts RIG",   "sheet RIG",
+                           "--all",       "--path",     "--save",       "--step",      "--json",
+                           "--csv",       "--strict",   "--axis",       "--for",       "--ratio",
+                           "--out",       "--paper",    "Examples",     "Exit status", "--version"})
     EXPECT_NE(ran.out.find(word), std::string::npos) << word;
   EXPECT_EQ(run_batch({"-h"}).out, ran.out);
 }
 
 TEST(BatchUsage, EveryVerbHasItsOwnHelpWithAnExample) {
-  for (const std::string verb :
-       {"figures", "trace", "sweep", "travel", "track", "compare", "doubts", "sheet"}) {
+  for (const std::string verb : {"figures", "trace", "sweep", "travel", "track", "compare",
+                                 "doubts", "settings", "parts", "sheet"}) {
     const Ran ran = run_batch({verb, "--help"});
     EXPECT_EQ(ran.status, 0) << verb;
     EXPECT_TRUE(ran.out.starts_with("gazewright-batch " + verb + " RIG")) << ran.out;
@@ -143,6 +144,8 @@ TEST(BatchUsage, HelpFitsATerminalOfAHundredColumns) {
                                                     {"track", "--help"},
                                                     {"compare", "--help"},
                                                     {"doubts", "--help"},
+                                                    {"settings", "--help"},
+                                                    {"parts", "--help"},
                                                     {"sheet", "--help"}})
     for (const std::string& line : lines_of(run_batch(arguments).out))
       EXPECT_LE(line.size(), 100u) << line;
