@@ -3,6 +3,7 @@
 #include "core/analysis/checks.h"
 #include "core/analysis/inputs.h"
 #include "core/analysis/say.h"
+#include "core/motion/slowing.h"
 #include "core/words/words.h"
 
 namespace gazewright {
@@ -25,6 +26,13 @@ Compared hold_still(Context& c, Axis a) {
             Compared::Outcome::impossible};
   if (held.largest_rad < kRounding_rad) return moot(words("nothing ties it to the other axis"));
   const Axis other = a == Axis::pan ? Axis::tilt : Axis::pan;
+  const double pull_Nm = std::abs(c.model(a).load.pull_Nm(0));
+  if (slowing_radps2(c.model(a), Slowing::braking, 0, pull_Nm) < 0)
+    return {held.largest_rad, c.band_rad(),
+            words("cannot hold its weight: %1 pulls against %2 of the motor, and it falls by %3 "
+                  "whatever %4 does",
+                  say(pull_Nm, "N.m", "N.m"), say(stall_torque_Nm(c.model(a)), "N.m", "N.m"),
+                  say(held.largest_rad, "rad", "deg"), words(name_of(other)))};
   return {held.largest_rad, c.band_rad(),
           words("%1's move pushes it off by %2 (%3 px) at %4", words(name_of(other)),
                 say(held.largest_rad, "rad", "deg"),

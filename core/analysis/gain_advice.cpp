@@ -3,6 +3,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "core/analysis/bracket_mode.h"
 #include "core/analysis/context.h"
 #include "core/analysis/inputs.h"
 #include "core/analysis/say.h"
@@ -173,6 +174,11 @@ GainAdvice gain_advice(Context& c, Axis a) {
                       words("The load has %1 times the inertia of the motor as seen at the output.",
                             say(inertia_ratio(model), "1", "1")),
                       textbook_sentence(model, tuning.crossover_radps)};
+  if (const auto mode = bracket_mode_radps(c, a))
+    advice.sentences.push_back(
+        words("The margins do not include the bracket, on which the camera swings at %1: three "
+              "times the crossover should stay below that.",
+              hertz(*mode)));
   return advice;
 }
 

@@ -2,6 +2,9 @@
 #include <cmath>
 
 #include "core/analysis/checks.h"
+#include "core/analysis/figures.h"
+#include "core/analysis/gear_load.h"
+#include "core/analysis/heat_values.h"
 #include "core/analysis/inputs.h"
 #include "core/analysis/say.h"
 #include "core/words/words.h"
@@ -11,6 +14,7 @@ namespace {
 
 using Way = Lever::Way;
 constexpr auto kInputSpeed = joined(kTopSpeed, std::array<InputPath, 1>{"<axis>.loop.speed_limit"});
+constexpr auto kRated = joined(kDutyMoves, std::array<InputPath, 1>{"<axis>.gearbox.rated_torque"});
 constexpr auto kGap = joined(kPixels, std::array<InputPath, 1>{"<axis>.gearbox.backlash"});
 constexpr auto kCount =
     joined(kPixels, std::array<InputPath, 2>{"<axis>.encoder.bits", "<axis>.gearbox.ratio"});
@@ -24,14 +28,44 @@ Compared peak_torque(Context& c, Axis a) {
                 "below the gearbox's peak")};
 }
 
+Compared step_torque(Context& c, Axis a) {
+  const AxisModel& model = c.model(a);
+  if (step_runs_away(c, a))
+    return {std::nullopt, model.gear.peak_torque_Nm, why_never_settles(c, a),
+            Compared::Outcome::impossible};
+  const ToothPeak& peak = step_tooth_peak(c, a);
+  return {peak.torque_Nm, model.gear.peak_torque_Nm,
+          words("in the simulated step, at %1; the motor standing gives %2, and one that comes "
+                "through the gap brings its speed along",
+                say(peak.at_s, "s", "ms"), say(stall_torque_Nm(model), "N.m", "N.m"))};
+}
+
+Compared mean_torque(Context& c, Axis a) {
+  const double rated = c.rig().axis(a).gearbox.rated_torque_Nm.value();
+  const DutyTooth& tooth = duty_tooth(c, a);
+  if (!tooth.because.empty()) return {std::nullopt, rated, tooth.because};
+  return {tooth.mean_Nm, rated,
+          words("root mean cube over the duty's moves, by the angle turned; what the teeth hold at "
+                "rest does not wear them")};
+}
+
+/// What the step really reaches counts too: the loop's limit is one of its command.
+double step_input_radps(Context& c, Axis a) {
+  if (!c.missing(kWholeStep, a).empty() || step_runs_away(c, a)) return 0;
+  return step_tooth_peak(c, a).input_radps;
+}
+
 Compared input_speed(Context& c, Axis a) {
   const AxisModel& model = c.model(a);
   const MotorDrive& drive = model.drive;
   const double free_speed = 1.5 * drive.phase_voltage_V() / drive.torque_constant_NmpA;
   const double commanded =
       std::min(model.control.speed_limit_radps, model.drive_speed_limit_radps) * model.gear.ratio;
-  return {std::min(free_speed, commanded), model.gear.input_speed_limit_radps,
-          words("the fastest that bus voltage and speed limits let the motor turn")};
+  const double allowed = std::min(free_speed, commanded), reached = step_input_radps(c, a);
+  return {std::max(allowed, reached), model.gear.input_speed_limit_radps,
+          reached > allowed
+              ? words("the fastest in the simulated step, more than the loop's limit asks for")
+              : words("the fastest that bus voltage and speed limits let the motor turn")};
 }
 
 Compared gap(Context& c, Axis a) {
@@ -47,6 +81,11 @@ Compared encoder_count(Context& c, Axis a) {
 
 constexpr Lever kPeakLevers[] = {{"<axis>.drive.current_limit", Way::down, 20},
                                  {"<axis>.gearbox.ratio", Way::down, 10}};
+constexpr Lever kStepLevers[] = {{"<axis>.gearbox.backlash", Way::down, 20},
+                                 {"<axis>.drive.current_limit", Way::down, 10},
+                                 {"<axis>.loop.speed_gain", Way::down, 20}};
+constexpr Lever kMeanLevers[] = {{"<axis>.drive.current_limit", Way::down, 10},
+                                 {"<axis>.loop.position_gain", Way::down, 6}};
 constexpr Lever kSpeedLevers[] = {{"<axis>.loop.speed_limit", Way::down, 100},
                                   {"<axis>.gearbox.ratio", Way::down, 10}};
 constexpr Lever kGapLevers[] = {{"<axis>.gearbox.backlash", Way::down, 100}};
@@ -56,6 +95,13 @@ constexpr Check kChecks[] = {
     {"<axis>.gearbox.peak", "Motor torque through the gearbox",
      "would stay below the gearbox's peak", "<axis>.gearbox", "N.m", "N.m", kStall, peak_torque,
      kPeakLevers},
+    {"<axis>.gearbox.step_torque", "Gear torque in the step against the peak",
+     "would spare the teeth in the step", "<axis>.gearbox", "N.m", "N.m", kStep, step_torque,
+     kStepLevers},
+    {"<axis>.gearbox.mean_torque", "Mean gear torque over the duty against the rating",
+     "would let the gearbox live its whole life", "<axis>.gearbox", "N.m", "N.m", kRated,
+     mean_torque, kMeanLevers, nullptr, "<axis>.gearbox.rated_torque",
+     [](Context& c, Axis) { return !c.is_quick(); }},
     {"<axis>.gearbox.input_speed", "Gearbox input speed", "would keep the input slow enough",
      "<axis>.gearbox", "rad/s", "rpm", kInputSpeed, input_speed, kSpeedLevers},
     {"<axis>.pointing.gap", "Gap in the picture", "would bring the gap inside the band",

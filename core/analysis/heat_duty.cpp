@@ -259,6 +259,21 @@ const DutyHeat& duty_heat(Context& c, Axis a) {
       a, [&] { return c.rig().duty.empty() ? task_duty(c, a) : listed_duty(c, a); });
 }
 
+std::string each_duty_move(
+    Context& c, Axis a,
+    const std::function<void(const AxisModel&, const Trace&, double times)>& see) {
+  const std::size_t entries = c.rig().duty.size();
+  for (std::size_t i = 0; i < std::max<std::size_t>(entries, 1); ++i) {
+    const Moved own = entries == 0 ? task_move(c, a) : listed_move(c, a, i);
+    if (own.model == nullptr) continue;
+    if (own.ran_away)
+      return entries == 0 ? why_never_settles(c, a)
+                          : words("the loop runs away in a move of the duty");
+    see(*own.model, *own.trace, own.time_scale * own.time_scale);
+  }
+  return {};
+}
+
 void lend_moves(Context& from, Context& to) {
   for (const Axis a : kAxes) {
     if (from.missing(kDutyMoves, a).empty())

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <array>
+#include <functional>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -63,6 +64,12 @@ struct DutyHeat {
   double duty_factor() const { return cycle_s > 0 ? moving_s / cycle_s : 0; }
 };
 const DutyHeat& duty_heat(Context& context, Axis axis);
+/// Every move of the duty as it is simulated, or the task's where there is no list. `times` is the
+/// angle of a move that was scaled from the task's, over that of the task's. Returns why there are
+/// none; else empty.
+std::string each_duty_move(
+    Context& context, Axis axis,
+    const std::function<void(const AxisModel&, const Trace&, double times)>& see);
 /// Hands the simulated moves of the rig's list to one with other rests.
 void lend_moves(Context& from, Context& to);
 /// Hands what stays as it is to a rig that differs at this path: the ratio, the duty's pace or

@@ -1,7 +1,10 @@
 #include <cmath>
 
 #include "core/analysis/figures.h"
+#include "core/analysis/gear_load.h"
+#include "core/analysis/heat_values.h"
 #include "core/analysis/inputs.h"
+#include "core/analysis/left_out.h"
 #include "core/words/words.h"
 
 namespace gazewright {
@@ -17,6 +20,12 @@ constexpr const char* kNoPhaseCrossing = "the phase never reaches −180° below
 Answer shortest_time(Context& c, Axis a) {
   const auto& move = c.fastest(a);
   return move ? Answer(move->time_s) : Answer::none(kCannotMove);
+}
+
+Answer duty_gear_torque(Context& c, Axis a) {
+  if (c.is_quick()) return left_out_of_drag();
+  const DutyTooth& tooth = duty_tooth(c, a);
+  return tooth.because.empty() ? Answer(tooth.mean_Nm) : Answer::none(tooth.because);
 }
 
 const FigureRow kRows[] = {
@@ -56,6 +65,17 @@ const FigureRow kRows[] = {
       kStepSource, kStep},
      Axes::both,
      [](Context& c, Axis a) -> Answer { return c.step(a).figures.peak_speed_radps; }},
+    {{"<axis>.step.gear_torque", "Largest gear torque in the step", "N.m", "N.m",
+      "largest |stiffness·wind-up + damping·its speed| of the teeth, per control sample",
+      kStepSource, kStep},
+     Axes::both,
+     [](Context& c, Axis a) -> Answer { return step_tooth_peak(c, a).torque_Nm; }},
+    {{"<axis>.duty.gear_torque", "Mean gear torque over the duty", "N.m", "N.m",
+      "(∫|τ|³·dφ / ∫dφ)^⅓ of the teeth over the moves, by the angle turned",
+      "root mean cube as of rolling fatigue, common practice, no source; handbook: motion",
+      kDutyMoves},
+     Axes::both,
+     duty_gear_torque},
     {{"<axis>.loop.antiresonance", "Antiresonance", "rad/s", "Hz", "√(k/J_load)",
       "Leonhard, Control of Electrical Drives (memory)", kResonance},
      Axes::both,

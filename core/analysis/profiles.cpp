@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/analysis/bracket_mode.h"
 #include "core/analysis/context.h"
 #include "core/analysis/say.h"
 #include "core/motion/ringing.h"
@@ -24,11 +25,9 @@ double rms_to(const Trace& trace, double until_s) {
 }
 
 std::optional<BracketMode> bracket_of(Context& context, Axis axis) {
-  const Bracket& bracket = context.rig().axis(axis).bracket;
-  if (!bracket.stiffness_Nmprad.si) return std::nullopt;
-  const double natural =
-      std::sqrt(*bracket.stiffness_Nmprad.si / context.model(axis).load.inertia_kgm2);
-  return BracketMode{natural, bracket.damping_ratio.value()};
+  const auto natural = bracket_mode_radps(context, axis);
+  if (!natural) return std::nullopt;
+  return BracketMode{*natural, context.rig().axis(axis).bracket.damping_ratio.value()};
 }
 
 void fill(ProfileRun& run, Context& context, Axis axis, const SettledStep& simulated,

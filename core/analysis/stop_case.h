@@ -6,6 +6,7 @@
 
 #include "core/analysis/context.h"
 #include "core/analysis/inputs.h"
+#include "core/motion/runaway.h"
 #include "core/travel/impact.h"
 #include "core/travel/tab_material.h"
 
@@ -22,6 +23,9 @@ inline constexpr std::array<InputPath, 3> kTabSection{
 inline constexpr auto kTabShear = joined(kStopBlow, kTabSection);
 inline constexpr auto kTabBending =
     joined(kTabShear, std::array<InputPath, 1>{"<axis>.stops.tab_height"});
+
+/// A runaway from one soft limit through the whole travel into the far stop.
+inline constexpr auto kRunawayBlow = joined(kRigidTrain, kSoft);
 
 /// One axis on its way into its stop. `push` is the stall torque, held right up to the peak.
 struct StopCase {
@@ -44,6 +48,23 @@ inline StopCase stop_case(Context& c, Axis a) {
           top_speed_radps(model),
           stall_torque_Nm(model),
           stops.rebound.value()};
+}
+
+/// Empty where the stops leave no travel. @pre kRunawayBlow; there is a stop. [rad/s]
+inline std::optional<double> runaway_radps(Context& c, Axis a) {
+  struct Runaway {
+    std::optional<double> radps;
+  };
+  return c
+      .kept<Runaway>(a,
+                     [&]() -> Runaway {
+                       const Travel& travel = c.travel(a);
+                       const double stops = travel.stops_rad.value_or(0);
+                       if (!(stops > 0)) return {};
+                       const double soft = std::clamp(travel.soft_rad.value_or(0), 0.0, stops);
+                       return {runaway_speed_radps(c.model(a), (stops + soft) / 2)};
+                     })
+      .radps;
 }
 
 inline bool has_bumper(Context& c, Axis a) {

@@ -12,6 +12,20 @@ namespace {
 
 using Way = Lever::Way;
 
+/// Where the drive's limit keeps the top speed below what a runaway reaches; else empty.
+std::string say_runaway(Context& c, Axis a) {
+  if (c.is_quick() || !c.missing(kRunawayBlow, a).empty()) return {};
+  const AxisModel& model = c.model(a);
+  const double speed = runaway_radps(c, a).value_or(0);
+  if (speed <= top_speed_radps(model)) return {};
+  const double inertia = model.load.inertia_kgm2 + model.reflected_inertia_kgm2();
+  return words(
+      "; a runaway (encoder lost, commutation wrong), which no speed limit holds, would hit "
+      "with %1 at %2: a stop that bears it or a switch that cuts the supply, and hands off "
+      "while it is powered",
+      say(stop_energy_J(inertia, speed), "J", "J"), say(speed, "rad/s", "deg/s"));
+}
+
 Compared impact(Context& c, Axis a) {
   if (has_no_stops(c, a)) return absent();
   const AxisModel& model = c.model(a);
@@ -21,7 +35,8 @@ Compared impact(Context& c, Axis a) {
   return {
       stop_torque_Nm(inertia, top, stiffness, stall_torque_Nm(model)), model.gear.peak_torque_Nm,
       words("hitting the stop at %1, the drive still pushing; %2 % of the energy is the rotor's",
-            say_top_speed(model), say(100 * model.reflected_inertia_kgm2() / inertia, "1", "1"))};
+            say_top_speed(model), say(100 * model.reflected_inertia_kgm2() / inertia, "1", "1")) +
+          say_runaway(c, a)};
 }
 
 /// Runs `compare` where there is a stop whose spring is known.

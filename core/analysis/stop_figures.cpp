@@ -1,5 +1,6 @@
 #include "core/analysis/figures.h"
 #include "core/analysis/inputs.h"
+#include "core/analysis/left_out.h"
 #include "core/analysis/stop_case.h"
 #include "core/analysis/travel_words.h"
 #include "core/words/words.h"
@@ -9,6 +10,7 @@ namespace {
 
 constexpr const char* kImpact = "energy balance ½Jω² = ½kφ², Khurmi & Gupta ex. 3.21";
 constexpr const char* kPushed = "energy balance ½Jω² + Tφ = energy of the spring; handbook: stops";
+constexpr const char* kLost = "rigid train of design section 5, integrated; handbook: stops";
 constexpr const char* kShares = "kinetic energy; handbook: stops";
 constexpr const char* kStrength = "bending and shear of a short cantilever; handbook: stops";
 constexpr auto kEnergy = joined(joined(kRotors, kTopSpeed), std::array<InputPath, 1>{"<load>"});
@@ -28,6 +30,18 @@ Answer stop_torque(Context& c, Axis a) {
   return stop_torque_Nm(moving_inertia_kgm2(c, a), top_speed_radps(c.model(a)),
                         c.rig().axis(a).stops.stiffness_Nmprad.value(),
                         stall_torque_Nm(c.model(a)));
+}
+
+Answer runaway_speed(Context& c, Axis a) {
+  if (has_no_stops(c, a)) return Answer::none(kNoStops);
+  if (c.is_quick()) return left_out_of_drag();
+  return {runaway_radps(c, a), why_no_travel(c, a)};
+}
+
+Answer runaway_energy(Context& c, Axis a) {
+  const Answer speed = runaway_speed(c, a);
+  if (!speed.value) return speed;
+  return stop_energy_J(moving_inertia_kgm2(c, a), *speed.value);
 }
 
 enum class Part { load, rotor };
@@ -139,6 +153,16 @@ const FigureRow kRows[] = {
       "½·rotor_reflected·speed_top²", kShares, kEnergy},
      Axes::both,
      energy_share<Part::rotor, At::top_speed>},
+    {{"<axis>.stop.runaway_speed", "Speed of a runaway at the stop", "rad/s", "deg/s",
+      "from rest at one soft limit to the far stop, full driving torque; the drive's speed limit "
+      "does not bind",
+      kLost, kRunawayBlow},
+     Axes::both,
+     runaway_speed},
+    {{"<axis>.stop.runaway_energy", "Energy of a runaway into the stop", "J", "J",
+      "½·(load + rotor_reflected)·runaway_speed²", kLost, kRunawayBlow},
+     Axes::both,
+     runaway_energy},
     {{"<axis>.stop.torque", "Torque on the stop at top speed", "N.m", "N.m",
       "speed_top·√(stiffness·(load + rotor_reflected)) + torque_stall", kImpact, kStopBlow},
      Axes::both,

@@ -30,14 +30,26 @@ bool once(Context& c, Axis axis) { return axis == Axis::pan && !c.is_quick(); }
 
 Compared unknown(const std::string& because) { return {std::nullopt, std::nullopt, because}; }
 
+/// The drives keep to the limit exactly. As the bus sags the power that they are held to is more
+/// current, and a little comes from rounding.
+bool is_held(Context& c, double most_A, double limit_A) {
+  if (!std::isfinite(limit_A)) return false;
+  const Bus bus = bus_for_currents(c.rig());
+  const BusPoint full = steady_bus(bus, bus.voltage_V * limit_A);
+  return most_A < std::max(limit_A, full.starved ? 0 : full.source_A) * (1 + 1e-9);
+}
+
 Compared peak_current(Context& c, Axis) {
   const SupplyRun& run = supply_run(c);
   if (!run.because.empty()) return unknown(run.because);
   const double limit_A = c.rig().supply.current_limit_A.value();
   double most_A = worst_current_A(c);
-  // The drives keep to the limit exactly; what is more comes from rounding.
-  if (most_A > limit_A && most_A < limit_A * (1 + 1e-9)) most_A = limit_A;
   std::string because = say_worst_current(c);
+  if (most_A > limit_A && is_held(c, most_A, limit_A)) {
+    if (most_A > limit_A * (1 + 1e-9))
+      because += words("; held to the limit, and more as the bus sags");
+    most_A = limit_A;
+  }
   if (most_A >= limit_A)
     because += most_A == limit_A
                    ? words("; the drives have to keep their sum within the limit")
@@ -205,14 +217,22 @@ constexpr Lever kSagLevers[] = {{"supply.source_resistance", Way::down, 100},
 constexpr Lever kDropLevers[] = {{"supply.lead_conductor", Way::up, 30},
                                  {"supply.lead_length", Way::down, 100}};
 constexpr Lever kWireLevers[] = {{"supply.lead_conductor", Way::up, 30}};
-constexpr Lever kFuseWireLevers[] = {{"supply.lead_conductor", Way::up, 30},
-                                     {"supply.fuse", Way::down, 100}};
 
 /// The fuse that just carries both, without a search for each trial.
 std::optional<Remedy> larger_fuse(Context& c, Axis a) {
   const Compared now = fuse_carries(c, a);
   if (!now.demand) return std::nullopt;
   return remedy_of("supply.fuse", *now.demand, true);
+}
+
+/// The wire's rating, where such a fuse still carries what it has to.
+std::optional<Remedy> smaller_fuse(Context& c, Axis a) {
+  const double rating_A = wire_rating_A(c.rig().supply.lead_conductor_m.value());
+  Remedy smaller = remedy_of("supply.fuse", rating_A, false);
+  if (!c.missing(kBothSteps, a).empty()) return smaller;
+  const Compared carries = fuse_carries(c, a);
+  if (carries.demand && *carries.demand > smaller.value_si) return std::nullopt;
+  return smaller;
 }
 
 constexpr Check kChecks[] = {
@@ -308,9 +328,10 @@ constexpr Check kChecks[] = {
      .unit = "A",
      .inputs = kFuseWire,
      .compare = fuse_wire,
-     .levers = kFuseWireLevers,
+     .levers = kWireLevers,
      .asked_by = "supply.fuse",
-     .asked_when = once},
+     .asked_when = once,
+     .offer = smaller_fuse},
 };
 
 }  // namespace

@@ -1244,6 +1244,10 @@
         <translation>nichts koppelt sie mit der anderen Achse</translation>
     </message>
     <message>
+        <source>cannot hold its weight: %1 pulls against %2 of the motor, and it falls by %3 whatever %4 does</source>
+        <translation>kann ihr Gewicht nicht halten: %1 ziehen gegen %2 des Motors, und sie fällt um %3, was auch immer %4 tut</translation>
+    </message>
+    <message>
         <source>%1's move pushes it off by %2 (%3 px) at %4</source>
         <translation>die Bewegung von %1 drückt sie um %2 (%3 px) weg, bei %4</translation>
     </message>
@@ -1888,6 +1892,10 @@
         <translation>Die Last hat das %1-Fache des Trägheitsmoments des Motors, am Abtrieb gesehen.</translation>
     </message>
     <message>
+        <source>The margins do not include the bracket, on which the camera swings at %1: three times the crossover should stay below that.</source>
+        <translation>Die Reserven enthalten den Halter nicht, auf dem die Kamera mit %1 schwingt: das Dreifache der Durchtrittsfrequenz sollte darunter bleiben.</translation>
+    </message>
+    <message>
         <source>%1 gains %2, %3 and %4</source>
         <translation>%1-Verstärkungen %2, %3 und %4</translation>
     </message>
@@ -1960,6 +1968,18 @@
         <translation>Motor an seiner Stromgrenze, im Stillstand; die Kennwerte setzen voraus, dass der Antriebsregler unter dem Spitzenmoment des Getriebes bleibt</translation>
     </message>
     <message>
+        <source>in the simulated step, at %1; the motor standing gives %2, and one that comes through the gap brings its speed along</source>
+        <translation>im simulierten Sprung, nach %1; im Stillstand gibt der Motor %2, und wenn er durch das Spiel kommt, bringt er seine Drehzahl mit</translation>
+    </message>
+    <message>
+        <source>root mean cube over the duty's moves, by the angle turned; what the teeth hold at rest does not wear them</source>
+        <translation>kubisches Mittel über die Bewegungen des Lastspiels, nach dem Drehwinkel gewichtet; was die Zähne in Ruhe halten, verschleißt sie nicht</translation>
+    </message>
+    <message>
+        <source>the fastest in the simulated step, more than the loop's limit asks for</source>
+        <translation>das Schnellste im simulierten Sprung, mehr als die Grenze der Regelung verlangt</translation>
+    </message>
+    <message>
         <source>the fastest that bus voltage and speed limits let the motor turn</source>
         <translation>höchste Drehzahl, die Zwischenkreisspannung und Drehzahlgrenzen dem Motor erlauben</translation>
     </message>
@@ -1978,6 +1998,22 @@
     <message>
         <source>would stay below the gearbox's peak</source>
         <translation>würde unter dem Spitzenmoment des Getriebes bleiben</translation>
+    </message>
+    <message>
+        <source>Gear torque in the step against the peak</source>
+        <translation>Getriebemoment im Sprung gegen das Spitzenmoment</translation>
+    </message>
+    <message>
+        <source>would spare the teeth in the step</source>
+        <translation>würde die Zähne im Sprung schonen</translation>
+    </message>
+    <message>
+        <source>Mean gear torque over the duty against the rating</source>
+        <translation>Mittleres Getriebemoment im Lastspiel gegen das Nennmoment</translation>
+    </message>
+    <message>
+        <source>would let the gearbox live its whole life</source>
+        <translation>ließe das Getriebe so lange leben wie vorgesehen</translation>
     </message>
     <message>
         <source>Gearbox input speed</source>
@@ -3640,6 +3676,26 @@
         <translation>Spitzendrehzahl im Sprung</translation>
     </message>
     <message>
+        <source>Largest gear torque in the step</source>
+        <translation>Größtes Getriebemoment im Sprung</translation>
+    </message>
+    <message>
+        <source>largest |stiffness·wind-up + damping·its speed| of the teeth, per control sample</source>
+        <translation>größtes |Steifigkeit·Verdrehung + Dämpfung·deren Geschwindigkeit| der Zähne, je Reglertakt</translation>
+    </message>
+    <message>
+        <source>Mean gear torque over the duty</source>
+        <translation>Mittleres Getriebemoment im Lastspiel</translation>
+    </message>
+    <message>
+        <source>(∫|τ|³·dφ / ∫dφ)^⅓ of the teeth over the moves, by the angle turned</source>
+        <translation>(∫|τ|³·dφ / ∫dφ)^⅓ der Zähne über die Bewegungen, nach dem Drehwinkel gewichtet</translation>
+    </message>
+    <message>
+        <source>root mean cube as of rolling fatigue, common practice, no source; handbook: motion</source>
+        <translation>kubisches Mittel wie bei Wälzermüdung, übliche Praxis, ohne Quelle; Handbuch: motion</translation>
+    </message>
+    <message>
         <source>Antiresonance</source>
         <translation>Antiresonanz</translation>
     </message>
@@ -4808,6 +4864,10 @@
         <translation>braucht &lt;axis&gt;.stops.hard_stiffness, da der Puffer einen Weg hat</translation>
     </message>
     <message>
+        <source>; a runaway (encoder lost, commutation wrong), which no speed limit holds, would hit with %1 at %2: a stop that bears it or a switch that cuts the supply, and hands off while it is powered</source>
+        <translation>; ein Durchgehen (Geber verloren, Kommutierung falsch), das keine Drehzahlgrenze hält, träfe mit %1 bei %2: ein Anschlag, der das aushält, oder ein Schalter, der die Versorgung trennt, und Hände weg, solange sie unter Spannung steht</translation>
+    </message>
+    <message>
         <source>hitting the stop at %1, the drive still pushing; %2 % of the energy is the rotor's</source>
         <translation>Aufprall auf den Anschlag mit %1, der Antriebsregler treibt weiter; %2 % der Energie stammen vom Rotor</translation>
     </message>
@@ -4888,6 +4948,10 @@
         <translation>Energiebilanz ½Jω² + Tφ = Energie der Feder; Handbuch: stops</translation>
     </message>
     <message>
+        <source>rigid train of design section 5, integrated; handbook: stops</source>
+        <translation>starrer Strang nach Entwurfsabschnitt 5, integriert; Handbuch: stops</translation>
+    </message>
+    <message>
         <source>kinetic energy; handbook: stops</source>
         <translation>kinetische Energie; Handbuch: stops</translation>
     </message>
@@ -4910,6 +4974,22 @@
     <message>
         <source>Energy into the stop at top speed, rotor's share</source>
         <translation>Energie in den Anschlag bei Höchstdrehzahl, Anteil des Rotors</translation>
+    </message>
+    <message>
+        <source>Speed of a runaway at the stop</source>
+        <translation>Geschwindigkeit am Anschlag beim Durchgehen</translation>
+    </message>
+    <message>
+        <source>from rest at one soft limit to the far stop, full driving torque; the drive's speed limit does not bind</source>
+        <translation>aus der Ruhe an einem Softlimit bis zum fernen Anschlag, volles Antriebsmoment; die Drehzahlgrenze des Reglers bindet nicht</translation>
+    </message>
+    <message>
+        <source>Energy of a runaway into the stop</source>
+        <translation>Energie in den Anschlag beim Durchgehen</translation>
+    </message>
+    <message>
+        <source>½·(load + rotor_reflected)·runaway_speed²</source>
+        <translation>½·(load + rotor_reflected)·runaway_speed²</translation>
     </message>
     <message>
         <source>Torque on the stop at top speed</source>
@@ -5046,6 +5126,10 @@
     <message>
         <source>typical data sheets, from memory; handbook: stops</source>
         <translation>typische Datenblätter, aus dem Gedächtnis; Handbuch: stops</translation>
+    </message>
+    <message>
+        <source>; held to the limit, and more as the bus sags</source>
+        <translation>; an der Grenze gehalten, und mehr, weil der Zwischenkreis einbricht</translation>
     </message>
     <message>
         <source>; the drives have to keep their sum within the limit</source>

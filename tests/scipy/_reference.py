@@ -225,6 +225,19 @@ def step_figures(trace, move, band):
             "step.settle_time": settle}
 
 
+def gear_figures(d, trace, settle):
+    """Torque of the teeth from the trace's angles; the twist's speed by differences."""
+    time, angle, motor = trace[:, 0], trace[:, 1], trace[:, 3]
+    twist = motor / d.ratio - angle
+    wound = twist - np.clip(twist, -d.backlash / 2, d.backlash / 2)
+    torque = d.stiffness * wound + d.damping * (np.gradient(motor, time) / d.ratio - trace[:, 2])
+    torque = np.where(torque * wound > 0, np.abs(torque), 0.0)
+    seen = time <= (math.inf if settle is None else settle + 1e-12)
+    turned = np.abs(trace[:, 2])
+    return {"step.gear_torque": torque[seen].max(),
+            "duty.gear_torque": float(np.cbrt((torque**3 * turned).sum() / turned.sum()))}
+
+
 def all_figures(rig):
     """Everything but the step, and the drives (for their sizes)."""
     masses = Masses(rig)
@@ -241,7 +254,7 @@ def all_figures(rig):
                  **cable_figures(rig, axis, travel(rig[axis])[3])}
         stops, soft, cable, usable = travel(rig[axis])
         parts.update(slowing_figures(rig[axis], d, stops, soft, cable))
-        parts.update(stop_figures(rig[axis]["stops"], d, parts["travel.speed_at_stop"]))
+        parts.update(stop_figures(rig[axis]["stops"], d, parts["travel.speed_at_stop"], stops, soft))
         ways = fastest_move(d, move, d.ratio)
         parts["move.shortest_time"] = math.inf if ways is None else sum(t for _, t in ways)
         parts.update(fastest_shares(d, ways))

@@ -1,5 +1,6 @@
 """The blow into a stop: roots of the energy balance, the gear's spring step by step. SI."""
 
+import copy
 import math
 
 import numpy as np
@@ -126,10 +127,24 @@ def _strength(s):
 KEYS = ("energy energy_load energy_rotor energy_soft_load energy_soft_rotor torque torque_pushing "
         "torque_dead torque_soft_pushing torque_soft_dead press bumper_needed gear_torque "
         "gear_torque_sprung gear_torque_hard rebound_speed rebound_energy tab_bending tab_shear "
-        "tab_strength").split()
+        "tab_strength runaway_speed runaway_energy").split()
 
 
-def stop_figures(s, d, soft_speed):
+def runaway_speed(d, way):
+    """From rest under the full driving torque, neither gravity nor cables nor a speed limit."""
+    loose = copy.copy(d)
+    loose.pull = lambda angle: 0.0
+    gains = lambda w, full=False: float(loose.acceleration(d.ratio, float(loose.torque(d.ratio, w, +1)), w, 0.0, full))
+    if gains(0.0, True) <= 0:
+        return 0.0
+    arrived = lambda t, y: y[0] - way
+    arrived.terminal = True
+    out = solve_ivp(lambda t, y: [y[1], gains(max(y[1], 0.0))], (0, 1e4), [0.0, 0.0], events=arrived, rtol=1e-9,
+                    atol=1e-12, method="LSODA", first_step=1e-7)
+    return out.y[1, -1]
+
+
+def stop_figures(s, d, soft_speed, stops, soft):
     """`soft_speed`: what is left of the speed past the soft limit."""
     f = {f"stop.{key}": None for key in KEYS}
     if s == "none":
@@ -141,6 +156,8 @@ def stop_figures(s, d, soft_speed):
     for name, speed in (("energy", top), ("energy_soft", soft_speed)):
         f[f"stop.{name}_load"], f[f"stop.{name}_rotor"] = J_L * speed**2 / 2, J_R * speed**2 / 2
     f["stop.energy"] = J * top**2 / 2
+    f["stop.runaway_speed"] = runaway_speed(d, (stops + soft) / 2)
+    f["stop.runaway_energy"] = J * f["stop.runaway_speed"]**2 / 2
     f["stop.torque"] = Spring(k, math.inf, 0).press(J, top, 0) * k + push
     f["stop.press"] = spring.press(J, top, push)
     for name, speed in (("", top), ("soft_", soft_speed)):

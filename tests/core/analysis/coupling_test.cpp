@@ -81,5 +81,18 @@ TEST(Coupling, OfAWeakSupplySettlesLaterThanEitherAlone) {
   EXPECT_GT(analysis.value("both.settle_time").value(), pan_s);
 }
 
+TEST(CouplingFindings, AnAxisThatCannotHoldItsWeightFalls) {
+  Rig rig = tests::owl();
+  rig.on_tilt[1].centre_m[0] = si_quantity(1.0);  // 48 g at 1 m: 0.47 N·m
+  const auto disturbed = [&rig] {
+    return *finding(analyse(rig, {.remedies = false}), "tilt.coupling.disturbance");
+  };
+  EXPECT_NE(disturbed().because.find("pushes it off"), std::string::npos) << disturbed().because;
+  rig.tilt.drive.current_limit_A = si_quantity(0.5);  // some 0.1 N·m at the output
+  EXPECT_NE(disturbed().because.find("cannot hold its weight"), std::string::npos)
+      << disturbed().because;
+  EXPECT_EQ(disturbed().verdict, Verdict::fails);
+}
+
 }  // namespace
 }  // namespace gazewright

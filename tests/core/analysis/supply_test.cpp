@@ -143,6 +143,52 @@ TEST(Supply, WeakLeadsAndFusesAreMendedByWhatJustHolds) {
   }
 }
 
+TEST(Supply, ThatIsHeldToItsLimitIsTightHoweverTheBusSags) {
+  Rig rig = tests::owl();
+  rig.supply.current_limit_A = si_quantity(4);
+  const Finding* stiff = nullptr;
+  const Analysis firm = analyse(rig, {.remedies = false});
+  ASSERT_NE(stiff = finding(firm, "supply.peak_current"), nullptr);
+  EXPECT_EQ(stiff->verdict, Verdict::tight) << stiff->because;
+  rig.supply.source_resistance_ohm = si_quantity(0.05);
+  rig.supply.lead_length_m = si_quantity(1);
+  rig.supply.lead_conductor_m = si_quantity(1.291e-3);
+  const Analysis sagging = analyse(rig, {.remedies = false});
+  const Finding* soft = finding(sagging, "supply.peak_current");
+  EXPECT_EQ(soft->verdict, Verdict::tight) << soft->because;
+  EXPECT_EQ(soft->demand.value(), 4);
+  rig.pan.drive.idle_power_W = si_quantity(5);  // that is really more than it gives
+  const Analysis idling = analyse(rig, {.remedies = false});
+  EXPECT_EQ(finding(idling, "supply.peak_current")->verdict, Verdict::fails)
+      << finding(idling, "supply.peak_current")->because;
+}
+
+TEST(Supply, OffersNoFuseThatWouldNotCarryTheCurrent) {
+  Rig rig = tests::owl();
+  rig.supply.lead_length_m = si_quantity(2);
+  rig.supply.lead_conductor_m = si_quantity(0.2e-3);  // 0.09 A by the rule
+  rig.supply.fuse_A = si_quantity(5);
+  const Analysis thin = analyse(rig);
+  const Finding* failing = finding(thin, "supply.fuse_wire");
+  ASSERT_EQ(failing->verdict, Verdict::fails) << failing->because;
+  ASSERT_FALSE(failing->remedies.empty());
+  for (const Remedy& remedy : failing->remedies)
+    EXPECT_EQ(remedy.path, "supply.lead_conductor") << remedy.text;
+  // A wire that bears what the fuse has to carry, and half as much again.
+  const double needed_A = finding(thin, "supply.fuse")->demand.value();
+  rig.supply.lead_conductor_m =
+      si_quantity(0.2e-3 * std::sqrt(1.5 * needed_A / *failing->capacity));
+  rig.supply.fuse_A = si_quantity(2 * needed_A);
+  const Analysis thick = analyse(rig);
+  const Finding* large = finding(thick, "supply.fuse_wire");
+  ASSERT_EQ(large->verdict, Verdict::fails) << large->because;
+  ASSERT_EQ(large->remedies.front().path, "supply.fuse");
+  rig.supply.fuse_A = si_quantity(large->remedies.front().value_si);
+  const Analysis mended = analyse(rig, {.remedies = false});
+  EXPECT_NE(finding(mended, "supply.fuse_wire")->verdict, Verdict::fails);
+  EXPECT_NE(finding(mended, "supply.fuse")->verdict, Verdict::fails);
+}
+
 TEST(Supply, AveragesOverAListOfMovesAsOverTheTasks) {
   Rig rig = tests::owl();
   const Analysis plain = analyse(rig, {.remedies = false});
