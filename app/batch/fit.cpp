@@ -38,12 +38,28 @@ std::string failing_in_words(const FitSimulated& simulated) {
   return text + (simulated.failing.size() > kMost ? " ..." : "");
 }
 
+std::string no_gains_in_words(const FitSimulated& simulated) {
+  std::string text;
+  for (const Axis axis : kAxes)
+    if (const auto& why = simulated.no_gains[static_cast<std::size_t>(axis)]; !why.empty())
+      text +=
+          std::string("\n     no gains are advised for ") + gazewright::name_of(axis) + ": " + why;
+  return text;
+}
+
+std::string settling_in_words(const FitSimulated& simulated) {
+  if (!simulated.settle_needs.empty())
+    return "settling unknown: " + say_needs(simulated.settle_needs, 2);
+  const auto slower_s = simulated.slower_s();
+  return slower_s ? "settles in " + say(*slower_s, "s", "ms") : "never settles";
+}
+
 std::string simulated_in_words(const FitRow& row) {
   if (!row.simulated) return {};
   const FitSimulated& s = *row.simulated;
-  return "; simulated: settles in " + milliseconds(s.slower_s(), "no time") +
-         ", findings: " + std::to_string(s.fails) + " fail, " + std::to_string(s.tight) +
-         " tight, " + std::to_string(s.unknown) + " unknown" + failing_in_words(s);
+  return "; simulated: " + settling_in_words(s) + ", findings: " + std::to_string(s.fails) +
+         " fail, " + std::to_string(s.tight) + " tight, " + std::to_string(s.unknown) + " unknown" +
+         failing_in_words(s) + no_gains_in_words(s);
 }
 
 std::string counts_of(const Fits& fits) {
@@ -111,7 +127,11 @@ std::string json_of(const FitRow& row, const Shelf& shelf) {
             ", \"time\": " + value_or_null(finite(row.time_s[i])) + ", \"settle\": " +
             value_or_null(row.simulated ? row.simulated->settle_s[i] : std::nullopt) + '}';
   }
-  text += ", \"margin\": " + value_or_null(row.margin) + ", \"mass\": " + number(row.mass_kg) +
+  text += ", \"settle_needs\": [";
+  if (row.simulated)
+    for (const std::string& path : row.simulated->settle_needs)
+      text += (text.ends_with('[') ? "" : ", ") + json_string(path);
+  text += "], \"margin\": " + value_or_null(row.margin) + ", \"mass\": " + number(row.mass_kg) +
           ", \"findings_fail\": " +
           (row.simulated ? std::to_string(row.simulated->fails) : std::string("null")) +
           ", \"reason\": " + json_string(row.reason) + ", \"values\": {";
@@ -150,23 +170,39 @@ std::string json_of(const Rig& rig, const Fits& fits, const Shelf& shelf) {
          "\n}\n";
 }
 
-int save_best(const Rig& rig, const Fits& fits, const Shelf& shelf, const std::string& file) {
+/// Which gains the saved rig goes without, and why.
+void tell_missing_gains(const FitRow& row) {
+  if (!row.simulated) {
+    complain("no gains are written: the first row cannot move, so it was not simulated", {}, kDone);
+    return;
+  }
+  for (const Axis axis : kAxes)
+    if (const auto& why = row.simulated->no_gains[static_cast<std::size_t>(axis)]; !why.empty())
+      complain(std::string("no gains are written for ") + gazewright::name_of(axis) + ": " + why,
+               {}, kDone);
+}
+
+int save_best(const LoadedRig& loaded, const Fits& fits, const Shelf& shelf,
+              const std::string& file) {
   if (fits.rows.empty())
     return complain("no combination can be ranked, so there is no rig to save",
                     "give the parts of the shelf the data that they need", kBadRig);
-  const auto fault = save_text(file, write_rig(with_fit(rig, shelf, fits.rows.front())));
-  return fault ? complain(fault->file + ": " + fault->problem, fault->fix, kNotWritten) : kDone;
+  const FitRow& best = fits.rows.front();
+  const int status = write_text(file, write_rig(with_fit(*loaded.rig, shelf, best), loaded.text));
+  if (status == kDone) tell_missing_gains(best);
+  return status;
 }
 
 }  // namespace
 
-int run_fit(const Rig& rig, const Command& command) {
+int run_fit(const LoadedRig& loaded, const Command& command) {
+  const Rig& rig = *loaded.rig;
   const auto shelf = chosen_shelf(command);
   if (!shelf) return kBadRig;
   const Fits fits = rank_fits(rig, *shelf, {.drives = command.drives, .most = command.most});
   if (!fits.because.empty()) return complain_of_missing("a ranking", fits.because);
   if (!command.save.empty())
-    if (const int status = save_best(rig, fits, *shelf, command.save); status != kDone)
+    if (const int status = save_best(loaded, fits, *shelf, command.save); status != kDone)
       return status;
   const Form form = command.form.value_or(Form::table);
   return write_out(form == Form::json  ? json_of(rig, fits, *shelf)

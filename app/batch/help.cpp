@@ -187,7 +187,8 @@ the rig follows it, as CSV: the target of the rig's part tracking, by each of it
 
   --path  a path for the target instead: CSV with a line for each point, time in seconds, pan and
           tilt in degrees; a first line without numbers is a header
-  --save  writes the rig with that path in it, so that the rig file needs no other file
+  --save  writes the rig with that path in it, so that the rig file needs no other file; another
+          file than the rig's own
   --out   the file to write; standard output where not given
 
 Columns
@@ -344,7 +345,8 @@ times. A part that lacks data is named and not ranked.
   --csv     a row for each combination: rank, verdict, the parts, times, margin, mass, simulated times,
             failing findings, reason
   --save    writes the rig with the parts of the first row, and with the limits and gains that go with
-            them
+            them; comments and layout stay. Where no gains can be advised, it says why. The rig file
+            itself is not overwritten
 
 Where the rig lacks an input, nothing is printed, a sentence names it and the exit status is 3.
 

@@ -1,4 +1,7 @@
 #include <cstdio>
+#include <filesystem>
+#include <system_error>
+#include <utility>
 
 #include "app/batch/output.h"
 #include "app/batch/verbs.h"
@@ -25,7 +28,8 @@ LoadedRig load(const std::string& name) {
   return parse_rig(text, "standard input");
 }
 
-int run_verb(const Rig& rig, const Command& command) {
+int run_verb(const LoadedRig& loaded, const Command& command) {
+  const Rig& rig = *loaded.rig;
   switch (command.verb) {
     case Verb::figures:
       return run_figures(rig, command);
@@ -36,7 +40,7 @@ int run_verb(const Rig& rig, const Command& command) {
     case Verb::travel:
       return run_travel(rig, command);
     case Verb::track:
-      return run_track(rig, command);
+      return run_track(loaded, command);
     case Verb::compare:
       return run_compare(rig, command);
     case Verb::doubts:
@@ -48,14 +52,27 @@ int run_verb(const Rig& rig, const Command& command) {
     case Verb::sheet:
       return run_sheet(rig, command);
     case Verb::fit:
-      return run_fit(rig, command);
+      return run_fit(loaded, command);
     case Verb::shelf:
       return run_shelf(command);
   }
   return kUsage;
 }
 
+/// A result may not take the place of the rig that it is made from. Done: it does not.
+int refuse_to_overwrite(const Command& command) {
+  for (const auto& [option, file] : {std::pair{"--save", &command.save}, {"--out", &command.out}}) {
+    std::error_code ignored;
+    if (std::filesystem::equivalent(command.rig, *file, ignored))
+      return complain(std::string(option) + " names the rig file itself: " + one_line(*file),
+                      "write to another file; once you have looked at it, move it over the rig",
+                      kUsage);
+  }
+  return kDone;
+}
+
 int run_command(const Command& command) {
+  if (const int status = refuse_to_overwrite(command); status != kDone) return status;
   const OwnData own =
       load_own_data(command.data.empty() ? own_data_folder() : std::filesystem::path(command.data));
   use_own_data(own);
@@ -63,7 +80,7 @@ int run_command(const Command& command) {
   if (command.verb == Verb::shelf) return run_shelf(command);
   const LoadedRig loaded = load(command.rig);
   tell(loaded.diagnostics);
-  return loaded.rig ? run_verb(*loaded.rig, command) : kBadRig;
+  return loaded.rig ? run_verb(loaded, command) : kBadRig;
 }
 
 }  // namespace

@@ -37,8 +37,9 @@ std::optional<std::string> text_of(const std::string& name) {
   return text;
 }
 
-/// Puts the path into the rig; an exit status.
-int take_path(Rig& rig, const Command& command) {
+/// Puts the path into the rig, and saves it where asked for; an exit status.
+/// @param original  text of the rig
+int take_path(Rig& rig, std::string_view original, const Command& command) {
   const auto text = text_of(command.path);
   if (!text)
     return complain(command.path + " cannot be read", "check its name and its rights", kBadRig);
@@ -46,15 +47,16 @@ int take_path(Rig& rig, const Command& command) {
   if (const auto* problem = std::get_if<Diagnostic>(&read))
     return complain(to_text(*problem), {}, kBadRig);
   rig = with_path(std::move(rig), std::move(std::get<std::vector<PathPoint>>(read)));
-  return command.save.empty() ? kDone : write_text(command.save, write_rig(rig));
+  return command.save.empty() ? kDone : write_text(command.save, write_rig(rig, original));
 }
 
 }  // namespace
 
-int run_track(const Rig& rig, const Command& command) {
-  Rig followed = rig;
+int run_track(const LoadedRig& loaded, const Command& command) {
+  Rig followed = *loaded.rig;
   if (!command.path.empty())
-    if (const int status = take_path(followed, command); status != kDone) return status;
+    if (const int status = take_path(followed, loaded.text, command); status != kDone)
+      return status;
   const TrackingRuns runs = analyse(followed, {.remedies = false}).tracking;
   if (!runs.because.empty()) return complain_of_missing("a track", runs.because);
   return write_text(command.out, rows_of(runs));

@@ -4,22 +4,25 @@
 
 #include "app/batch/options.h"
 #include "core/analysis/analysis.h"
+#include "core/files/rig_file.h"
 
-/// What each verb does with a rig that was read; every one returns an exit status.
+/// What each verb does with a rig that was read; every one returns an exit status. Those that write
+/// a rig file get the text that they keep the layout and comments of.
+/// @pre the rig of a LoadedRig is there
 namespace gazewright::batch {
 
 int run_figures(const Rig& rig, const Command& command);
 int run_trace(const Rig& rig, const Command& command);
 int run_sweep(const Rig& rig, const Command& command);
 int run_travel(const Rig& rig, const Command& command);
-int run_track(const Rig& rig, const Command& command);
+int run_track(const LoadedRig& loaded, const Command& command);
 int run_compare(const Rig& rig, const Command& command);
 int run_doubts(const Rig& rig, const Command& command);
 int run_settings(const Rig& rig, const Command& command);
 int run_parts(const Rig& rig, const Command& command);
 int run_sheet(const Rig& rig, const Command& command);
 int run_shelf(const Command& command);  ///< needs no rig
-int run_fit(const Rig& rig, const Command& command);
+int run_fit(const LoadedRig& loaded, const Command& command);
 
 /// The three forms of `figures`.
 std::string figures_table(const Rig& rig, const Analysis& analysis);

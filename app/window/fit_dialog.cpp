@@ -29,10 +29,25 @@ constexpr std::size_t kMostNotes = 8;
 
 QString count_text(std::size_t count) { return QLocale().toString(static_cast<qulonglong>(count)); }
 
-/// The reason of a row, and what fails of it once simulated.
+/// What a simulated row goes without, and why.
+QString missing_text(const FitSimulated& simulated) {
+  QString text;
+  if (!simulated.settle_needs.empty())
+    text += '\n' + FitDialog::tr("Whether it settles is unknown: it %1.")
+                       .arg(QString::fromStdString(say_needs(simulated.settle_needs)));
+  for (const Axis axis : kAxes)
+    if (const auto& why = simulated.no_gains[static_cast<std::size_t>(axis)]; !why.empty())
+      text += '\n' + FitDialog::tr("No gains are advised for %1: %2")
+                         .arg(worded(name_of(axis)), QString::fromStdString(why));
+  return text;
+}
+
+/// The reason of a row; once simulated, also what is missing and what fails.
 QString reason_text(const FitRow& row) {
   QString text = QString::fromStdString(row.reason);
-  if (!row.simulated || row.simulated->failing.empty()) return text;
+  if (!row.simulated) return text;
+  text += missing_text(*row.simulated);
+  if (row.simulated->failing.empty()) return text;
   QStringList failing;
   for (const std::string& what : row.simulated->failing) failing << QString::fromStdString(what);
   return text + '\n' +
@@ -229,7 +244,9 @@ void FitDialog::showRow(int row, const FitRow& fit) {
   QString settles, findings;
   if (fit.simulated) {
     const auto slower = fit.simulated->slower_s();
-    settles = slower ? milliseconds(*slower) : tr("never");
+    settles = slower                                ? milliseconds(*slower)
+              : fit.simulated->settle_needs.empty() ? tr("never")
+                                                    : tr("unknown");
     findings = findings_text(*fit.simulated);
   }
   const QString texts[] = {parts_text(*shelf_, fit.parts[0]),

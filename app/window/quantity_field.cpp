@@ -15,6 +15,7 @@
 #include "app/window/missing.h"
 #include "app/window/quantity_text.h"
 #include "app/window/widgets.h"
+#include "core/rig/usual.h"
 
 namespace gazewright {
 namespace {
@@ -103,6 +104,11 @@ QString QuantityField::help() const {
   return text.trimmed();
 }
 
+QString QuantityField::unusualText() const {
+  const std::string usual = unusual_words(info_, quantity().value());
+  return usual.empty() ? QString() : tr("Unusual: %1.").arg(QString::fromStdString(usual));
+}
+
 QString QuantityField::errorText() const { return has_problem_ ? note_->text() : QString(); }
 
 void QuantityField::refresh() {
@@ -125,7 +131,9 @@ void QuantityField::refresh() {
   spread_->setEnabled(stated);
   if (!stated) source_->setCurrentIndex(fallback.isEmpty() ? 0 : 4);
   if (!has_problem_) {
-    const QString note = stated ? QString() : fits ? cost_ : tr("Left empty: %1.").arg(fallback);
+    const QString note = stated ? unusualText()
+                         : fits ? cost_
+                                : tr("Left empty: %1.").arg(fallback);
     note_->setText(note);
     note_->setVisible(!note.isEmpty());
   }

@@ -41,6 +41,7 @@ class QuantityField : public CardRow {
   void showProblem(QLineEdit* edit, const QString& problem);
   void clearProblem();
   QString help() const;
+  QString unusualText() const;  ///< empty where the value is as usual
   const Quantity& quantity() const;
 
   Document& document_;

@@ -11,6 +11,9 @@ namespace {
 
 constexpr double kTightBelow = 0.15;
 constexpr double kMostMargin = 1e6;
+/// Demand and capacity that differ by less are equal: a limit that was set to a capacity reads back
+/// through two units, at some 1e-16 each.
+constexpr double kRounding = 1e-9;
 
 }  // namespace
 
@@ -37,7 +40,8 @@ Compared absent() { return {std::nullopt, std::nullopt, {}, Compared::Outcome::a
 std::optional<double> margin_of(const Compared& compared) {
   if (!compared.demand || !compared.capacity) return std::nullopt;
   if (*compared.demand <= 0) return kMostMargin;
-  return std::clamp(*compared.capacity / *compared.demand - 1, -kMostMargin, kMostMargin);
+  const double margin = *compared.capacity / *compared.demand - 1;
+  return std::abs(margin) <= kRounding ? 0 : std::clamp(margin, -kMostMargin, kMostMargin);
 }
 
 Verdict verdict_of(const Compared& compared) {

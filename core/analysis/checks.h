@@ -86,7 +86,7 @@ std::span<const Check> budget_checks();
 /// All checks that each axis has.
 std::vector<const Check*> axis_checks();
 
-/// Margin of a comparison, at most 1e6; empty where demand or capacity is.
+/// Margin, at most 1e6; 0 where both are equal within 1e-9; empty where demand or capacity is.
 std::optional<double> margin_of(const Compared& compared);
 Verdict verdict_of(const Compared& compared);
 

@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <set>
 
+#include "core/files/pieces.h"
 #include "core/files/writer.h"
 
 namespace gazewright {
@@ -30,7 +31,18 @@ class Editor {
  public:
   Editor(std::string_view text, const ReadText& old) : text_(text), old_(old) {}
 
-  bool is_possible() const { return is_possible_; }
+  /// Puts in the maps that were not there; nothing may be changed after it.
+  /// @returns whether all changes can be made in place
+  bool finish() {
+    while (!new_maps_.empty()) {
+      const auto deepest = std::ranges::max_element(
+          new_maps_, {}, [](const NewMap& map) { return std::ranges::count(map.path, '.'); });
+      const NewMap map = std::move(*deepest);
+      new_maps_.erase(deepest);
+      insert(map.path, flow_map(column_of_value(map.path), map.pieces));
+    }
+    return is_possible_;
+  }
 
   void change(const QuantityRef& now, const QuantityRef& before) {
     const Quantity &to = *now.quantity, &from = *before.quantity;
@@ -114,11 +126,17 @@ class Editor {
   }
 
   void insert(const std::string& path, const std::string& text) {
-    const auto point = path.rfind('.');
-    const std::string key = point == std::string::npos ? path : path.substr(point + 1);
-    const YamlNode* map = place(point == std::string::npos ? "" : path.substr(0, point));
-    const bool is_word = key.find_first_of("[/") == std::string::npos;
-    if (!is_word || map == nullptr || !map->is_map() || (!map->is_flow && map->keys.empty())) {
+    const std::string key = key_of(path), parent = parent_of(path);
+    const YamlNode* map = place(parent);
+    const auto is_word = [](const std::string& word) {
+      return word.find_first_of("[/") == std::string::npos;
+    };
+    if (map == nullptr && is_word(path)) {
+      auto known = std::ranges::find(new_maps_, parent, &NewMap::path);
+      if (known == new_maps_.end()) known = new_maps_.insert(known, {parent, {}});
+      known->pieces.push_back(key + ": " + text);
+    } else if (!is_word(key) || map == nullptr || !map->is_map() ||
+               (!map->is_flow && map->keys.empty())) {
       is_possible_ = false;
     } else if (map->is_flow) {
       insert_in_braces(*map, key + ": " + text);
@@ -148,8 +166,30 @@ class Editor {
     edits_.push_back({key, 0, piece + "\n" + std::string(map.at - line_start, ' ')});
   }
 
+  static std::string key_of(const std::string& path) {
+    const auto point = path.rfind('.');
+    return point == std::string::npos ? path : path.substr(point + 1);
+  }
+  static std::string parent_of(const std::string& path) {
+    const auto point = path.rfind('.');
+    return point == std::string::npos ? "" : path.substr(0, point);
+  }
+  /// Where the value of a new key will stand in its line; in braces it is not known, 0.
+  std::size_t column_of_value(const std::string& path) const {
+    const YamlNode* map = place(parent_of(path));
+    if (map == nullptr || map->is_flow) return 0;
+    return map->at - (text_.rfind('\n', map->at) + 1) + key_of(path).size() + 2;
+  }
+
+  /// A map that the text does not have yet.
+  struct NewMap {
+    std::string path;
+    Pieces pieces;
+  };
+
   std::string_view text_;
   const ReadText& old_;
+  std::vector<NewMap> new_maps_;
   std::vector<TextEdit> edits_;
   std::set<const YamlNode*> filled_;
   bool is_possible_ = true;
@@ -191,7 +231,7 @@ std::optional<std::string> edited_in_place(const Rig& rig, std::string_view orig
     editor.change_variants(rig, *old.rig);
   else
     editor.add(variants_edit(rig, original, old));
-  if (!editor.is_possible()) return std::nullopt;
+  if (!editor.finish()) return std::nullopt;
   std::string edited = editor.applied();
   const ReadText again = read_text(edited);
   if (!again.rig || *again.rig != rig) return std::nullopt;

@@ -4,6 +4,8 @@
 
 #include "core/data/data_files.h"
 #include "core/files/spelling.h"
+#include "core/files/trade_keys.h"
+#include "core/rig/usual.h"
 #include "core/units/units.h"
 #include "core/words/words.h"
 
@@ -24,6 +26,7 @@ void Reader::warning(const YamlNode& node, std::string problem, std::string fix)
 void Reader::read_map(const YamlNode& node, const std::string& path, const Entries& entries) {
   place(path, node);
   if (node.is_null()) return;
+  mark_cut_numbers(node);
   if (!node.is_map()) {
     error(node, words("%1 is %2; a map of its fields is due", path, words_of_kind(node)),
           words("write for example {%1: ...}", entries.front().key));
@@ -31,7 +34,8 @@ void Reader::read_map(const YamlNode& node, const std::string& path, const Entri
   }
   const std::string before = path.empty() ? "" : path + ".";
   for (std::size_t i = 0; i < node.children.size(); ++i) {
-    if (!node.keys[i].is_scalar()) continue;  // parse_yaml has said so
+    if (!node.keys[i].is_scalar()) continue;      // parse_yaml has said so
+    if (told_.contains(&node.keys[i])) continue;  // the end of a number, see read_value
     const std::string& key = node.keys[i].value;
     const auto entry =
         std::find_if(entries.begin(), entries.end(), [&](const Entry& e) { return e.key == key; });
@@ -47,12 +51,21 @@ void Reader::keep_unknown(const YamlNode& key, const YamlNode& value, const std:
   unknown_keys_.push_back({path, key.value, yaml_text(value)});
   std::vector<std::string> known;
   for (const Entry& entry : entries) known.push_back(entry.key);
-  const std::string nearest = nearest_word(key.value, known);
+  const TradeKey* meant = trade_key(key.value, known);
+  const std::string nearest = meant ? std::string(meant->key) : nearest_word(key.value, known);
+  const std::string how = meant && !meant->how.empty() ? words(" (%1)", words(meant->how)) : "";
   const std::string where = path.empty() ? "" : words(" of %1", path);
   warning(key,
           words("the key %1%2 is not known; it is kept and not used", shortened(key.value), where),
           nearest.empty() ? words("check the spelling, or leave it as a remark of your own")
-                          : words("did you mean %1?", nearest));
+                          : words("did you mean %1?%2", nearest, how));
+}
+
+void Reader::mark_cut_numbers(const YamlNode& map) {
+  if (!map.is_map() || !map.is_flow) return;
+  for (std::size_t i = 0; i + 1 < map.keys.size() && i + 1 < map.children.size(); ++i)
+    if (map.children[i + 1].is_null() && is_cut_number(map.children[i], map.keys[i + 1]))
+      rest_of_.emplace(&map.children[i], &map.keys[i + 1]);
 }
 
 bool Reader::read_value(const YamlNode& node, const std::string& path, const FieldInfo& info,
@@ -64,12 +77,22 @@ bool Reader::read_value(const YamlNode& node, const std::string& path, const Fie
           words("write one number%1", info.is_plain_number() ? "" : words(" with its unit")));
     return false;
   }
+  if (const auto rest = rest_of_.find(&node); rest != rest_of_.end()) {
+    const std::string& end = rest->second->value;
+    told_.insert(rest->second);
+    error(node, words("%1: %2 has a comma in its number", name, shortened(node.value + "," + end)),
+          words("write %1", shortened(node.value + "." + end)));
+    return false;
+  }
   auto read = read_quantity(node.value, info);
   if (auto* problem = std::get_if<UnitProblem>(&read)) {
     error(node, name + ": " + problem->problem, problem->fix);
     return false;
   }
   quantity = std::get<Quantity>(read);
+  if (const std::string usual = unusual_words(info, *quantity.si); !usual.empty())
+    warning(node, words("%1: %2 is unusual; %3", name, shortened(node.value), usual),
+            words("check the number and its unit, or leave it so"));
   return true;
 }
 
@@ -86,6 +109,7 @@ void Reader::read_quantity_at(const YamlNode& node, const std::string& path, con
 void Reader::read_quantity_map(const YamlNode& node, const std::string& path, const FieldInfo& info,
                                Quantity& quantity) {
   bool is_good = true;
+  mark_cut_numbers(node);
   if (const YamlNode* value = node.find("value")) {
     place(path + "/value", *value);
     is_good = read_value(*value, path, info, quantity);
@@ -191,6 +215,14 @@ void Reader::read_list_at(const YamlNode& node, const std::string& path,
     return;
   }
   if (node.children.size() != list.size()) {
+    for (std::size_t i = 0; node.is_flow && i + 1 < node.children.size(); ++i)
+      if (is_cut_number(node.children[i], node.children[i + 1])) {
+        const std::string &begin = node.children[i].value, &end = node.children[i + 1].value;
+        error(node.children[i],
+              words("%1: %2 has a comma in its number", name, shortened(begin + "," + end)),
+              words("write %1", shortened(begin + "." + end)));
+        return;
+      }
     error(node,
           words("%1: the list holds %2; %3 are due", name, std::to_string(node.children.size()),
                 count),

@@ -5,6 +5,7 @@
 #include <map>
 #include <memory>
 #include <optional>
+#include <set>
 #include <span>
 #include <string>
 #include <string_view>
@@ -79,8 +80,13 @@ class Reader {
   void read_quantity_map(const YamlNode& node, const std::string& path, const FieldInfo& info,
                          Quantity& quantity);
 
+  /// Remembers where a comma has cut a number of a map in braces in two.
+  void mark_cut_numbers(const YamlNode& map);
+
   ReadText& out_;
   std::vector<UnknownKey>& unknown_keys_;
+  std::map<const YamlNode*, const YamlNode*> rest_of_;  ///< the key that is the end of a number
+  std::set<const YamlNode*> told_;                      ///< such keys, once their number was read
 };
 
 /// "Rotor inertia (pan.motor.rotor_inertia)": how messages call a field.

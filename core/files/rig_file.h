@@ -38,10 +38,10 @@ LoadedRig parse_rig(std::string_view text, const std::string& file_name);
 /// The same from a file; a missing or unreadable file is a diagnostic.
 LoadedRig load_rig(const std::filesystem::path& file);
 
-/// YAML of the rig. Scalars that changed are replaced in `original_text` in place, so that
-/// comments, order, layout, unknown keys and unchanged entries stay as the user wrote them; where
-/// the structure changed (or there is no original) the whole file is laid out anew, with unknown
-/// keys kept. Reading the result gives a rig equal to `rig`.
+/// YAML of the rig. Scalars that changed are replaced in `original_text` in place and new ones put
+/// into their maps, so that comments, order, layout and all the rest stay as the user wrote them;
+/// where the structure changed (or there is no original) the whole file is laid out anew, with
+/// unknown keys kept. Reading the result gives a rig equal to `rig`.
 std::string write_rig(const Rig& rig, std::string_view original_text = {});
 
 /// Writes the bytes beside the file, flushes and renames, so that a fault leaves the old file as it

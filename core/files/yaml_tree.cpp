@@ -106,7 +106,10 @@ class TreeBuilder : public YAML::EventHandler {
 
 void check_keys(const YamlNode& node, std::vector<Fault>& faults) {
   std::set<std::string_view> seen;
-  for (const YamlNode& key : node.keys) {
+  for (std::size_t i = 0; i < node.keys.size(); ++i) {
+    const YamlNode& key = node.keys[i];
+    const bool is_bare = i < node.children.size() && node.children[i].is_null();
+    if (i > 0 && is_bare && is_cut_number(node.children[i - 1], key)) continue;  // no key, a number
     if (!key.is_scalar() || key.value.size() > kLongestKey) {
       faults.push_back(
           {key.at, words("a key must be a short word"), words("write for example mass: 140 g")});
@@ -189,6 +192,16 @@ std::unique_ptr<YamlNode> parse_yaml(std::string_view text, std::vector<Fault>& 
                       words("check it in a text editor")});
   }
   return nullptr;
+}
+
+bool is_cut_number(const YamlNode& begin, const YamlNode& end) {
+  const auto is_digit = [](char c) { return c >= '0' && c <= '9'; };
+  if (!begin.is_scalar() || !end.is_scalar() || begin.is_quoted || end.is_quoted) return false;
+  const std::string& number = begin.value;
+  const std::size_t sign = number.starts_with('-') || number.starts_with('+') ? 1 : 0;
+  return number.size() > sign && !end.value.empty() && is_digit(end.value.front()) &&
+         std::all_of(number.begin() + std::ptrdiff_t(sign), number.end(), is_digit) &&
+         end.at == begin.at + number.size() + 1;
 }
 
 std::string words_of_kind(const YamlNode& node) {

@@ -43,6 +43,10 @@ std::string yaml_scalar(std::string_view text, bool always_quoted = false);
 /// A node as YAML in one line. Parsing the result gives the same text again.
 std::string yaml_text(const YamlNode& node);
 
+/// Whether a comma has cut a number in two, as in {phase_resistance: 0,065 ohm}: digits, the comma,
+/// and right behind it more of them. @param end  the next entry, or the next key
+bool is_cut_number(const YamlNode& begin, const YamlNode& end);
+
 /// The name of a kind for messages: "a list", "a map", "a text", "nothing".
 std::string words_of_kind(const YamlNode& node);
 

@@ -41,14 +41,19 @@ struct FitParts {
   bool operator==(const FitParts&) const = default;
 };
 struct FitSimulated {
-  std::array<std::optional<double>, 2> settle_s;  ///< by Axis; empty: never
-  int fails = 0, tight = 0, unknown = 0;          ///< findings
-  std::vector<std::string> failing;               ///< "pan: Move and settle in time"
+  std::array<std::optional<double>, 2> settle_s;  ///< by Axis; empty: never, or not known
+  std::vector<std::string> settle_needs;          ///< fields without which it is not known
+  /// By Axis: why no gains are advised, "needs pan.loop.estimator_bandwidth"; empty: they are among
+  /// the row's values.
+  std::array<std::string, 2> no_gains;
+  int fails = 0, tight = 0, unknown = 0;  ///< findings
+  std::vector<std::string> failing;       ///< "pan: Move and settle in time"
 
-  std::optional<double> slower_s() const;  ///< empty where one of them never settles
+  /// Empty where one of them never settles, or is not known to.
+  std::optional<double> slower_s() const;
 };
 struct FitRow {
-  std::size_t rank = 0;            ///< from 1, as the closed forms have it
+  std::size_t rank = 0;            ///< from 1, in the order of the rows
   std::array<FitParts, 2> parts;   ///< by Axis
   std::array<double, 2> time_s{};  ///< shortest time of the task's move; infinite: cannot move
   double mass_kg = 0;              ///< of both motors and gearboxes
@@ -73,8 +78,8 @@ struct Fits {
   std::vector<FitNeeds> needs;
   std::vector<std::string> remarks;  ///< what was not counted, and why
   bool is_stopped = false;           ///< cancelled: what there was until then
-  /// Pairs of simulated rows, and how many of them the closed forms have in the order of the
-  /// simulation.
+  /// Pairs of simulated rows whose settling is known, and how many of them the closed forms have in
+  /// the order of the simulation.
   std::size_t compared = 0, same_order = 0;
 };
 

@@ -8,6 +8,7 @@
 #include "core/analysis/analysis.h"
 #include "core/analysis/context.h"
 #include "core/analysis/field_value.h"
+#include "core/analysis/inputs.h"
 #include "core/analysis/say.h"
 #include "core/rig/fields.h"
 #include "core/units/units.h"
@@ -81,19 +82,34 @@ std::string closest_in_words(const Closest& least, const std::array<AxisFit, 2>&
                say_percent(std::min(least.margin, 9.99)));
 }
 
+std::string why_no_gains(Context& context, Axis axis) {
+  if (context.advice(axis).tuning) return {};
+  if (const auto missing = context.missing(kAdvice, axis); !missing.empty())
+    return say_needs(missing);
+  return context.advice(axis).sentences.front();
+}
+
 FitSimulated simulated(FitRow& row, const Rig& rig, const Shelf& shelf,
                        const std::stop_token& stop) {
   Context context(with_fit(rig, shelf, row), stop);
+  FitSimulated result;
   std::vector<FieldValue> gains;
-  for (const Axis axis : kAxes)
+  for (const Axis axis : kAxes) {
     for (const FieldValue& value : context.advice(axis).values)
       gains.push_back(field_value(value.path, value.value_si));
+    result.no_gains[static_cast<std::size_t>(axis)] = why_no_gains(context, axis);
+  }
   row.values.insert(row.values.end(), gains.begin(), gains.end());
-  const Analysis analysis = analyse(with_fit(rig, shelf, row), {.remedies = false}, stop);
-  FitSimulated result;
-  for (const Axis axis : kAxes)
+  const Rig fitted = with_fit(rig, shelf, row);
+  const Analysis analysis = analyse(fitted, {.remedies = false}, stop);
+  Context of_fitted(fitted, stop);
+  for (const Axis axis : kAxes) {
     result.settle_s[static_cast<std::size_t>(axis)] =
         analysis.value(std::string(name_of(axis)) + ".step.settle_time");
+    for (std::string& path : of_fitted.missing(kSettle, axis))
+      if (std::ranges::find(result.settle_needs, path) == result.settle_needs.end())
+        result.settle_needs.push_back(std::move(path));
+  }
   for (const Finding& finding : analysis.findings) {
     result.fails += finding.verdict == Verdict::fails;
     result.tight += finding.verdict == Verdict::tight;
@@ -118,8 +134,12 @@ std::size_t worth_simulating(const Fits& fits, std::size_t most) {
 
 void compare_orders(Fits& fits, std::size_t count) {
   constexpr double kSame_s = 0.5e-3;  // half of the step in which the ranking counts
+  const auto is_known = [&](std::size_t row) {
+    return fits.rows[row].simulated->settle_needs.empty();
+  };
   for (std::size_t i = 0; i < count; ++i)
     for (std::size_t k = i + 1; k < count; ++k) {
+      if (!is_known(i) || !is_known(k)) continue;
       const auto time = [&](std::size_t row) {
         return fits.rows[row].simulated->slower_s().value_or(kInfinity);
       };
@@ -178,6 +198,7 @@ void simulate_fits(Fits& fits, const Rig& rig, const Shelf& shelf, const FitOpti
     return std::pair(!a.fits, a.simulated->slower_s().value_or(kInfinity)) <
            std::pair(!b.fits, b.simulated->slower_s().value_or(kInfinity));
   });
+  for (std::size_t i = 0; i < fits.rows.size(); ++i) fits.rows[i].rank = i + 1;
 }
 
 Rig with_fit(const Rig& rig, const Shelf& shelf, const FitRow& row) {

@@ -1,10 +1,12 @@
 #include "core/units/units.h"
 
+#include <algorithm>
 #include <array>
 #include <charconv>
 #include <cmath>
 #include <numbers>
 
+#include "core/rig/usual.h"
 #include "core/units/conversion.h"
 #include "core/units/unit_system.h"
 #include "core/units/unit_text.h"
@@ -31,6 +33,37 @@ Text example(std::string_view number, const FieldInfo& info) {
   const bool has_unit = !info.is_plain_number();
   return Text(words("write for example ")) + shown(number) +
          (has_unit ? " " + Text(info.unit) : "") + (info.may_be_none ? words(", or none") : "");
+}
+
+/// What a bare number was meant to be: in the SI unit where that is nearer to what is usual in the
+/// field, else in the unit that the field is shown in.
+Text bare_example(const NumberAndUnit& found, const FieldInfo& info) {
+  const UsualRange* usual = usual_range(info);
+  if (usual == nullptr || found.number == 0 || !std::isfinite(found.number) ||
+      info.si_unit == info.unit)
+    return example(found.number_text, info);
+  const double shown_si = to_si(found.number, info.si_unit, info.unit);
+  if (times_outside(*usual, found.number) >= times_outside(*usual, shown_si))
+    return example(found.number_text, info);
+  return words("write for example %1 %2 or %3", shown(found.number_text), info.si_unit,
+               written_quantity(found.number, info, info.unit));
+}
+
+/// "1:10" of a gearbox as one number; empty where it is none. It slows down unless it says 1.
+Text gear_ratio(const NumberAndUnit& found, const FieldInfo& info) {
+  if (info.key != "ratio") return "";
+  Text rest(found.unit);
+  const std::size_t mark = rest.starts_with(':') ? 1 : rest.starts_with("to") ? 2 : 0;
+  if (mark == 0) return "";
+  std::ranges::replace(rest, ',', '.');
+  const auto second = split_number(std::string_view(rest).substr(mark));
+  if (!second || !second->unit.empty() || !(found.number > 0) || !(second->number > 0)) return "";
+  const double ratio = found.number / second->number;
+  if (!std::isfinite(ratio) || ratio == 0) return "";
+  std::array<char, 32> digits{};
+  const auto end = std::to_chars(digits.data(), digits.data() + digits.size(),
+                                 std::max(ratio, 1 / ratio), std::chars_format::general, 6);
+  return {digits.data(), end.ptr};
 }
 
 UnitProblem no_number(const Text& text, const FieldInfo& info) {
@@ -123,7 +156,10 @@ std::variant<double, UnitProblem> read_si(const Text& text, const FieldInfo& inf
                        example(found->number_text, info)};
   if (found->unit.empty() && !info.is_plain_number())
     return UnitProblem{words("%1 has no unit; %2", shown(text), due(info)),
-                       example(found->number_text, info)};
+                       bare_example(*found, info)};
+  if (const Text ratio = gear_ratio(*found, info); !ratio.empty())
+    return UnitProblem{words("%1 is two numbers; a ratio is one", shown(text)),
+                       words("write %1: so many turns of the motor for one of the output", ratio)};
   const bool is_bare = found->unit.empty();
   auto how = is_bare ? Conversion{} : conversion(found->unit, info.si_unit);
   if (!how || found->unit == "1") return wrong_unit(*found, text, info);

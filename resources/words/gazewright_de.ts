@@ -6520,6 +6520,10 @@ name: </translation>
         <translation>zum Beispiel {%1: ...} schreiben</translation>
     </message>
     <message>
+        <source> (%1)</source>
+        <translation> (%1)</translation>
+    </message>
+    <message>
         <source> of %1</source>
         <translation> in %1</translation>
     </message>
@@ -6532,6 +6536,10 @@ name: </translation>
         <translation>die Schreibweise prüfen oder als eigene Anmerkung stehen lassen</translation>
     </message>
     <message>
+        <source>did you mean %1?%2</source>
+        <translation>war %1 gemeint?%2</translation>
+    </message>
+    <message>
         <source>%1: %2 where one quantity is due</source>
         <translation>%1: %2, erwartet wird eine einzelne Größe</translation>
     </message>
@@ -6542,6 +6550,22 @@ name: </translation>
     <message>
         <source> with its unit</source>
         <translation> mit Einheit</translation>
+    </message>
+    <message>
+        <source>%1: %2 has a comma in its number</source>
+        <translation>%1: %2 enthält ein Komma in der Zahl</translation>
+    </message>
+    <message>
+        <source>write %1</source>
+        <translation>schreiben Sie %1</translation>
+    </message>
+    <message>
+        <source>%1: %2 is unusual; %3</source>
+        <translation>%1: %2 ist ungewöhnlich; %3</translation>
+    </message>
+    <message>
+        <source>check the number and its unit, or leave it so</source>
+        <translation>prüfen Sie Zahl und Einheit, oder lassen Sie es so</translation>
     </message>
     <message>
         <source>%1: the map has no value</source>
@@ -6746,6 +6770,26 @@ name: </translation>
     <message>
         <source>save it as UTF-8 in a text editor</source>
         <translation>in einem Texteditor als UTF-8 speichern</translation>
+    </message>
+    <message>
+        <source>1 over it</source>
+        <translation>1 geteilt durch sie</translation>
+    </message>
+    <message>
+        <source>in rpm/V it is 8.27 over N.m per ampere of amplitude</source>
+        <translation>in rpm/V: 8,27 geteilt durch N·m je Ampere Amplitude</translation>
+    </message>
+    <message>
+        <source>half of what is measured between two leads</source>
+        <translation>die Hälfte dessen, was zwischen zwei Leitungen gemessen wird</translation>
+    </message>
+    <message>
+        <source>half of the magnets</source>
+        <translation>die Hälfte der Magnete</translation>
+    </message>
+    <message>
+        <source>the power of two that gives as many steps</source>
+        <translation>die Zweierpotenz, die so viele Schritte ergibt</translation>
     </message>
     <message>
         <source>Null</source>
@@ -8828,6 +8872,10 @@ name: </translation>
         <translation>%1 ist keine ganze Zahl</translation>
     </message>
     <message>
+        <source>usually %1 to %2</source>
+        <translation>üblich sind %1 bis %2</translation>
+    </message>
+    <message>
         <source>motor and gearbox</source>
         <translation>motor and gearbox</translation>
     </message>
@@ -9128,6 +9176,10 @@ name: </translation>
         <translation>, oder none</translation>
     </message>
     <message>
+        <source>write for example %1 %2 or %3</source>
+        <translation>schreiben Sie zum Beispiel %1 %2 oder %3</translation>
+    </message>
+    <message>
         <source>%1 is not a finite number; %2</source>
         <translation>%1 ist keine endliche Zahl; %2</translation>
     </message>
@@ -9220,16 +9272,20 @@ name: </translation>
         <translation>%1 enthält ein Komma in der Zahl</translation>
     </message>
     <message>
-        <source>write %1</source>
-        <translation>schreiben Sie %1</translation>
-    </message>
-    <message>
         <source>%1 is a number of pixels; %2</source>
         <translation>%1 ist eine Anzahl von Pixeln; %2</translation>
     </message>
     <message>
         <source>%1 has no unit; %2</source>
         <translation>%1 hat keine Einheit; %2</translation>
+    </message>
+    <message>
+        <source>%1 is two numbers; a ratio is one</source>
+        <translation>%1 sind zwei Zahlen; eine Übersetzung ist eine</translation>
+    </message>
+    <message>
+        <source>write %1: so many turns of the motor for one of the output</source>
+        <translation>schreiben Sie %1: so viele Umdrehungen des Motors auf eine des Abtriebs</translation>
     </message>
     <message>
         <source>%1 is negative; a spread is the half-width of a range</source>
@@ -12624,6 +12680,14 @@ name: </translation>
         <translation>Gewählten Befund erklären: Formel, Eingaben, Quelle (F2)</translation>
     </message>
     <message>
+        <source>Whether it settles is unknown: it %1.</source>
+        <translation>Ob es sich einschwingt, ist nicht bekannt: es %1.</translation>
+    </message>
+    <message>
+        <source>No gains are advised for %1: %2</source>
+        <translation>Keine Verstärkungen für %1: %2</translation>
+    </message>
+    <message>
         <source>Simulated, it fails in: %1</source>
         <translation>Simuliert versagt es bei: %1</translation>
     </message>
@@ -13662,6 +13726,10 @@ name: </translation>
     <message>
         <source>Left empty: %1.</source>
         <translation>Leer gelassen: %1.</translation>
+    </message>
+    <message>
+        <source>Unusual: %1.</source>
+        <translation>Ungewöhnlich: %1.</translation>
     </message>
     <message>
         <source>worked out</source>

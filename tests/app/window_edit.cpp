@@ -70,6 +70,30 @@ TEST(WindowEdit, SaysInFullWhatAnEmptyEntryStandsForWhereThatDoesNotFit) {
   EXPECT_TRUE(told);
 }
 
+TEST(WindowEdit, SaysBesideTheFieldThatAValueIsFarFromUsualAndTakesIt) {
+  OwlWindow owl;
+  owl.window.select("pan.motor");
+  const auto note = [&] {
+    for (const QLabel* label : owl.field("pan.motor.mass")->findChildren<QLabel*>())
+      if (label->isVisible() && label->text().startsWith("Unusual")) return label->text();
+    return QString();
+  };
+  EXPECT_EQ(note(), QString());
+  owl.type("pan.motor.mass", "96 kg");
+  EXPECT_DOUBLE_EQ(*owl.rig().pan.motor.mass_kg.si, 96);
+  EXPECT_EQ(note(), "Unusual: usually 30 g to 1000 g.");
+  owl.type("pan.motor.mass", "96 g");
+  EXPECT_EQ(note(), QString());
+}
+
+TEST(WindowEdit, UnderstandsARatioOfTwoNumbers) {
+  OwlWindow owl;
+  owl.window.select("pan.gearbox");
+  const QuantityField* field = owl.type("pan.gearbox.ratio", "1:10");
+  EXPECT_TRUE(field->errorText().contains("write 10: so many turns of the motor"))
+      << field->errorText().toStdString();
+}
+
 TEST(WindowEdit, AnEntryThatIsClearedIsMissingAndSaysWhatThatCosts) {
   OwlWindow owl;
   ASSERT_TRUE(owl.settle());

@@ -263,6 +263,26 @@ TEST(WindowShelf, RanksTheShelfAndAPressOnARowTriesIt) {
   EXPECT_TRUE(fits->fits().rows[0].simulated.has_value());
 }
 
+TEST(WindowShelf, ARowSaysWhatIsMissingForItsSettlingAndGains) {
+  ShelfWindow owl;
+  Rig rig = owl.rig();
+  rig.pan.loop.estimator_bandwidth_Hz = {};
+  owl.window.document().edit("test", rig);
+  owl.window.actions()["axis.fit"]->trigger();
+  FitDialog* fits = owl.window.fits();
+  ASSERT_TRUE(QTest::qWaitFor([&] { return fits->table().rowCount() > 0 && !fits->isRunning(); },
+                              kPatience_ms));
+  fits->table().setCurrentCell(0, 0);
+  EXPECT_EQ(fits->table().item(0, 3)->text(), "unknown");
+  EXPECT_EQ(fits->table().verticalHeaderItem(0)->text(), "1");
+  EXPECT_TRUE(fits->reason().contains(
+      "Whether it settles is unknown: it needs pan.loop.estimator_bandwidth."))
+      << fits->reason().toStdString();
+  EXPECT_TRUE(
+      fits->reason().contains("No gains are advised for pan: needs pan.loop.estimator_bandwidth"))
+      << fits->reason().toStdString();
+}
+
 TEST(WindowShelf, CancelEndsTheRankingAndTheWindowGoesOn) {
   ShelfWindow owl;
   owl.window.actions()["show.shelf"]->trigger();

@@ -76,6 +76,56 @@ TEST(BatchFit, RanksTheShelfAndSavesARigWithTheBest) {
   EXPECT_NE(table.out.find("not ranked: bare needs"), std::string::npos) << table.out;
 }
 
+TEST(BatchFit, ASavedRigKeepsItsCommentsAndSaysWhichGainsItGoesWithout) {
+  const Folder folder;
+  folder.write("m.yaml", kMotor);
+  folder.write("g.yaml", kGearbox);
+  const std::string text = "# the owlet of the foyer\n" +
+                           sample_with("quick-newt", "estimator_bandwidth", "left_out");  // of pan
+  folder.write("owlet.rig.yaml", text);
+  const std::vector<std::string> fit{"fit", folder.path("owlet.rig.yaml"), "--shelf",
+                                     folder.path("")};
+  const Ran table = run_batch(fit);
+  EXPECT_NE(table.out.find("settling unknown: needs pan.loop.estimator_bandwidth"),
+            std::string::npos)
+      << table.out;
+  EXPECT_EQ(table.out.find("no time"), std::string::npos);
+  auto save = fit;
+  save.insert(save.end(), {"--json", "--save", folder.path("best.rig.yaml")});
+  const Ran saved = run_batch(save);
+  ASSERT_EQ(saved.status, 0) << saved.err;
+  EXPECT_NE(saved.err.find("gazewright-batch: no gains are written for pan: needs "
+                           "pan.loop.estimator_bandwidth\n"),
+            std::string::npos)
+      << saved.err;
+  EXPECT_EQ(saved.err.find("for tilt"), std::string::npos) << saved.err;
+  const auto json = read_json(saved.out);
+  ASSERT_TRUE(json) << saved.out;
+  const auto& row = json->at("rows").array().at(0);
+  EXPECT_EQ(row.at("settle_needs").array().size(), 1u);
+  const std::string best = bytes_of(folder.path("best.rig.yaml"));
+  EXPECT_TRUE(best.starts_with("# the owlet of the foyer\n")) << best;
+  EXPECT_NE(best.find("name: drawer motor"), std::string::npos) << best;
+}
+
+TEST(BatchFit, TheRigThatIsReadIsNotWrittenOver) {
+  const Folder folder;
+  const std::string text = sample_with("quick-newt", "rig: 1", "rig: 1");
+  folder.write("newt.rig.yaml", text);
+  folder.write("walk.csv", "0,0,0\n1,10,0\n");
+  const std::string rig = folder.path("newt.rig.yaml"), same = folder.path("./newt.rig.yaml");
+  for (const auto& arguments : {std::vector<std::string>{"fit", rig, "--save", same},
+                                {"track", rig, "--path", folder.path("walk.csv"), "--save", same},
+                                {"travel", rig, "--out", same},
+                                {"sheet", rig, "--out", same}}) {
+    const Ran ran = run_batch(arguments);
+    EXPECT_EQ(ran.status, 2) << arguments[0];
+    EXPECT_EQ(ran.out, "");
+    EXPECT_NE(ran.err.find(" names the rig file itself: "), std::string::npos) << ran.err;
+    EXPECT_EQ(bytes_of(rig), text) << arguments[0];
+  }
+}
+
 TEST(BatchFit, TheTableOfNumbersHasARowForEachAndAsManyAsAskedFor) {
   const Ran ran = run_batch({"fit", kNewt, "--csv", "--most", "7"});
   ASSERT_EQ(ran.status, 0) << ran.err;

@@ -6,6 +6,7 @@
 #include <atomic>
 #include <chrono>
 #include <cmath>
+#include <numbers>
 
 #include "core/analysis/analysis.h"
 #include "tests/support/owl_rig.h"
@@ -118,6 +119,7 @@ TEST(Fit, TheBestAreSimulatedInFullWithTheirGains) {
   for (std::size_t i = 0; i < 5; ++i) {
     const FitRow& row = fits.rows[i];
     ASSERT_TRUE(row.simulated);
+    EXPECT_EQ(row.rank, i + 1);  // numbered as they stand
     const Analysis analysis = analyse(with_fit(rig, shelf, row), {.remedies = false});
     for (const Axis axis : kAxes)
       EXPECT_EQ(row.simulated->settle_s[static_cast<std::size_t>(axis)],
@@ -227,6 +229,47 @@ TEST(Fit, HeavierTiltMotorsMakePanSlower) {
   const Fits uncounted = rank_fits(unnamed, shelf, {.most = 10, .simulated = 0});
   EXPECT_EQ(uncounted.remarks.at(0),
             "no body is called “tilt motor”: its mass does not count on pan");
+}
+
+TEST(Fit, ASettlingThatIsNotKnownIsNotOneThatNeverComes) {
+  Rig rig = newt();
+  rig.pan.loop.estimator_bandwidth_Hz = {};
+  const Fits fits = rank_fits(rig, small_shelf(2, 2), {.most = 4, .simulated = 3});
+  ASSERT_TRUE(fits.rows.at(0).simulated);
+  const FitSimulated& simulated = *fits.rows[0].simulated;
+  EXPECT_EQ(simulated.settle_needs, std::vector<std::string>{"pan.loop.estimator_bandwidth"});
+  EXPECT_FALSE(simulated.slower_s());
+  EXPECT_EQ(simulated.no_gains[0], "needs pan.loop.estimator_bandwidth");
+  EXPECT_EQ(simulated.no_gains[1], "");
+  EXPECT_EQ(fits.compared, 0u);  // an order of what is not known says nothing
+
+  const Fits known = rank_fits(newt(), small_shelf(2, 2), {.most = 4, .simulated = 1});
+  EXPECT_TRUE(known.rows.at(0).simulated->settle_needs.empty());
+}
+
+TEST(Fit, ASpeedHeldToTheGearboxsLimitDoesNotFailIt) {
+  Rig rig = newt();
+  for (const Axis axis : kAxes) {
+    rig.axis(axis).drive.speed_limit_radps = si_quantity(kInfinity);
+    rig.axis(axis).loop.speed_limit_radps = si_quantity(1e4);
+  }
+  Shelf shelf = small_shelf(1, 1);
+  auto& gearbox = std::get<Gearbox>(shelf.entries[1].part.fields);
+  int held = 0;
+  for (int limit_rpm = 500; limit_rpm < 3000; limit_rpm += 20) {
+    gearbox.input_speed_limit_radps = si_quantity(limit_rpm * std::numbers::pi / 30);
+    const Fits fits = rank_fits(rig, shelf, {.most = 1, .simulated = 0});
+    ASSERT_EQ(fits.rows.size(), 1u);
+    const Analysis analysis =
+        analyse(with_fit(rig, shelf, fits.rows[0]), {.remedies = false, .quick = true});
+    for (const Finding& finding : analysis.findings) {
+      if (!finding.id.ends_with("gearbox.input_speed")) continue;
+      held += finding.demand > 0.99 * *finding.capacity;
+      EXPECT_NE(finding.verdict, Verdict::fails) << limit_rpm << ' ' << *finding.margin;
+      EXPECT_GE(*finding.margin, 0) << limit_rpm;
+    }
+  }
+  EXPECT_GT(held, 40);
 }
 
 TEST(Fit, CancelEndsItSoonAndTellsSo) {

@@ -20,6 +20,12 @@ std::string problems(const std::string& after_first_line) {
   EXPECT_FALSE(loaded.rig.has_value());
   return all_of(loaded);
 }
+/// What is said of a rig file that can be used.
+std::string warnings(const std::string& after_first_line) {
+  const LoadedRig loaded = parse_rig("rig: 1\n" + after_first_line, "a.rig.yaml");
+  EXPECT_TRUE(loaded.rig.has_value()) << all_of(loaded);
+  return all_of(loaded);
+}
 std::string problems_of_file(const std::string& text) {
   const LoadedRig loaded = parse_rig(text, "a.rig.yaml");
   EXPECT_FALSE(loaded.rig.has_value());
@@ -84,6 +90,59 @@ TEST(ParseRig, SaysPlaceFieldDimensionAndAnExampleForABareNumber) {
             "a.rig.yaml:3:26: error: Rotor inertia (pan.motor.rotor_inertia): 35 has no unit; an "
             "inertia is due\n"
             "  fix: write for example 35 g.cm2");
+}
+
+TEST(ParseRig, PutsANumberTogetherThatACommaHasCut) {
+  EXPECT_EQ(
+      problems("pan:\n  motor: {phase_resistance: 0,065 ohm, mass: 96 g}\n"),
+      "a.rig.yaml:3:29: error: Phase resistance (pan.motor.phase_resistance): 0,065 ohm has a "
+      "comma in its number\n"
+      "  fix: write 0.065 ohm");
+  // The same end twice is no key that is written twice.
+  EXPECT_EQ(problems("pan:\n  stops: {tab_width: {value: 7,5 mm, source: measured}, post_width: "
+                     "7,5 mm, radius: 8,5 mm}\n"),
+            "a.rig.yaml:3:30: error: Tab width (pan.stops.tab_width): 7,5 mm has a comma in its "
+            "number\n"
+            "  fix: write 7.5 mm\n"
+            "a.rig.yaml:3:69: error: Post width (pan.stops.post_width): 7,5 mm has a comma in its "
+            "number\n"
+            "  fix: write 7.5 mm\n"
+            "a.rig.yaml:3:85: error: Radius (pan.stops.radius): 8,5 mm has a comma in its number\n"
+            "  fix: write 8.5 mm");
+  EXPECT_EQ(
+      problems("tilt:\n  axis_at: [-0,5 mm, 0 mm, 150 mm]\n"),
+      "a.rig.yaml:3:13: error: Tilt axis at (tilt.axis_at): -0,5 mm has a comma in its number\n"
+      "  fix: write -0.5 mm");
+  // Two entries, not one: a blank behind the comma.
+  EXPECT_NE(warnings("pan:\n  motor: {pole_pairs: 7, 14 magnets}\n").find("the key 14 magnets"),
+            std::string::npos);
+}
+
+TEST(ParseRig, ReadsARatioOfTwoNumbersAsTheOneThatWasMeant) {
+  for (const char* written : {"1:10", "\"10 : 1\"", "10 to 1"})
+    EXPECT_NE(problems("pan:\n  gearbox: {ratio: " + std::string(written) + "}\n")
+                  .find("is two numbers; a ratio is one\n"
+                        "  fix: write 10: so many turns of the motor for one of the output"),
+              std::string::npos)
+        << problems("pan:\n  gearbox: {ratio: " + std::string(written) + "}\n");
+}
+
+TEST(ParseRig, WarnsOfAValueFarOutsideOfWhatTheHelpCallsUsual) {
+  EXPECT_EQ(warnings("tilt:\n  motor: {mass: 34 kg, speed_constant: 900 rpm/V}\n"),
+            "a.rig.yaml:3:17: warning: Mass (tilt.motor.mass): 34 kg is unusual; usually 30 g to "
+            "1000 g\n"
+            "  fix: check the number and its unit, or leave it so");
+  EXPECT_EQ(warnings("pan:\n  motor: {phase_resistance: {value: 160 ohm, source: datasheet}}\n"),
+            "a.rig.yaml:3:37: warning: Phase resistance (pan.motor.phase_resistance): 160 ohm is "
+            "unusual; usually 20 mohm to 10 ohm\n"
+            "  fix: check the number and its unit, or leave it so");
+  EXPECT_NE(warnings("pan:\n  gearbox: {ratio: 0.125}\n").find("usually 1 to 60"),
+            std::string::npos);
+  EXPECT_NE(warnings("pan:\n  motor: {speed_constant: 3000 rpm/V}\n").find("usually 30 rpm/V to"),
+            std::string::npos);
+  // No play, no friction and no limit are not unusual.
+  EXPECT_EQ(warnings("pan:\n  gearbox: {backlash: 0 deg, drag: 0 N.m, input_speed_limit: none}\n"),
+            "");
 }
 
 TEST(ParseRig, CountsColumnsInLettersAndTakesEveryLineEnd) {
@@ -275,6 +334,22 @@ TEST(ParseRig, KeepsUnknownKeysAndAsksWhetherAnotherWasMeant) {
   const std::vector<UnknownKey> kept{{"", "x_paint", "{colour: teal, coats: [1, 2]}"},
                                      {"pan.gearbox", "efficency", "0.9"}};
   EXPECT_EQ(loaded.rig->unknown_keys, kept);
+}
+
+TEST(ParseRig, KnowsWhatTheTradeCallsAField) {
+  const auto mend = [](const std::string& part, const std::string& key) {
+    const std::string said = warnings("pan:\n  " + part + ": {" + key + ": 3}\n");
+    return said.substr(said.rfind("fix: ") + 5);
+  };
+  for (const char* key : {"KV", "Kv", "kv", "motor_kv"})
+    EXPECT_EQ(mend("motor", key), "did you mean speed_constant?") << key;
+  EXPECT_EQ(mend("motor", "resistance"),
+            "did you mean phase_resistance? (half of what is measured between two leads)");
+  EXPECT_EQ(mend("motor", "poles"), "did you mean pole_pairs? (half of the magnets)");
+  EXPECT_EQ(mend("motor", "max_current"), "did you mean peak_current?");
+  EXPECT_EQ(mend("drive", "max_current"), "did you mean current_limit?");
+  EXPECT_EQ(mend("gearbox", "reduction"), "did you mean ratio?");
+  EXPECT_EQ(mend("gearbox", "kv"), "check the spelling, or leave it as a remark of your own");
 }
 
 TEST(ParseRig, RefusesAKeyThatIsWrittenTwice) {

@@ -82,6 +82,31 @@ TEST(WriteRig, PutsAnEntryThatWasMissingIntoItsMap) {
             with(kWhole, "  mass: 3.2 kg\n", "  sway_stiffness: 900 N.m/rad\n  mass: 3.2 kg\n"));
 }
 
+TEST(WriteRig, PutsAMapThatWasMissingIntoItsAxis) {
+  const std::string text =
+      "rig: 1\n"
+      "pan:  # the big one\n"
+      "  motor: {mass: 96 g}  # on the scale\n"
+      "  gearbox: {ratio: 10}\n"
+      "task: {within: 150 ms}\n";
+  Rig rig = read(text);
+  rig.pan.loop.speed_gain_Nmsprad = entry("pan.loop.speed_gain", "0.5 N.m.s/rad");
+  rig.pan.loop.speed_limit_radps = entry("pan.loop.speed_limit", "900 deg/s");
+  rig.pan.drive.current_limit_A = entry("pan.drive.current_limit", "12 A");
+  rig.task.moves_per_minute = entry("task.duty.moves_per_minute", "30");
+  rig.tilt.motor.mass_kg = entry("tilt.motor.mass", "58 g");
+  rig.tilt.gearbox.ratio = entry("tilt.gearbox.ratio", "5");
+  EXPECT_EQ(write_rig(rig, text),
+            "rig: 1\n"
+            "tilt: {motor: {mass: 58 g}, gearbox: {ratio: 5}}\n"
+            "pan:  # the big one\n"
+            "  motor: {mass: 96 g}  # on the scale\n"
+            "  drive: {current_limit: 12 A}\n"
+            "  loop: {speed_gain: 0.5 N.m.s/rad, speed_limit: 900 deg/s}\n"
+            "  gearbox: {ratio: 10}\n"
+            "task: {within: 150 ms, duty: {moves_per_minute: 30}}\n");
+}
+
 TEST(WriteRig, WritesNullWhereAnEntryWasTakenAway) {
   Rig rig = read(kWholeRig);
   rig.camera.rows = {};

@@ -69,6 +69,32 @@ TEST(ReadQuantity, RefusesABareNumberWhereThereIsADimension) {
             "15 has no unit; a current is due | write for example 15 A, or none");
 }
 
+TEST(ReadQuantity, OffersTheUnitInWhichABareNumberIsUsual) {
+  const auto mend = [](const char* path, const char* text) {
+    const std::string said = refusal(path, text);
+    return said.substr(said.find("| ") + 2);
+  };
+  EXPECT_EQ(mend("task.within", "0.2"), "write for example 0.2 s or 200 ms");
+  EXPECT_EQ(mend("task.within", "0.5"), "write for example 0.5 s or 500 ms");
+  EXPECT_EQ(mend("task.within", "150"), "write for example 150 ms");
+  EXPECT_EQ(mend("camera.exposure", "0.008"), "write for example 0.008 s or 8 ms");
+  EXPECT_EQ(mend("camera.horizontal_view", "62"), "write for example 62 deg");
+  EXPECT_EQ(mend("pan.motor.mass", "0.096"), "write for example 0.096 kg or 96 g");
+  EXPECT_EQ(mend("pan.motor.phase_resistance", "0.065"), "write for example 0.065 ohm or 65 mohm");
+  EXPECT_EQ(mend("pan.motor.speed_constant", "300"), "write for example 300 rpm/V");
+}
+
+TEST(ReadQuantity, UnderstandsARatioOfTwoNumbers) {
+  const char* meant =
+      " is two numbers; a ratio is one | write 10: so many turns of the motor for "
+      "one of the output";
+  for (const char* text : {"1:10", "10:1", "10 : 1", "10 to 1"})
+    EXPECT_EQ(refusal("pan.gearbox.ratio", text), text + std::string(meant));
+  EXPECT_NE(refusal("pan.gearbox.ratio", "1:5,18").find("write 5.18: "), std::string::npos);
+  for (const char* text : {"1:0", "0:0", "1:-3", "1:x", "1:", "1:2:3"})
+    EXPECT_EQ(refusal("pan.gearbox.ratio", text).find("two numbers"), std::string::npos) << text;
+}
+
 TEST(ReadQuantity, RefusesAnotherDimensionAndSaysWhichItIs) {
   EXPECT_EQ(refusal("pan.motor.rotor_inertia", "35 V"),
             "35 V is a voltage; an inertia is due | write for example 35 g.cm2");
