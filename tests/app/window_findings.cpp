@@ -5,6 +5,7 @@
 
 #include "app/window/findings_model.h"
 #include "app/window/findings_view.h"
+#include "app/window/message_bar.h"
 #include "tests/app/window_support.h"
 
 namespace gazewright {
