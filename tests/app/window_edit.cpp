@@ -58,9 +58,9 @@ TEST(WindowEdit, RejectsABadEntryBesideTheFieldAndKeepsTheLastValidOne) {
 
 TEST(WindowEdit, SaysInFullWhatAnEmptyEntryStandsForWhereThatDoesNotFit) {
   OwlWindow owl;
-  owl.window.document().edit("edit", with_quantity(owl.rig(), "pan.loop.speed_limit", {}));
-  owl.window.select("pan.loop.speed_limit");
-  QuantityField* field = owl.field("pan.loop.speed_limit");
+  owl.window.document().edit("edit", with_quantity(owl.rig(), "pan.loop.acceleration_limit", {}));
+  owl.window.select("pan.loop.acceleration_limit");
+  QuantityField* field = owl.field("pan.loop.acceleration_limit");
   ASSERT_NE(field, nullptr);
   EXPECT_EQ(field->edit()->placeholderText(), "worked out");
   bool told = false;
