@@ -65,8 +65,8 @@ TEST(WindowEdit, SaysInFullWhatAnEmptyEntryStandsForWhereThatDoesNotFit) {
   EXPECT_EQ(field->edit()->placeholderText(), "worked out");
   bool told = false;
   for (const QLabel* label : field->findChildren<QLabel*>())
-    told = told || (label->isVisibleTo(field) &&
-                    label->text() == "Left empty: 2 - 1 / efficiency.");
+    told =
+        told || (label->isVisibleTo(field) && label->text() == "Left empty: 2 - 1 / efficiency.");
   EXPECT_TRUE(told);
 }
 
