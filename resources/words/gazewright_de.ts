@@ -12269,7 +12269,7 @@ name: </translation>
     </message>
     <message>
         <source>voltage missing</source>
-        <translation>Spannung fehlt</translation>
+        <translation>U fehlt</translation>
     </message>
     <message>
         <source>shared with pan</source>
@@ -12305,7 +12305,7 @@ name: </translation>
     </message>
     <message>
         <source>no speed limit</source>
-        <translation>ohne Drehzahlgrenze</translation>
+        <translation>bis unbegrenzt</translation>
     </message>
     <message>
         <source>KV missing</source>
@@ -13809,7 +13809,7 @@ name: </translation>
     </message>
     <message>
         <source>torque runs out</source>
-        <translation>Drehmoment reicht nicht</translation>
+        <translation>Moment reicht nicht</translation>
     </message>
     <message>
         <source>‹ %1 runs out</source>

@@ -58,15 +58,15 @@ TEST(WindowEdit, RejectsABadEntryBesideTheFieldAndKeepsTheLastValidOne) {
 
 TEST(WindowEdit, SaysInFullWhatAnEmptyEntryStandsForWhereThatDoesNotFit) {
   OwlWindow owl;
-  owl.window.document().edit("edit", with_quantity(owl.rig(), "pan.loop.speed_limit", {}));
-  owl.window.select("pan.loop.speed_limit");
-  QuantityField* field = owl.field("pan.loop.speed_limit");
+  owl.window.document().edit("edit", with_quantity(owl.rig(), "pan.gearbox.back_efficiency", {}));
+  owl.window.select("pan.gearbox.back_efficiency");
+  QuantityField* field = owl.field("pan.gearbox.back_efficiency");
   ASSERT_NE(field, nullptr);
   EXPECT_EQ(field->edit()->placeholderText(), "worked out");
   bool told = false;
   for (const QLabel* label : field->findChildren<QLabel*>())
-    told = told || (label->isVisibleTo(field) &&
-                    label->text() == "Left empty: 80 % of what the axis can do.");
+    told =
+        told || (label->isVisibleTo(field) && label->text() == "Left empty: 2 - 1 / efficiency.");
   EXPECT_TRUE(told);
 }
 
