@@ -67,6 +67,7 @@ TEST(GearTorque, OverTheDutyIsTheRootMeanCube) {
 
 TEST(GearTorque, AboveThePeakIsMendedByItsRemedies) {
   Rig rig = owl();
+  rig.pan.gearbox.backlash_rad = si_quantity(0.03);
   rig.pan.gearbox.peak_torque_Nm =
       si_quantity(0.9 * analyse(rig, {.remedies = false}).value("pan.step.gear_torque").value());
   const Analysis a = analyse(rig);
