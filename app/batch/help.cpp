@@ -243,10 +243,11 @@ a figure is added up by root-sum-square and said as its expanded uncertainty, k 
   (no option)  a table to read: inputs worth measuring, the best first; each figure with its
                uncertainty and the input that moves it most; the inputs in doubt, and how many are
                taken as exact
-  --json       {"rig": title, "coverage": 2, "exact": how many, "unknowns": [{"path", "label", "unit", "value",
-               "spread", "stated", "source"}], "figures": [{"id", "unit", "value", "uncertainty",
-               "whole", "shifts": [{"unknown", "low", "high", "because", "share"}]}], "worth":
-               [{"unknown", "share", "most_of", "text"}], "open": [{"finding", "text", "turned_by"}]}
+  --json       {"rig": title, "coverage": 2, "exact": how many, "unknowns": [{"path", "label",
+               "unit", "value", "spread", "stated", "source"}], "figures": [{"id", "unit", "value",
+               "uncertainty", "whole", "shifts": [{"unknown", "low", "high", "because", "share"}]}],
+               "worth": [{"unknown", "share", "most_of", "text"}],
+               "open": [{"finding", "text", "turned_by"}]}
                in SI units with every digit; an unknown is named by its path; open are the
                verdicts that the doubt may turn
   --csv        columns figure, unit, value, uncertainty, unknown, low, high, share, because: a row
@@ -274,8 +275,8 @@ conventions with the drive's own manual, which comes first.
   (no option)  a table to read for each axis
   --json       {"rig": title, "conventions", "caution", "settings": [{"axis", "key", "group",
                "label", "unit", "value", "first", "text", "from", "formula"}]} in SI units with
-               every digit; a value that is not known is null and "text" says what it needs; "first" is
-               null where it is the same
+               every digit; a value that is not known is null and "text" says what it needs;
+               "first" is null where it is the same
   --csv        columns axis, key, unit, value, first, from, formula, text, in SI units
 
 Examples

@@ -49,7 +49,7 @@ Compared mean_torque(Context& c, Axis a) {
                 "rest does not wear them")};
 }
 
-/// What the step really reaches counts too: the loop's limit is one of its command.
+/// What the step really reaches: the loop's limit is one of its command.
 double step_input_radps(Context& c, Axis a) {
   if (!c.missing(kWholeStep, a).empty() || step_runs_away(c, a)) return 0;
   return step_tooth_peak(c, a).input_radps;
@@ -62,10 +62,12 @@ Compared input_speed(Context& c, Axis a) {
   const double commanded =
       std::min(model.control.speed_limit_radps, model.drive_speed_limit_radps) * model.gear.ratio;
   const double allowed = std::min(free_speed, commanded), reached = step_input_radps(c, a);
-  return {std::max(allowed, reached), model.gear.input_speed_limit_radps,
-          reached > allowed
-              ? words("the fastest in the simulated step, more than the loop's limit asks for")
-              : words("the fastest that bus voltage and speed limits let the motor turn")};
+  const std::string fastest =
+      words("the fastest that bus voltage and speed limits let the motor turn");
+  return {allowed, model.gear.input_speed_limit_radps,
+          reached > allowed ? words("%1; in the simulated step it overshoots to %2 for a moment",
+                                    fastest, say(reached, "rad/s", "rpm"))
+                            : fastest};
 }
 
 Compared gap(Context& c, Axis a) {

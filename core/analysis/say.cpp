@@ -40,13 +40,16 @@ std::string digits(double value) {
   const auto end =
       std::to_chars(text.data(), text.data() + text.size(), value,
                     plain ? std::chars_format::fixed : std::chars_format::scientific, decimals);
-  std::string out(text.data(), end.ptr);
-  if (plain && out.find('.') != std::string::npos) {
+  std::string out(text.data(), end.ptr), power;
+  if (const auto at = out.find('e'); at != std::string::npos) {
+    power = power_of_ten(std::string_view(out).substr(at + 1));
+    out.erase(at);
+  }
+  if (out.find('.') != std::string::npos) {
     out.erase(out.find_last_not_of('0') + 1);
     if (out.back() == '.') out.pop_back();
   }
-  if (const auto power = out.find('e'); power != std::string::npos)
-    out.replace(power, std::string::npos, power_of_ten(std::string_view(out).substr(power + 1)));
+  out += power;
   if (const auto point = out.find('.'); point != std::string::npos)
     out.replace(point, 1, the_decimal_mark());
   if (out.starts_with('-')) out.replace(0, 1, kMinus);

@@ -14,7 +14,7 @@ using Way = Lever::Way;
 
 /// Where the drive's limit keeps the top speed below what a runaway reaches; else empty.
 std::string say_runaway(Context& c, Axis a) {
-  if (c.is_quick() || !c.missing(kRunawayBlow, a).empty()) return {};
+  if (!c.missing(kRunawayBlow, a).empty()) return {};
   const AxisModel& model = c.model(a);
   const double speed = runaway_radps(c, a).value_or(0);
   if (speed <= top_speed_radps(model)) return {};

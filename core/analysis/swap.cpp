@@ -11,8 +11,6 @@
 namespace gazewright {
 namespace {
 
-constexpr double kTightBelow = 0.15;
-
 std::optional<double> shortest_s(Context& context, Axis axis) {
   if (!context.missing(kRigidMove, axis).empty()) return std::nullopt;
   const auto& move = context.fastest(axis);
@@ -73,9 +71,9 @@ std::string gains_used(const std::array<bool, 2>& is_advised) {
               : words("with today's gains");
 }
 
-std::string text_of(const SwapStudy& study, Context& context) {
+std::string text_of(const SwapStudy& study, const std::vector<std::string>& missing) {
   constexpr std::size_t kNamed = 3;
-  if (const auto missing = missing_for_times(context); !missing.empty())
+  if (!missing.empty())
     return words("what exchanging the gearboxes would do is not known: %1",
                  say_needs(missing, kNamed));
   const auto& [pan, tilt] = study.swap.axis;
@@ -101,7 +99,9 @@ SwapStudy study_swap(Context& context, const Rig& rig, const std::stop_token& st
   SwapStudy study;
   Context swapped(with_gearboxes_swapped(rig), stop);
   for (const Axis axis : kAxes) look_at(study, context, swapped, axis);
-  study.swap.text = text_of(study, context);
+  const std::vector<std::string> missing = missing_for_times(context);
+  study.is_known = missing.empty();
+  study.swap.text = text_of(study, missing);
   return study;
 }
 
@@ -116,11 +116,14 @@ Finding swap_finding(const SwapStudy& study) {
   finding.because = study.swap.text;
   finding.demand = slower(pan.settle_now_s, tilt.settle_now_s);
   finding.capacity = slower(pan.settle_swapped_s, tilt.settle_swapped_s);
-  if (!finding.demand && !finding.capacity) return finding;
+  if (!finding.demand && !finding.capacity) {
+    if (study.is_known) finding.verdict = Verdict::tight;
+    return finding;
+  }
   if (finding.demand && finding.capacity) finding.margin = *finding.capacity / *finding.demand - 1;
   // With one arrangement missing its time, that one never settles: both have the same inputs.
   const double margin = finding.margin.value_or(finding.demand ? kInfinity : -1);
-  finding.verdict = margin < kTightBelow ? Verdict::tight : Verdict::holds;
+  finding.verdict = margin < 0 ? Verdict::tight : Verdict::holds;
   const auto today = slower(study.settle_today_s[0], study.settle_today_s[1]);
   if (margin < 0 && !(today && *today <= *finding.capacity)) {
     const std::string time = say(*finding.capacity, "s", "ms");

@@ -52,8 +52,10 @@ class Editor {
     if (node == nullptr || !node->is_map()) return set(now.path, quantity_text(to, *now.info));
     set(now.path + "/value", yaml_scalar(value_text(to, *now.info)));
     if (to.spread_si != from.spread_si || to.spread_written != from.spread_written)
-      set(now.path + "/spread", yaml_scalar(spread_text(to, *now.info)));
-    if (to.source != from.source) set(now.path + "/source", name_of(to.source));
+      set(now.path + "/spread",
+          to.spread_si == 0 ? "null" : yaml_scalar(spread_text(to, *now.info)));
+    if (to.source != from.source)
+      set(now.path + "/source", to.source == Source::unstated ? "null" : name_of(to.source));
   }
   void change(const ChoiceRef& now, const ChoiceRef& before) {
     if (*now.choice == *before.choice) return;

@@ -1976,12 +1976,12 @@
         <translation>kubisches Mittel über die Bewegungen des Lastspiels, nach dem Drehwinkel gewichtet; was die Zähne in Ruhe halten, verschleißt sie nicht</translation>
     </message>
     <message>
-        <source>the fastest in the simulated step, more than the loop's limit asks for</source>
-        <translation>das Schnellste im simulierten Sprung, mehr als die Grenze der Regelung verlangt</translation>
-    </message>
-    <message>
         <source>the fastest that bus voltage and speed limits let the motor turn</source>
         <translation>höchste Drehzahl, die Zwischenkreisspannung und Drehzahlgrenzen dem Motor erlauben</translation>
+    </message>
+    <message>
+        <source>%1; in the simulated step it overshoots to %2 for a moment</source>
+        <translation>%1; im simulierten Sprung schwingt er kurz bis %2 über</translation>
     </message>
     <message>
         <source>the load rests anywhere in the gap; the band is ± as wide</source>

@@ -85,7 +85,7 @@ TEST(Difference, IsSaidByTitleLineTableAndWords) {
   EXPECT_EQ(chart.less, "low");
   EXPECT_TRUE(csv_of(chart).startsWith("Time / ms,Pan less “low” / °\n0,\n1,90\n"))
       << csv_of(chart).toStdString();
-  EXPECT_TRUE(summary_of(chart).startsWith("present design less the variant “low”"));
+  EXPECT_TRUE(summary_of(chart).startsWith("Present design less the variant “low”"));
   const auto zero = std::ranges::find_if(
       chart.marks, [](const Mark& mark) { return mark.kind == Mark::Kind::level && mark.y == 0; });
   EXPECT_NE(zero, chart.marks.end());

@@ -132,7 +132,7 @@ TEST(Sheet, SaysWhichPartGoesWhere) {
   const Written sheet(rig, analyse(rig, {.remedies = false}));
   const QString parts = sheet.text.mid(sheet.text.indexOf("Mass of one"));
   EXPECT_TRUE(parts.contains("Gearbox left-over box Tilt")) << parts.left(1500).toStdString();
-  EXPECT_TRUE(has_words(parts, "needs tilt.gearbox.mass"));
+  EXPECT_TRUE(has_words(parts, "needs tilt gearbox mass"));
   EXPECT_TRUE(parts.contains("Motor outrunner A Pan"));
   EXPECT_TRUE(sheet.text.left(sheet.text.indexOf("Mass of one"))
                   .contains("gearbox: left-over box"));  // under the axis' tiles

@@ -51,7 +51,7 @@ TEST(DriveSettingsWindow, FollowsTheRig) {
   rig.tilt.motor.pole_pairs = {};
   owl.window.document().edit("none", rig);
   ASSERT_TRUE(owl.analysed());
-  EXPECT_EQ(owl.cell("pole_pairs", DriveSettingsModel::tilt), "needs tilt.motor.pole_pairs");
+  EXPECT_EQ(owl.cell("pole_pairs", DriveSettingsModel::tilt), "needs tilt motor pole pairs");
   EXPECT_EQ(owl.cell("pole_pairs", DriveSettingsModel::tilt_first), "–");
 }
 

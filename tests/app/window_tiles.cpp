@@ -50,7 +50,11 @@ TEST(Tiles, LabelTorqueAndSpeedOfTheGearbox) {
   const TileText gearbox = tile_of(rig, Axis::pan, "pan.gearbox");
   EXPECT_EQ(gearbox.lines[0],
             "stall " + format_value(analysis.value("pan.output.torque_stall"), "N.m", "N.m"));
-  EXPECT_TRUE(gearbox.lines[1].startsWith("top ")) << gearbox.lines[1].toStdString();
+  EXPECT_TRUE(gearbox.lines[1].startsWith("held to 900")) << gearbox.lines[1].toStdString();
+  Rig free = rig;
+  free.pan.loop.speed_limit_radps = si_quantity(kInfinity);
+  const TileText unheld = tile_of(free, Axis::pan, "pan.gearbox");
+  EXPECT_TRUE(unheld.lines[1].startsWith("top ")) << unheld.lines[1].toStdString();
 }
 
 TEST(Tiles, SayHowFarOffItsAxisTheLoadIsInMillimetres) {

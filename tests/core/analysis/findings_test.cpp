@@ -257,7 +257,8 @@ TEST(Swap, SaysWhatAnalysingBothArrangementsWithTheGainsAdvisedForThemSays) {
     EXPECT_EQ(swap.settle_swapped_s, swapped.value(name + ".step.settle_time"));
     EXPECT_EQ(swap.shortest_swapped_s, swapped.value(name + ".move.shortest_time"));
   }
-  EXPECT_TRUE(study.swap.text.starts_with("with gains advised for each, settling would take pan "))
+  EXPECT_TRUE(study.swap.text.starts_with(
+      "with gains advised for each, with the gearboxes exchanged pan would settle in "))
       << study.swap.text;
   const Finding* f = finding(study, "gearboxes.swap");
   ASSERT_NE(f, nullptr);

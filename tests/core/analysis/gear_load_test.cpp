@@ -5,6 +5,7 @@
 #include <string>
 
 #include "core/analysis/analysis.h"
+#include "core/analysis/say.h"
 #include "core/files/rig_file.h"
 #include "core/rig/fields.h"
 #include "tests/support/finding.h"
@@ -82,17 +83,19 @@ TEST(GearTorque, AboveThePeakIsMendedByItsRemedies) {
   }
 }
 
-TEST(GearInputSpeed, IsAtLeastWhatTheStepReaches) {
+TEST(GearInputSpeed, IsTheLimitsAndSaysHowFarTheStepOvershootsIt) {
   const Rig newt = sample("quick-newt");
   const Analysis a = analyse(newt, {.remedies = false});
-  // The loop's limit is 1600 rpm; somebody else's simulation has the load at 1677 rpm over the
-  // ratio.
-  const double demand_radps = finding(a, "pan.gearbox.input_speed")->demand.value();
-  EXPECT_NEAR(demand_radps * 60 / (2 * M_PI), 1677, tol(5));
+  const Finding& speed = *finding(a, "pan.gearbox.input_speed");
+  EXPECT_NEAR(speed.demand.value() * 60 / (2 * M_PI), 1600, tol(1e-6));
   double fastest_radps = 0;
-  for (const double speed : a.of(Axis::pan).step.motor_speed_radps)
-    fastest_radps = std::max(fastest_radps, std::abs(speed));
-  EXPECT_EQ(demand_radps, fastest_radps);
+  for (const double motor : a.of(Axis::pan).step.motor_speed_radps)
+    fastest_radps = std::max(fastest_radps, std::abs(motor));
+  // Somebody else's simulation has the load at 1677 rpm over the ratio.
+  EXPECT_NEAR(fastest_radps * 60 / (2 * M_PI), 1677, tol(5));
+  EXPECT_NE(speed.because.find("overshoots to " + say(fastest_radps, "rad/s", "rpm")),
+            std::string::npos)
+      << speed.because;
 }
 
 TEST(RunawaySpeed, IsThatOfAnIndependentIntegration) {

@@ -48,7 +48,7 @@ TEST(PartFile, FaultsHavePlaceProblemAndMend) {
       << bare.diagnostics[0].problem;
   EXPECT_FALSE(bare.diagnostics[0].fix.empty());
 
-  const LoadedPart two = parse_part("motor: {mass: 1 g}\ngearbox: {ratio: 3}\n", "m.yaml");
+  const LoadedPart two = parse_part("motor: {mass: 96 g}\ngearbox: {ratio: 3}\n", "m.yaml");
   ASSERT_EQ(two.diagnostics.size(), 1u);
   EXPECT_EQ(two.diagnostics[0].problem, "the file holds a second part");
   EXPECT_EQ(two.diagnostics[0].line, 2);
