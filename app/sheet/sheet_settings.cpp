@@ -1,3 +1,5 @@
+#include <QRegularExpression>
+
 #include "app/plots/charts.h"
 #include "app/plots/format.h"
 #include "app/plots/setting_text.h"
@@ -25,7 +27,10 @@ TableRow row_of(const SettingPair& pair, const Theme& theme) {
     }
     row.cells << value << TableCell{first_text(setting), {7.5}, {}};
   }
-  row.cells << TableCell{setting_from(pair), {6.5, false, theme.quiet}, {}};
+  // Long keys may be broken behind an underscore, where nothing is added to them.
+  static const QRegularExpression joints(QStringLiteral("(?<=_)(?=[a-z])"));
+  row.cells << TableCell{
+      setting_from(pair).replace(joints, QString(QChar(0x200B))), {6.5, false, theme.quiet}, {}};
   return row;
 }
 
@@ -65,12 +70,12 @@ void draw_settings(SheetPage& page, const SheetContent& content) {
     rows.push_back(row_of(pair, page.theme()));
   }
   draw_table(page,
-             {{Plots::tr("Setting"), 1.9, false},
+             {{Plots::tr("Setting"), 1.55, false},
               {Plots::tr("Pan"), 1.5, false},
-              {Plots::tr("first"), 0.75, false},
+              {Plots::tr("first"), 1.2, false},
               {Plots::tr("Tilt"), 1.5, false},
-              {Plots::tr("first"), 0.75, false},
-              {Plots::tr("Comes from"), 1.6, false}},
+              {Plots::tr("first"), 1.2, false},
+              {Plots::tr("Comes from"), 1.05, false}},
              rows);
 }
 

@@ -60,19 +60,20 @@ void DriveSettingsDialog::buildTable() {
   table_->setAccessibleName(tr("Drive settings"));
   table_->setModel(model_);
   showAsList(table_);
+  table_->setWordWrap(true);
   QHeaderView* header = table_->horizontalHeader();
   header->setSectionResizeMode(QHeaderView::Interactive);
   header->setStretchLastSection(true);
+  // Queued: the last column gets what is left once all others have their width.
+  connect(header, &QHeaderView::sectionResized, table_, &QTableView::resizeRowsToContents,
+          Qt::QueuedConnection);
   const auto wide = [this](const char* text) {
     return table_->fontMetrics().horizontalAdvance(QString::fromUtf8(text)) + 16;
   };
-  const char* const widths[] = {"Gear and encoder of it",
-                                "Speed integral gain, as current at the motor",
-                                "needs loop.gain",
-                                "12 345 °/s²",
-                                "needs loop.gain",
-                                "12 345 °/s²",
-                                "loop.speed_integral_gain: K/(N²·Kt)"};
+  const char* const widths[] = {"Travel and homing",       "Speed integral gain, as current",
+                                "needs loop speed gain",   "12 345 °/s²",
+                                "needs loop speed gain",   "12 345 °/s²",
+                                "loop.speed_integral_gain"};
   for (int column = 0; column < DriveSettingsModel::remark; ++column)
     table_->setColumnWidth(column, wide(widths[column]));
 }
@@ -80,6 +81,7 @@ void DriveSettingsDialog::buildTable() {
 void DriveSettingsDialog::setResults(const Rig& rig, const Analysis& analysis) {
   const bool first = model_->rowCount() == 0;
   model_->setPairs(paired_settings(rig, analysis));
+  table_->resizeRowsToContents();
   if (first && model_->rowCount() > 0)
     table_->setCurrentIndex(model_->index(0, DriveSettingsModel::pan));
 }
