@@ -37,7 +37,7 @@ QStringList sample_files() {
        QDir(path).entryInfoList({QStringLiteral("*.rig.yaml")}, QDir::Files, QDir::Name)) {
     files << entry.absoluteFilePath();
   }
-  std::ranges::stable_partition(files, [](const QString& file) {
+  std::stable_partition(files.begin(), files.end(), [](const QString& file) {
     return QFileInfo(file).fileName() == QLatin1String(kFirstSample);
   });
   return files;
