@@ -413,6 +413,9 @@ def compare(batch, path):
             bad.append(f"{axis} speed loop: poles {where}side the circle, margins say otherwise")
         bad.extend(swing_faults(d, ours, axis, per_rad))
         bad.extend(advice_faults(d, ours, axis))
+        end = min(d.current_bandwidth, theirs.get(f"{axis}.arm.mode") or math.inf)
+        if not is_close(ours[f"{axis}.loop.model_end"], end, TOLERANCES.get("arm.mode", CLOSED_FORM), 0):
+            bad.append(f"{axis}.loop.model_end is {ours[f'{axis}.loop.model_end']}, should be {end}")
         bad.extend(compare_step(batch, path, axis, ours, rig, masses, per_rad, d))
         bad.extend(compare_profiles(axis, ours, rig))
     bad.extend(compare_coupling(batch, path, ours, rig, per_rad))
@@ -436,6 +439,9 @@ def compare(batch, path):
               for k in ("amplitude", "frequency", "px")}
     known |= {f"{a}.advice.{k}" for a in ("pan", "tilt")
               for k in ("position_gain", "speed_gain", "speed_integral_gain", "crossover")}
+    known |= {f"{a}.loop.model_end" for a in ("pan", "tilt")}
+    # The step and the margins with the advised gains: both are compared with the gains of the file.
+    known |= {f"{a}.advice.{k}" for a in ("pan", "tilt") for k in ("settle_time", "phase_margin")}
     # Simulated; a stiff bracket's are compared above, all others in profile_response.py.
     known |= {f"{a}.picture.usable_time" for a in ("pan", "tilt")}
     known |= {f"{a}.profile.{name}.{key}" for a in ("pan", "tilt") for name in PROFILES for key in (
