@@ -98,8 +98,8 @@ std::string json_cell(const CompareRow& row, const CompareCell& cell) {
   const bool has_number = !row.is_words() && cell.value && std::isfinite(*cell.value);
   const bool is_none = cell.value && std::isinf(*cell.value);
   const std::string word = is_none ? "none" : cell.word;
-  return "{\"value\": " + (has_number ? number(*cell.value) : "null") +
-         ", \"word\": " + (word.empty() ? "null" : json_string(word)) +
+  return "{\"value\": " + json_or_null(has_number ? cell.value : std::nullopt) +
+         ", \"word\": " + json_or_null(word) +
          ", \"differs\": " + (cell.differs ? "true" : "false") +
          ", \"best\": " + (cell.is_best ? "true" : "false") + "}";
 }
@@ -123,7 +123,7 @@ std::string compare_json(const Rig& rig, const Comparison& comparison) {
   for (std::size_t i = 0; i < comparison.names.size(); ++i) {
     const std::string note = i == 0 ? "" : rig.variants[i - 1].note;
     text += std::string(i == 0 ? "" : ", ") + "{\"name\": " + json_string(comparison.names[i]) +
-            ", \"note\": " + (note.empty() ? "null" : json_string(note)) + "}";
+            ", \"note\": " + json_or_null(note) + "}";
   }
   return text + "],\n  \"inputs\": " + json_rows(comparison.inputs) +
          ",\n  \"figures\": " + json_rows(comparison.figures) +

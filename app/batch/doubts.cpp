@@ -20,24 +20,6 @@ std::string half_width(double width_si, std::string_view si_unit, std::string_vi
 
 std::string percent(double share) { return with_unit(shown(share, "1", "%")); }
 
-using Lines = std::vector<std::vector<std::string>>;
-
-std::string in_columns(const Lines& lines) {
-  std::vector<std::size_t> widths;
-  for (const auto& line : lines) {
-    widths.resize(std::max(widths.size(), line.size()));
-    for (std::size_t i = 0; i < line.size(); ++i) widths[i] = std::max(widths[i], width(line[i]));
-  }
-  std::string text;
-  for (const auto& line : lines) {
-    text += "  ";
-    for (std::size_t i = 0; i < line.size(); ++i)
-      text += i + 1 < line.size() ? padded(line[i], widths[i]) + "  " : line[i];
-    text += '\n';
-  }
-  return text;
-}
-
 std::string figure_label(const std::string& id, const FigureInfo& info) {
   const std::string axis = id.starts_with("pan.")    ? "Pan: "
                            : id.starts_with("tilt.") ? "Tilt: "
@@ -94,9 +76,6 @@ std::string doubts_csv(const Analysis& analysis, const Doubts& doubts) {
   return text;
 }
 
-std::string json_number(const std::optional<double>& value) {
-  return value ? number(*value) : "null";
-}
 std::string json_bool(bool is) { return is ? "true" : "false"; }
 
 /// Objects of a list, each on its own line.
@@ -113,8 +92,8 @@ std::string json_shifts(const Doubts& doubts, const DoubtedFigure& figure) {
   for (const Shift& shift : figure.shifts)
     text += std::string(text.empty() ? "" : ", ") +
             "{\"unknown\": " + json_string(doubts.unknowns[shift.unknown].path) +
-            ", \"low\": " + json_number(shift.low) + ", \"high\": " + json_number(shift.high) +
-            ", \"because\": " + (shift.because.empty() ? "null" : json_string(shift.because)) +
+            ", \"low\": " + json_or_null(shift.low) + ", \"high\": " + json_or_null(shift.high) +
+            ", \"because\": " + json_or_null(shift.because) +
             ", \"share\": " + number(shift.share) + "}";
   return "[" + text + "]";
 }

@@ -17,9 +17,6 @@ const std::string& name_at(const Shelf& shelf, std::size_t entry) {
 std::optional<double> finite(double value) {
   return std::isfinite(value) ? std::optional(value) : std::nullopt;
 }
-std::string value_or_null(const std::optional<double>& value) {
-  return value ? number(*value) : "null";
-}
 std::string milliseconds(const std::optional<double>& time_s, const char* without) {
   return time_s ? say(*time_s, "s", "ms") : without;
 }
@@ -124,14 +121,14 @@ std::string json_of(const FitRow& row, const Shelf& shelf) {
             "\": {\"motor\": " + json_string(name_at(shelf, parts.motor)) +
             ", \"gearbox\": " + json_string(name_at(shelf, parts.gearbox)) +
             ", \"drive\": " + (parts.drive ? json_string(name_at(shelf, *parts.drive)) : "null") +
-            ", \"time\": " + value_or_null(finite(row.time_s[i])) + ", \"settle\": " +
-            value_or_null(row.simulated ? row.simulated->settle_s[i] : std::nullopt) + '}';
+            ", \"time\": " + json_or_null(finite(row.time_s[i])) + ", \"settle\": " +
+            json_or_null(row.simulated ? row.simulated->settle_s[i] : std::nullopt) + '}';
   }
   text += ", \"settle_needs\": [";
   if (row.simulated)
     for (const std::string& path : row.simulated->settle_needs)
       text += (text.ends_with('[') ? "" : ", ") + json_string(path);
-  text += "], \"margin\": " + value_or_null(row.margin) + ", \"mass\": " + number(row.mass_kg) +
+  text += "], \"margin\": " + json_or_null(row.margin) + ", \"mass\": " + number(row.mass_kg) +
           ", \"findings_fail\": " +
           (row.simulated ? std::to_string(row.simulated->fails) : std::string("null")) +
           ", \"reason\": " + json_string(row.reason) + ", \"values\": {";

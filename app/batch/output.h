@@ -35,6 +35,9 @@ std::string csv_field(std::string_view text);
 /// A JSON string with its quotes (RFC 8259): control characters escaped, UTF-8 kept, bytes that
 /// are not UTF-8 replaced by U+FFFD.
 std::string json_string(std::string_view text);
+/// The same, or null where there is nothing.
+std::string json_or_null(const std::string& text);
+std::string json_or_null(const std::optional<double>& value);
 /// The text on one line and without control characters, for a terminal.
 std::string one_line(std::string_view text);
 /// Columns that a UTF-8 text takes, one per code point.
@@ -42,6 +45,9 @@ std::size_t width(std::string_view text);
 /// The text filled up with blanks to `columns`, at its right or its left.
 std::string padded(std::string_view text, std::size_t columns);
 std::string padded_left(std::string_view text, std::size_t columns);
+/// Lines of cells as columns two blanks apart, each line two blanks in; the last cell as it is.
+using Lines = std::vector<std::vector<std::string>>;
+std::string in_columns(const Lines& lines);
 
 /// Writes to standard output and flushes. A closed pipe or a full disk is a sentence on standard
 /// error and kNotWritten; `status` otherwise.

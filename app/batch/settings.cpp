@@ -10,25 +10,6 @@
 namespace gazewright::batch {
 namespace {
 
-using Lines = std::vector<std::vector<std::string>>;
-
-std::string in_columns(const Lines& lines) {
-  std::vector<std::size_t> widths;
-  for (const auto& line : lines) {
-    widths.resize(std::max(widths.size(), line.size()));
-    for (std::size_t i = 0; i + 1 < line.size(); ++i)
-      widths[i] = std::max(widths[i], width(line[i]));
-  }
-  std::string text;
-  for (const auto& line : lines) {
-    std::string row = " ";
-    for (std::size_t i = 0; i < line.size(); ++i)
-      row += " " + (i + 1 < line.size() ? padded(line[i], widths[i]) + " " : line[i]);
-    text += row.substr(0, row.find_last_not_of(' ') + 1) + '\n';
-  }
-  return text;
-}
-
 std::string joined(const std::string& a, const std::string& b) {
   return a.empty() || b.empty() ? a + b : a + "; " + b;
 }
@@ -74,13 +55,6 @@ std::string settings_csv(const Rig& rig, const Analysis& analysis) {
               ',' + csv_field(setting.from) + ',' + csv_field(setting.formula) + ',' +
               csv_field(setting.text) + '\n';
   return text;
-}
-
-std::string json_or_null(const std::string& text) {
-  return text.empty() ? "null" : json_string(text);
-}
-std::string json_or_null(const std::optional<double>& value) {
-  return value ? number(*value) : "null";
 }
 
 std::string json_of(const DriveSetting& setting, Axis axis) {

@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <cstdint>
 
 #include "app/batch/output.h"
@@ -70,6 +71,13 @@ std::string csv_field(std::string_view text) {
   return out + '"';
 }
 
+std::string json_or_null(const std::string& text) {
+  return text.empty() ? "null" : json_string(text);
+}
+std::string json_or_null(const std::optional<double>& value) {
+  return value ? number(*value) : "null";
+}
+
 std::string one_line(std::string_view text) {
   std::string out(text);
   for (char& c : out)
@@ -90,6 +98,23 @@ std::string padded(std::string_view text, std::size_t columns) {
 std::string padded_left(std::string_view text, std::size_t columns) {
   const std::size_t has = width(text);
   return std::string(has < columns ? columns - has : 0, ' ') + std::string(text);
+}
+
+std::string in_columns(const Lines& lines) {
+  std::vector<std::size_t> widths;
+  for (const auto& line : lines) {
+    widths.resize(std::max(widths.size(), line.size()));
+    for (std::size_t i = 0; i + 1 < line.size(); ++i)
+      widths[i] = std::max(widths[i], width(line[i]));
+  }
+  std::string text;
+  for (const auto& line : lines) {
+    std::string row = " ";
+    for (std::size_t i = 0; i < line.size(); ++i)
+      row += " " + (i + 1 < line.size() ? padded(line[i], widths[i]) + " " : line[i]);
+    text += row.substr(0, row.find_last_not_of(' ') + 1) + '\n';
+  }
+  return text;
 }
 
 }  // namespace gazewright::batch

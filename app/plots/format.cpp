@@ -6,13 +6,12 @@
 #include <cmath>
 
 #include "app/plots/text.h"
+#include "core/analysis/say.h"
 #include "core/units/units.h"
 
 namespace gazewright {
 namespace {
 
-constexpr double kMostHours = 1e6;  ///< a life beyond this is only said to be more
-constexpr double kDust = 1e-9;      ///< in the unit of the table; less is what rounding leaves of 0
 constexpr QChar kNarrowSpace(0x202F);
 constexpr QChar kMinus(0x2212);
 const QString kMissing = QStringLiteral("–");
@@ -141,7 +140,7 @@ QString format_number(double value_si, std::string_view si_unit, std::string_vie
 QString format_value(double value_si, std::string_view si_unit, std::string_view unit, int digits) {
   if (!std::isfinite(value_si)) return format_number(value_si, si_unit, unit, digits);
   const Shown best = shown(value_si, si_unit, unit);
-  if (best.unit == "h" && best.value > kMostHours)
+  if (best.unit == "h" && best.value > kLongestLife_h)
     return QStringLiteral("> 10⁶") + kNarrowSpace + QLatin1Char('h');
   const QString number = number_text(best.value, digits), unit_part = unit_text(best.unit);
   if (unit_part.isEmpty()) return number;

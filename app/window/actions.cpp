@@ -70,7 +70,7 @@ const ActionInfo kTable[] = {
     {"show.doubts", TEXT("Worth m&easuring"),
      TEXT("Which values the headline figures hang on, and how far these can be trusted"), "",
      Key::UnknownKey, "Ctrl+M"},
-    {"show.drive_settings", TEXT("Dri&ve settings…"),
+    {"show.drive_settings", TEXT("Dri&ve settings"),
      TEXT("What to set in the drive of each axis, and with what to begin at the first power-up"),
      "", Key::UnknownKey, "Ctrl+Shift+E"},
     {"show.full", TEXT("F&ull screen"), TEXT("The window over the whole screen"), "",

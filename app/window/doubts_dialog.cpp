@@ -1,12 +1,7 @@
 #include "app/window/doubts_dialog.h"
 
-#include <QClipboard>
-#include <QGuiApplication>
-#include <QHeaderView>
-#include <QKeyEvent>
 #include <QLabel>
 #include <QPainter>
-#include <QShortcut>
 #include <QStyledItemDelegate>
 #include <QTableView>
 #include <QToolButton>
@@ -16,6 +11,7 @@
 #include "app/plots/doubt_text.h"
 #include "app/window/doubts_model.h"
 #include "app/window/explain_text.h"
+#include "app/window/table_text.h"
 #include "app/window/widgets.h"
 
 namespace gazewright {
@@ -65,20 +61,15 @@ QString trust_text(const Doubts& doubts, const Analysis& analysis) {
 }  // namespace
 
 DoubtsDialog::DoubtsDialog(QWidget* parent)
-    : SeenDialog(parent), model_(new DoubtsModel(this)), table_(new QTableView) {
-  setObjectName(QStringLiteral("doubts"));
-  setWindowTitle(tr("Worth measuring"));
+    : ListDialog(new QTableView, QStringLiteral("doubts"), tr("Worth measuring"), parent),
+      model_(new DoubtsModel(this)) {
+  list()->setModel(model_);
+  list()->setItemDelegateForColumn(DoubtsModel::share, new BarDelegate(this));
+  layOutList();
   build();
-  connect(table_->selectionModel(), &QItemSelectionModel::currentChanged, this,
+  connect(list()->selectionModel(), &QItemSelectionModel::currentChanged, this,
           &DoubtsDialog::currentChanged);
-  connect(table_, &QTableView::clicked, this,
-          [this](const QModelIndex& index) { choose(index.row(), false); });
-  connect(table_, &QTableView::doubleClicked, this,
-          [this](const QModelIndex& index) { choose(index.row(), true); });
   connect(figures_, &QToolButton::clicked, this, &DoubtsDialog::figuresAsked);
-  connect(copy_, &QToolButton::clicked, this, &DoubtsDialog::copy);
-  auto* help = new QShortcut(QKeySequence::HelpContents, this);
-  connect(help, &QShortcut::activated, this, &DoubtsDialog::helpWanted);
   resize(1180, 620);
   setStale();
 }
@@ -89,15 +80,12 @@ void DoubtsDialog::build() {
          "field."));
   figures_ = textButton(tr("All figures with ±"), tr("Every figure, with its ± and what moves it"),
                         QStringLiteral("doubts.figures"));
-  copy_ = textButton(tr("Copy the table"), tr("As text with tabs (Ctrl+C)"),
-                     QStringLiteral("doubts.copy"));
   auto* top = new QHBoxLayout;
   top->addWidget(hint, 1);
   top->addWidget(figures_);
-  top->addWidget(copy_);
+  top->addWidget(copyButton());
   state_ = sentencesLabel(tr("State of the list"));
   state_->setObjectName(QStringLiteral("doubts.state"));
-  buildTable();
   empty_ = quietLabel(QString());
   empty_->setObjectName(QStringLiteral("doubts.empty"));
   empty_->setWordWrap(true);
@@ -111,7 +99,7 @@ void DoubtsDialog::build() {
   layout->addLayout(top);
   layout->addWidget(state_);
   layout->addWidget(empty_, 1, Qt::AlignTop);
-  layout->addWidget(table_, 1);
+  layout->addWidget(list(), 1);
   layout->addWidget(sentence_);
   layout->addWidget(heading(tr("How far to trust the headline figures")));
   layout->addWidget(trust_);
@@ -120,35 +108,19 @@ void DoubtsDialog::build() {
   layout->addWidget(exact_);
 }
 
-void DoubtsDialog::buildTable() {
-  table_->setObjectName(QStringLiteral("doubts.table"));
-  table_->setAccessibleName(tr("Worth measuring"));
-  table_->setModel(model_);
-  table_->setItemDelegateForColumn(DoubtsModel::share, new BarDelegate(this));
-  table_->installEventFilter(this);  // sees a new font after the rows got their usual height
-  showAsList(table_);
-  table_->setWordWrap(true);
-  QHeaderView* header = table_->horizontalHeader();
-  header->setSectionResizeMode(QHeaderView::Interactive);
-  header->setStretchLastSection(true);
-  connect(header, &QHeaderView::sectionResized, table_, &QTableView::resizeRowsToContents);
-  fitColumns();
-}
-
-/// After a change of the text size too.
 void DoubtsDialog::fitColumns() {
   const auto wide = [this](const char* text) {
-    return table_->fontMetrics().horizontalAdvance(QString::fromUtf8(text)) + 16;
+    return list()->fontMetrics().horizontalAdvance(QString::fromUtf8(text)) + 16;
   };
-  table_->setColumnWidth(DoubtsModel::name, wide("Tilt gearbox: Coulomb friction"));
-  table_->setColumnWidth(DoubtsModel::value, wide("1234 N·m·s/rad ±12 %"));
-  table_->setColumnWidth(DoubtsModel::source, wide("datasheet; usual spread"));
-  table_->setColumnWidth(DoubtsModel::share, wide("Share of the doubt"));
-  table_->resizeRowsToContents();
+  list()->setColumnWidth(DoubtsModel::name, wide("Tilt gearbox: Coulomb friction"));
+  list()->setColumnWidth(DoubtsModel::value, wide("1234 N·m·s/rad ±12 %"));
+  list()->setColumnWidth(DoubtsModel::source, wide("datasheet; usual spread"));
+  list()->setColumnWidth(DoubtsModel::share, wide("Share of the doubt"));
+  list()->resizeRowsToContents();
 }
 
 void DoubtsDialog::setDoubts(std::shared_ptr<const Doubts> doubts, const Analysis& analysis) {
-  const int before = table_->currentIndex().row();
+  const int before = list()->currentIndex().row();
   const std::string at = before < 0 ? std::string() : model_->unknown(before).path;
   trust_->setText(trust_text(*doubts, analysis));
   exact_->setText(QString::fromStdString(say_exact(*doubts)));
@@ -159,26 +131,26 @@ void DoubtsDialog::setDoubts(std::shared_ptr<const Doubts> doubts, const Analysi
   const bool any = model_->rowCount() > 0;
   state_->hide();
   empty_->setVisible(!any);
-  table_->setVisible(any);
+  list()->setVisible(any);
   sentence_->setVisible(any);
-  copy_->setEnabled(any);
+  copyButton()->setEnabled(any);
   int row = 0;
   for (int i = 0; i < model_->rowCount(); ++i)
     if (model_->unknown(i).path == at) row = i;
-  table_->resizeRowsToContents();
-  if (any) table_->selectRow(row);
+  list()->resizeRowsToContents();
+  if (any) list()->selectRow(row);
   currentChanged();
 }
 
 void DoubtsDialog::setStale() {
   const bool any = model_->rowCount() > 0;
   model_->setStale(true);
-  copy_->setEnabled(false);
+  copyButton()->setEnabled(false);
   trust_->clear();
   exact_->clear();
   sentence_->clear();
   empty_->hide();
-  table_->setVisible(any);
+  list()->setVisible(any);
   state_->setText(any ? tr("Of the rig before the last change; being worked out again.")
                       : tr("Being worked out."));
   state_->show();
@@ -187,29 +159,14 @@ void DoubtsDialog::setStale() {
 void DoubtsDialog::setTheme(const Theme& theme) { model_->setTheme(theme); }
 
 void DoubtsDialog::currentChanged() {
-  const int row = table_->currentIndex().row();
+  const int row = list()->currentIndex().row();
   sentence_->setText(row < 0 ? QString() : QString::fromStdString(model_->worth(row).text));
 }
 
-void DoubtsDialog::choose(int row, bool goes) {
-  if (row >= 0) emit fieldChosen(QString::fromStdString(model_->unknown(row).path), goes);
+std::string DoubtsDialog::pathAt(const QModelIndex& index) const {
+  return model_->unknown(index.row()).path;
 }
 
-bool DoubtsDialog::eventFilter(QObject* watched, QEvent* event) {
-  if (watched == table_ && event->type() == QEvent::FontChange) fitColumns();
-  if (watched != table_ || event->type() != QEvent::KeyPress)
-    return SeenDialog::eventFilter(watched, event);
-  const auto* key = static_cast<QKeyEvent*>(event);
-  if (key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter) {
-    choose(table_->currentIndex().row(), true);
-  } else if (key->matches(QKeySequence::Copy) && copy_->isEnabled()) {
-    copy();
-  } else {
-    return SeenDialog::eventFilter(watched, event);
-  }
-  return true;
-}
-
-void DoubtsDialog::copy() const { QGuiApplication::clipboard()->setText(model_->asText()); }
+QString DoubtsDialog::text() const { return table_text(*model_); }
 
 }  // namespace gazewright

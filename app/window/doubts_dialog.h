@@ -3,11 +3,10 @@
 #include <memory>
 
 #include "app/plots/theme.h"
-#include "app/window/seen_dialog.h"
+#include "app/window/list_dialog.h"
 #include "core/analysis/doubts.h"
 
 class QLabel;
-class QTableView;
 class QToolButton;
 
 namespace gazewright {
@@ -16,7 +15,7 @@ class DoubtsModel;
 
 /// "Worth measuring": which values the headline figures hang on, beside the window. Enter or a
 /// click leads to the value's field.
-class DoubtsDialog : public SeenDialog {
+class DoubtsDialog : public ListDialog {
   Q_OBJECT
  public:
   explicit DoubtsDialog(QWidget* parent = nullptr);
@@ -27,28 +26,22 @@ class DoubtsDialog : public SeenDialog {
   void setStale();
   void setTheme(const Theme& theme);
   DoubtsModel& model() { return *model_; }
-  QTableView& table() { return *table_; }
+  QTableView& table() { return *list(); }
+  QString text() const override;
 
  signals:
-  /// `goes`: the window is to come to the front, else only its card.
-  void fieldChosen(const QString& path, bool goes);
   void figuresAsked();
-  void helpWanted();
 
  protected:
-  bool eventFilter(QObject* watched, QEvent* event) override;
+  void fitColumns() override;
+  std::string pathAt(const QModelIndex& index) const override;
 
  private:
   void build();
-  void buildTable();
-  void fitColumns();
   void currentChanged();
-  void choose(int row, bool goes);
-  void copy() const;
 
   DoubtsModel* model_;
-  QTableView* table_;
-  QToolButton *figures_, *copy_;
+  QToolButton* figures_;
   QLabel *trust_, *exact_, *state_, *empty_, *sentence_;
 };
 

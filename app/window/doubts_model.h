@@ -22,7 +22,7 @@ class DoubtsModel : public QAbstractTableModel {
   const Doubts::Worth& worth(int row) const;
   const Unknown& unknown(int row) const;
   double largestShare() const;
-  QString asText() const;  ///< with tabs
+  QString text(int row, int column) const;  ///< whole, of a cell
 
   int rowCount(const QModelIndex& parent = {}) const override;
   int columnCount(const QModelIndex& parent = {}) const override;
@@ -30,7 +30,6 @@ class DoubtsModel : public QAbstractTableModel {
   QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
 
  private:
-  QString text(int row, int column) const;
   void repaint();
 
   std::shared_ptr<const Doubts> doubts_ = std::make_shared<const Doubts>();

@@ -5,6 +5,7 @@
 
 #include "app/plots/charts.h"
 #include "app/plots/format.h"
+#include "app/plots/text.h"
 #include "app/window/parts.h"
 #include "core/rig/fields.h"
 #include "core/words/words.h"
@@ -53,7 +54,7 @@ QString span_text(double centre_rad, const std::optional<double>& span_rad) {
          with_sign(centre_rad + *span_rad / 2);
 }
 
-QString as_sentence(const QString& text) { return text.left(1).toUpper() + text.mid(1) + '.'; }
+QString as_sentence(const QString& text) { return sentence_start(text) + '.'; }
 
 TileText supply_tile(const Rig& rig, Axis axis) {
   TileText text{tr("Supply"),

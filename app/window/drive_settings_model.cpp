@@ -98,16 +98,4 @@ QVariant DriveSettingsModel::headerData(int section, Qt::Orientation orientation
   return words[section];
 }
 
-QString DriveSettingsModel::asText() const {
-  QString all;
-  for (int row = -1; row < rowCount(); ++row) {
-    QStringList cells;
-    for (int column = 0; column < kColumns; ++column)
-      cells << (row < 0 ? headerData(column, Qt::Horizontal, Qt::DisplayRole).toString()
-                        : text(row, column));
-    all += cells.join('\t') + '\n';
-  }
-  return all;
-}
-
 }  // namespace gazewright

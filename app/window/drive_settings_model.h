@@ -17,7 +17,7 @@ class DriveSettingsModel : public QAbstractTableModel {
   void setPairs(std::vector<SettingPair> pairs);
   void setTheme(const Theme& theme);
   const SettingPair& pair(int row) const { return pairs_[static_cast<std::size_t>(row)]; }
-  QString asText() const;  ///< with tabs
+  QString text(int row, int column) const;  ///< whole, of a cell
 
   int rowCount(const QModelIndex& parent = {}) const override;
   int columnCount(const QModelIndex& parent = {}) const override;
@@ -25,7 +25,6 @@ class DriveSettingsModel : public QAbstractTableModel {
   QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
 
  private:
-  QString text(int row, int column) const;
   bool isMissing(int row, int column) const;
 
   std::vector<SettingPair> pairs_;

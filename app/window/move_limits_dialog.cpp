@@ -1,11 +1,7 @@
 #include "app/window/move_limits_dialog.h"
 
-#include <QClipboard>
-#include <QGuiApplication>
 #include <QHeaderView>
-#include <QKeyEvent>
 #include <QLabel>
-#include <QShortcut>
 #include <QTableWidget>
 #include <QToolButton>
 #include <QVBoxLayout>
@@ -19,15 +15,15 @@
 namespace gazewright {
 
 MoveLimitsDialog::MoveLimitsDialog(QWidget* parent)
-    : SeenDialog(parent), theme_(theme_for(ThemeKind::light)), table_(new QTableWidget) {
-  setObjectName(QStringLiteral("move limits"));
-  setWindowTitle(tr("What limits the moves"));
+    : ListDialog(new QTableWidget, QStringLiteral("limits"), tr("What limits the moves"), parent),
+      theme_(theme_for(ThemeKind::light)),
+      table_(static_cast<QTableWidget*>(list())) {
+  table_->setColumnCount(3);
+  table_->setHorizontalHeaderLabels({tr("Axis"), tr("What would help"), tr("Why")});
+  table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
+  table_->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+  layOutList();
   build();
-  connect(table_, &QTableWidget::cellClicked, this, [this](int row) { choose(row, false); });
-  connect(table_, &QTableWidget::cellDoubleClicked, this, [this](int row) { choose(row, true); });
-  connect(copy_, &QToolButton::clicked, this, &MoveLimitsDialog::copy);
-  auto* help = new QShortcut(QKeySequence::HelpContents, this);
-  connect(help, &QShortcut::activated, this, &MoveLimitsDialog::helpWanted);
   resize(980, 440);
   setStale();
 }
@@ -35,14 +31,11 @@ MoveLimitsDialog::MoveLimitsDialog(QWidget* parent)
 void MoveLimitsDialog::build() {
   auto* hint = quietLabel(
       tr("What one change would save, simulated, the most first. Enter goes to its field."));
-  copy_ = textButton(tr("Copy the table"), tr("As text with tabs (Ctrl+C)"),
-                     QStringLiteral("limits.copy"));
   state_ = sentencesLabel(tr("State of the list"));
   state_->setObjectName(QStringLiteral("limits.state"));
   empty_ = quietLabel(tr("No single change of a field that limits a move saves 1 % of its time."));
   empty_->setObjectName(QStringLiteral("limits.empty"));
   empty_->setWordWrap(true);
-  buildTable();
   auto* layout = new QVBoxLayout(this);
   for (const Axis axis : kAxes) {
     const auto at = static_cast<std::size_t>(axis);
@@ -53,27 +46,11 @@ void MoveLimitsDialog::build() {
   }
   auto* top = new QHBoxLayout;
   top->addWidget(hint, 1);
-  top->addWidget(copy_);
+  top->addWidget(copyButton());
   layout->addLayout(top);
   layout->addWidget(state_);
   layout->addWidget(empty_, 1, Qt::AlignTop);
   layout->addWidget(table_, 1);
-}
-
-void MoveLimitsDialog::buildTable() {
-  table_->setObjectName(QStringLiteral("limits.table"));
-  table_->setAccessibleName(tr("What limits the moves"));
-  table_->setColumnCount(3);
-  table_->setHorizontalHeaderLabels({tr("Axis"), tr("What would help"), tr("Why")});
-  table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
-  table_->installEventFilter(this);  // sees a new font after the rows got their usual height
-  showAsList(table_);
-  table_->setWordWrap(true);
-  QHeaderView* header = table_->horizontalHeader();
-  header->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-  header->setStretchLastSection(true);
-  connect(header, &QHeaderView::sectionResized, table_, &QTableView::resizeRowsToContents);
-  fitColumns();
 }
 
 void MoveLimitsDialog::fitColumns() {
@@ -96,7 +73,7 @@ void MoveLimitsDialog::setAnalysis(const Analysis& analysis) {
   empty_->setVisible(rows_.empty());
   table_->setVisible(!rows_.empty());
   table_->setEnabled(true);
-  copy_->setEnabled(true);
+  copyButton()->setEnabled(true);
   fillTable();
   if (!rows_.empty()) table_->selectRow(std::clamp(before, 0, table_->rowCount() - 1));
 }
@@ -119,7 +96,7 @@ void MoveLimitsDialog::fillTable() {
 
 void MoveLimitsDialog::setStale() {
   table_->setEnabled(false);
-  copy_->setEnabled(false);
+  copyButton()->setEnabled(false);
   empty_->hide();
   const bool any = !rows_.empty();
   table_->setVisible(any);
@@ -138,24 +115,8 @@ void MoveLimitsDialog::setTheme(const Theme& theme) {
   fillTable();
 }
 
-void MoveLimitsDialog::choose(int row, bool goes) {
-  const auto at = static_cast<std::size_t>(row);
-  if (at < rows_.size()) emit fieldChosen(QString::fromStdString(rows_[at].gain.path), goes);
-}
-
-bool MoveLimitsDialog::eventFilter(QObject* watched, QEvent* event) {
-  if (watched == table_ && event->type() == QEvent::FontChange) fitColumns();
-  if (watched != table_ || event->type() != QEvent::KeyPress)
-    return SeenDialog::eventFilter(watched, event);
-  const auto* key = static_cast<QKeyEvent*>(event);
-  if (key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter) {
-    choose(table_->currentRow(), true);
-  } else if (key->matches(QKeySequence::Copy)) {
-    copy();
-  } else {
-    return SeenDialog::eventFilter(watched, event);
-  }
-  return true;
+std::string MoveLimitsDialog::pathAt(const QModelIndex& index) const {
+  return rows_.at(static_cast<std::size_t>(index.row())).gain.path;
 }
 
 QString MoveLimitsDialog::text() const {
@@ -168,7 +129,5 @@ QString MoveLimitsDialog::text() const {
   }
   return all;
 }
-
-void MoveLimitsDialog::copy() const { QGuiApplication::clipboard()->setText(text()); }
 
 }  // namespace gazewright

@@ -82,9 +82,10 @@ std::optional<Remedy> advised_gains(Context& c, Axis a) {
   const GainOutcome then = outcome_advised(c, a), now = outcome_today(c, a);
   std::string text = words("the advised %1", gains_in_words(advice, a));
   if (settles_slower(then, now))
-    text = words("%1 (settling slower: in %2 instead of %3)", text,
-                 then.settle_s ? say(*then.settle_s, "s", "ms") : words("no time at all"),
-                 say(*now.settle_s, "s", "ms"));
+    text = then.settle_s ? words("%1 (settling slower: in %2 instead of %3)", text,
+                                 say(*then.settle_s, "s", "ms"), say(*now.settle_s, "s", "ms"))
+                         : words("%1 (which never settle, today's do in %2)", text,
+                                 say(*now.settle_s, "s", "ms"));
   Remedy remedy{std::move(text), advice.values.front().path, advice.values.front().value_si, {}};
   remedy.also.assign(advice.values.begin() + 1, advice.values.end());
   return remedy;

@@ -16,8 +16,6 @@ std::string& the_decimal_mark() {
   return mark;
 }
 
-constexpr double kMostHours = 1e6;  ///< a life beyond this is only said to be more
-constexpr double kDust = 1e-9;      ///< less is what rounding leaves of 0
 constexpr const char* kMinus = "−";
 
 /// "×10⁷" for what std::to_chars writes as "e+07".
@@ -64,7 +62,7 @@ std::string say(double value_si, std::string_view si_unit, std::string_view unit
   if (std::isinf(value_si)) return "none";
   if (unit == "1" || unit.empty()) return digits(value_si);
   const double value = unit == si_unit ? value_si : from_si(value_si, si_unit, unit);
-  if (unit == "h" && value > kMostHours) return words("more than 10⁶ h");
+  if (unit == "h" && value > kLongestLife_h) return words("more than 10⁶ h");
   const bool in_thousands = std::abs(value) >= 1e4 && (unit == "J" || unit == "W" || unit == "N");
   const std::string shown = (in_thousands ? "k" : "") + pretty_unit(unit);
   const std::string number = digits(in_thousands ? value / 1e3 : value);

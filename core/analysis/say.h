@@ -7,6 +7,11 @@
 
 namespace gazewright {
 
+/// A longer life is only said to be longer.
+inline constexpr double kLongestLife_h = 1e6;
+/// Less, in the unit that is shown, is what rounding leaves of 0.
+inline constexpr double kDust = 1e-9;
+
 /// What stands between whole numbers and decimals in sentences; a point until the window says what
 /// is usual at the desktop. To be called before anything is analysed.
 void use_decimal_mark(std::string_view mark);

@@ -42,9 +42,8 @@ Known SettingRows::figure(std::string_view id) const {
   return known;
 }
 
-Known SettingRows::derived(std::initializer_list<std::string_view> paths, double value,
-                           std::string_view from) const {
-  Known known{.value = value, .from = for_axis(from.empty() ? *paths.begin() : from, axis_)};
+Known SettingRows::derived(std::initializer_list<std::string_view> paths, double value) const {
+  Known known{.value = value, .from = for_axis(*paths.begin(), axis_)};
   std::vector<std::string> missing;
   missing.reserve(paths.size());
   for (const std::string_view path : paths) {

@@ -34,9 +34,8 @@ class SettingRows {
   void group(std::string_view name) { group_ = name; }
   Known field(std::string_view path) const;
   Known figure(std::string_view id) const;
-  /// Empty where any field lacks a value. @param from  the first field unless it is said
-  Known derived(std::initializer_list<std::string_view> paths, double value,
-                std::string_view from = {}) const;
+  /// From the first field; empty where any of them lacks a value.
+  Known derived(std::initializer_list<std::string_view> paths, double value) const;
   double value(std::string_view path) const;  ///< NaN where missing
 
   DriveSetting& add(std::string_view key, std::string_view label, const SettingUnit& unit,

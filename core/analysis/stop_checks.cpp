@@ -15,15 +15,13 @@ using Way = Lever::Way;
 /// Where the drive's limit keeps the top speed below what a runaway reaches; else empty.
 std::string say_runaway(Context& c, Axis a) {
   if (!c.missing(kRunawayBlow, a).empty()) return {};
-  const AxisModel& model = c.model(a);
   const double speed = runaway_radps(c, a).value_or(0);
-  if (speed <= top_speed_radps(model)) return {};
-  const double inertia = model.load.inertia_kgm2 + model.reflected_inertia_kgm2();
+  if (speed <= top_speed_radps(c.model(a))) return {};
   return words(
       "; a runaway (encoder lost, commutation wrong), which no speed limit holds, would hit "
       "with %1 at %2: a stop that bears it or a switch that cuts the supply, and hands off "
       "while it is powered",
-      say(stop_energy_J(inertia, speed), "J", "J"), say(speed, "rad/s", "deg/s"));
+      say(stop_energy_J(moving_inertia_kgm2(c, a), speed), "J", "J"), say(speed, "rad/s", "deg/s"));
 }
 
 Compared impact(Context& c, Axis a) {

@@ -1,6 +1,5 @@
 #include "core/analysis/figures.h"
 #include "core/analysis/inputs.h"
-#include "core/analysis/left_out.h"
 #include "core/analysis/stop_case.h"
 #include "core/analysis/travel_words.h"
 #include "core/words/words.h"
@@ -34,7 +33,6 @@ Answer stop_torque(Context& c, Axis a) {
 
 Answer runaway_speed(Context& c, Axis a) {
   if (has_no_stops(c, a)) return Answer::none(kNoStops);
-  if (c.is_quick()) return left_out_of_drag();
   return {runaway_radps(c, a), why_no_travel(c, a)};
 }
 

@@ -3260,8 +3260,8 @@
         <translation>%1 (schwingt langsamer ein: in %2 statt %3)</translation>
     </message>
     <message>
-        <source>no time at all</source>
-        <translation>gar keiner Zeit</translation>
+        <source>%1 (which never settle, today's do in %2)</source>
+        <translation>%1 (damit schwingt es nie ein, mit den heutigen in %2)</translation>
     </message>
     <message>
         <source>Control rate against the resonance</source>
@@ -11688,8 +11688,8 @@ name: </translation>
         <translation>An welchen Werten die Hauptkennwerte hängen und wie weit diesen zu trauen ist</translation>
     </message>
     <message>
-        <source>Dri&amp;ve settings…</source>
-        <translation>Reglereinstell&amp;ungen…</translation>
+        <source>Dri&amp;ve settings</source>
+        <translation>Reglereinstell&amp;ungen</translation>
     </message>
     <message>
         <source>What to set in the drive of each axis, and with what to begin at the first power-up</source>
@@ -12170,14 +12170,6 @@ name: </translation>
     <message>
         <source>Every figure, with its ± and what moves it</source>
         <translation>Jeder Kennwert mit seinem ± und dem, was ihn bewegt</translation>
-    </message>
-    <message>
-        <source>Copy the table</source>
-        <translation>Tabelle kopieren</translation>
-    </message>
-    <message>
-        <source>As text with tabs (Ctrl+C)</source>
-        <translation>Als Text mit Tabulatoren (Strg+C)</translation>
     </message>
     <message>
         <source>State of the list</source>
@@ -12912,6 +12904,14 @@ name: </translation>
         <translation>%1. Klicken, um es anzuwenden.</translation>
     </message>
     <message>
+        <source>Copy the table</source>
+        <translation>Tabelle kopieren</translation>
+    </message>
+    <message>
+        <source>As text with tabs (Ctrl+C)</source>
+        <translation>Als Text mit Tabulatoren (Strg+C)</translation>
+    </message>
+    <message>
         <source>the file is larger than 100 MB</source>
         <translation>die Datei ist größer als 100 MB</translation>
     </message>
@@ -13308,6 +13308,10 @@ name: </translation>
         <translation><numerusform>? Es fehlen Eingaben: %1. Das meiste hängt ab von: %2; ohne das ist %n Kennwert unbekannt.</numerusform><numerusform>? Es fehlen Eingaben: %1. Das meiste hängt ab von: %2; ohne das sind %n Kennwerte unbekannt.</numerusform></translation>
     </message>
     <message>
+        <source>What would help</source>
+        <translation>Was helfen würde</translation>
+    </message>
+    <message>
         <source>What one change would save, simulated, the most first. Enter goes to its field.</source>
         <translation>Was eine einzelne Änderung sparen würde, simuliert, das meiste zuerst. Enter führt zum Feld.</translation>
     </message>
@@ -13318,10 +13322,6 @@ name: </translation>
     <message>
         <source>What limits %1</source>
         <translation>Was %1 begrenzt</translation>
-    </message>
-    <message>
-        <source>What would help</source>
-        <translation>Was helfen würde</translation>
     </message>
     <message>
         <source>bearings</source>

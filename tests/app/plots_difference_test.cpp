@@ -11,36 +11,15 @@
 #include "app/plots/difference.h"
 #include "app/plots/stacked_plot.h"
 #include "core/rig/fields.h"
+#include "tests/app/plots_two.h"
 #include "tests/support/owl_rig.h"
 
 /// Curves less those of a variant.
 namespace gazewright {
 namespace {
 
-Rig with_ratio(double ratio) {
-  Rig rig = tests::owl();
-  rig.pan.gearbox.ratio = si_quantity(ratio);
-  return rig;
-}
-
-struct Two {
-  Rig rig = tests::owl();
-  Analysis now = analyse(rig, {.remedies = false});
-  Analysis low = analyse(with_ratio(9), {.remedies = false});
-  std::vector<VariantCurves> variants{{QStringLiteral("low ratio"), &low},
-                                      {QStringLiteral("as it is"), &now}};
-  PlotInput input() const {
-    PlotInput in;
-    in.rig = &rig;
-    in.now = &now;
-    in.variants = variants;
-    return in;
-  }
-};
-const Two& two() {
-  static const Two both;
-  return both;
-}
+using tests::two;
+using tests::with_ratio;
 
 /// A chart by hand: the present line, and a variant's that has fewer samples and a gap.
 Chart by_hand() {

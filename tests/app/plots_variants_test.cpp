@@ -10,36 +10,15 @@
 #include "app/plots/variant_lines.h"
 #include "app/sheet/write_sheet.h"
 #include "core/rig/fields.h"
+#include "tests/app/plots_two.h"
 #include "tests/support/owl_rig.h"
 
 /// Variants beside the present design, in every chart that shows them, and in the sheet.
 namespace gazewright {
 namespace {
 
-Rig with_ratio(double ratio) {
-  Rig rig = tests::owl();
-  rig.pan.gearbox.ratio = si_quantity(ratio);
-  return rig;
-}
-
-struct Two {
-  Rig rig = tests::owl();
-  Analysis now = analyse(rig, {.remedies = false});
-  Analysis low = analyse(with_ratio(9), {.remedies = false});
-  std::vector<VariantCurves> variants{{QStringLiteral("low ratio"), &low},
-                                      {QStringLiteral("as it is"), &now}};
-  PlotInput input() const {
-    PlotInput in;
-    in.rig = &rig;
-    in.now = &now;
-    in.variants = variants;
-    return in;
-  }
-};
-const Two& two() {
-  static const Two both;
-  return both;
-}
+using tests::two;
+using tests::with_ratio;
 
 constexpr PlotKind kKinds[]{PlotKind::step, PlotKind::speed,        PlotKind::current,
                             PlotKind::both, PlotKind::heat,         PlotKind::gravity,

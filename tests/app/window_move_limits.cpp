@@ -70,10 +70,12 @@ TEST(WhatLimitsTheMoves, EnterGoesToTheFieldAndAClickToItsCard) {
   const std::vector<LimitGain> gains = owl.gains();
   ASSERT_FALSE(gains.empty());
   owl.window.select("rig");
-  emit owl.dialog().table().cellClicked(0, 1);
+  QTableWidget& table = owl.dialog().table();
+  QTest::mouseClick(table.viewport(), Qt::LeftButton, {},
+                    table.visualItemRect(table.item(0, 1)).center());
   ASSERT_NE(owl.field(gains[0].path.c_str()), nullptr);
-  owl.dialog().table().selectRow(int(gains.size()) - 1);
-  QTest::keyClick(&owl.dialog().table(), Qt::Key_Return);
+  table.selectRow(int(gains.size()) - 1);
+  QTest::keyClick(&table, Qt::Key_Return);
   ASSERT_NE(owl.field(gains.back().path.c_str()), nullptr);
   EXPECT_EQ(owl.window.focusWidget(), owl.field(gains.back().path.c_str())->edit());
 }
