@@ -1,12 +1,19 @@
 # Flags that every target of ours shares. No -ffast-math anywhere, and no fused multiply-add behind
 # our back: a rig gives the same figures on every machine and in every preset.
 add_library(gazewright_flags INTERFACE)
+option(GAZEWRIGHT_BATCHED "Compile source files in batches, as the checks do" OFF)
 target_compile_options(gazewright_flags INTERFACE
-  -Wall -Wextra -Wpedantic -Wshadow -Wnon-virtual-dtor -Woverloaded-virtual -Wfloat-conversion
+  -Wall -Wextra -Wpedantic -Wnon-virtual-dtor -Woverloaded-virtual -Wfloat-conversion
   -ffp-contract=off)
 if(CMAKE_CXX_COMPILER_ID STREQUAL "GNU")
+  # In a batch a file's local name may be another file's own, and all files but one count as headers.
+  target_compile_options(gazewright_flags INTERFACE
+    $<IF:$<BOOL:${GAZEWRIGHT_BATCHED}>,-Wshadow=local,-Wshadow>
+    $<$<BOOL:${GAZEWRIGHT_BATCHED}>:-Wno-subobject-linkage>)
   # gcc 12 warns wrongly about "text" + std::string (GCC bug 105651).
   target_compile_options(gazewright_flags INTERFACE -Wno-restrict)
+elseif(NOT GAZEWRIGHT_BATCHED)
+  target_compile_options(gazewright_flags INTERFACE -Wshadow)
 endif()
 
 if(GAZEWRIGHT_SANITIZE)
@@ -27,6 +34,25 @@ function(gazewright_compile_once target)
   if(GAZEWRIGHT_SANITIZE)
     target_precompile_headers(${target} PRIVATE ${ARGN})
   endif()
+endfunction()
+
+# The checks build everything anew, so they compile a dozen files at once where headers take most of the
+# time (in core the compiler's own work does); who works on the code builds each alone, which finds a
+# missing include.
+function(gazewright_compile_batched target)
+  if(NOT GAZEWRIGHT_BATCHED OR NOT GAZEWRIGHT_PYTHON)
+    return()
+  endif()
+  get_target_property(sources ${target} SOURCES)
+  list(FILTER sources INCLUDE REGEX "^${CMAKE_CURRENT_SOURCE_DIR}/.*\\.cpp$")
+  execute_process(COMMAND "${GAZEWRIGHT_PYTHON}" -B "${PROJECT_SOURCE_DIR}/cmake/batches.py" ${sources}
+    OUTPUT_VARIABLE lines OUTPUT_STRIP_TRAILING_WHITESPACE COMMAND_ERROR_IS_FATAL ANY)
+  string(REPLACE "\n" ";" lines "${lines}")
+  foreach(line IN LISTS lines)
+    string(REGEX MATCH "^([0-9]+) (.*)$" found "${line}")
+    set_source_files_properties("${CMAKE_MATCH_2}" PROPERTIES UNITY_GROUP ${CMAKE_MATCH_1})
+  endforeach()
+  set_target_properties(${target} PROPERTIES UNITY_BUILD ON UNITY_BUILD_MODE GROUP)
 endfunction()
 
 # Sanitizers are for core's arithmetic as people run it; what only drives or shows it compiles twice as

@@ -1,9 +1,8 @@
 #!/usr/bin/env python3
 """Runs clang-tidy on every source file of ours, and remembers what passed.
 
-Most of its time goes into the headers of Qt, Eigen and GoogleTest, so files with the same flags and
-rules are looked at in batches: one unit that includes them all. Files that do not go together (two
-of them use one name in their unnamed namespaces) end in different batches.
+Most of its time goes into headers, so files with the same flags and rules are looked at in batches:
+one unit that includes them all (see batches.py).
 A batch is looked at again when a file of it, a header of ours, the flags, the rules or clang-tidy
 changed. Usage: cmake/tidy.py BUILD_DIR JOBS
 """
@@ -16,9 +15,10 @@ import shlex
 import subprocess
 import sys
 
+from batches import batches_of
+
 PROJECT = pathlib.Path(__file__).resolve().parent.parent
 WORK = PROJECT / "build" / "tidy"
-BATCH = 12
 # The compiler's own warnings are gcc's business here; clang does not know all of its flags.
 EXTRA = ["-Wno-error", "-Wno-unknown-warning-option"]
 PLACE = re.compile(r"^/\S+?:\d+:\d+: (?:warning|error): ", re.MULTILINE)
@@ -37,36 +37,8 @@ def flags_of(entry):
     return tuple(flags)
 
 
-def unnamed_names(text):
-    """Names that a file defines in its unnamed namespaces, which lie at column 0."""
-    names = set()
-    for block in re.findall(r"^namespace \{$(.*?)^\}  // namespace$", text, re.M | re.S):
-        for line in block.splitlines():
-            head = re.split(r"[({=;\[]|(?<!:):(?!:)", line, maxsplit=1)[0]
-            found = re.match(r"(?!using|TEST|INSTANTIATE)[A-Za-z].*?(\w+)\s*$", head)
-            if found:
-                names.add(found.group(1))
-            if line.startswith("constexpr"):  # further ones of the line
-                names.update(re.findall(r"\b(k[A-Z]\w*)(?=\s*[={\[])", line))
-            names.update(re.findall(r"^(?:struct|class|enum|enum class|using) (\w+)(?= [={:])", line))
-    return names
-
-
-def batches_of(entries):
-    """Lists of files that can be looked at together, each with their common flags."""
-    batches = []
-    for file, flags in sorted(entries.items()):
-        names = unnamed_names(file.read_text())
-        rules = next(folder for folder in file.parents if (folder / ".clang-tidy").exists())
-        for batch in batches:
-            if (batch["flags"] == flags and batch["rules"] == rules
-                    and len(batch["files"]) < BATCH and not names & batch["names"]):
-                batch["files"].append(file)
-                batch["names"] |= names
-                break
-        else:
-            batches.append({"flags": flags, "rules": rules, "files": [file], "names": names})
-    return batches
+def rules_of(file):
+    return next(folder for folder in file.parents if (folder / ".clang-tidy").exists())
 
 
 def tidy(source, flags):
@@ -78,12 +50,12 @@ def tidy(source, flags):
 def look_at(files, batch, mark):
     """Whether files of the batch pass, and what clang-tidy complains about."""
     if len(files) == 1:
-        run = tidy(files[0], batch["flags"])
+        run = tidy(files[0], batch["kind"][0])
         return run.returncode == 0, run.stdout or run.stderr
-    unit = WORK / batch["rules"].relative_to(PROJECT) / f"{mark.name}.cpp"
+    unit = WORK / batch["kind"][1].relative_to(PROJECT) / f"{mark.name}.cpp"
     unit.parent.mkdir(parents=True, exist_ok=True)
     unit.write_text("".join(f'#include "{file}"\n' for file in files))
-    run = tidy(unit, batch["flags"])
+    run = tidy(unit, batch["kind"][0])
     unit.unlink()
     if "clang-diagnostic-error" not in run.stdout:
         return run.returncode == 0, run.stdout or run.stderr
@@ -112,7 +84,7 @@ def copy_rules():
 
 
 def fingerprint(batch, common):
-    parts = [common, repr(batch["flags"]).encode()]
+    parts = [common, repr(batch["kind"][0]).encode()]
     for file in batch["files"]:
         parts += [str(file).encode(), file.read_bytes()]
     return hashlib.sha256(b"\0".join(parts)).hexdigest()
@@ -132,7 +104,7 @@ def main():
         common += str(header).encode() + header.read_bytes()
     common += copy_rules()
     todo, unchanged = [], 0
-    for batch in batches_of(entries):
+    for batch in batches_of(entries, lambda file: (entries[file], rules_of(file))):
         mark = WORK / fingerprint(batch, common)
         if mark.exists():
             unchanged += len(batch["files"])

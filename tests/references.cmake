@@ -9,9 +9,6 @@ endif()
 
 file(GLOB scipy_scripts CONFIGURE_DEPENDS scipy/*.py)
 list(FILTER scipy_scripts EXCLUDE REGEX "/_[^/]*$") # a leading underscore marks a shared module
-# The distribution's own python first: that is the one the package python3-scipy serves.
-find_program(GAZEWRIGHT_PYTHON python3 PATHS /usr/bin NO_DEFAULT_PATH)
-find_program(GAZEWRIGHT_PYTHON python3)
 set(scipy_missing 1)
 if(GAZEWRIGHT_PYTHON)
   execute_process(COMMAND ${GAZEWRIGHT_PYTHON} -c "import scipy.integrate"

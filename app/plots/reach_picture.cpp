@@ -22,7 +22,11 @@ QString map_summary(const ReachMap& map, const Analysis& analysis) {
       parts << text.arg(format_value(*found->value, found->info->si_unit, unit));
   };
   add("reach.sphere_share", "%", Plots::tr("Points at %1 of the sphere"));
-  add("reach.view_share", "%", Plots::tr("sees %1 of it"));
+  const Figure* share = analysis.figure("reach.view_share");
+  if (analysis.is_quick && share != nullptr && share->is_aside)
+    parts << Plots::tr("sees %1 of it").arg(QStringLiteral("…"));  // it comes after the drag
+  else
+    add("reach.view_share", "%", Plots::tr("sees %1 of it"));
   if (map.blind_rad > 0) parts << Plots::tr("blind wedge of %1").arg(degrees(map.blind_rad));
   add("pan.travel.long_way_time", "ms", Plots::tr("long way round it %1"));
   if (map.overhead_rad > 0)

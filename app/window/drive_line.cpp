@@ -18,6 +18,7 @@ namespace {
 
 constexpr const char* kParts[] = {"drive", "motor", "gearbox", "stops", "cable", "load"};
 constexpr int kGap = 14;
+constexpr std::size_t kFirstShaft = 2;  ///< from motor to gearbox; wires lie before it
 
 /// A shaft of one strength is as thick as the cube root of its torque.
 /// Source: torsion of a round bar, τ = 16·T/(π·d³).
@@ -77,7 +78,10 @@ void DriveLine::setResults(const Rig& rig, const Analysis& analysis) {
   const std::array torque_Nm{out_Nm / ratio, out_Nm};
   if (torque_Nm == torque_Nm_) return;
   torque_Nm_ = torque_Nm;
-  update();
+  for (std::size_t i = kFirstShaft; i + 1 < tiles_.size(); ++i) {
+    const QRect left = tiles_[i]->geometry(), right = tiles_[i + 1]->geometry();
+    update(left.united(right).adjusted(left.width() - 1, 0, 1 - right.width(), 0));
+  }
 }
 
 void DriveLine::setDoubts(const Doubts& doubts, const Analysis& analysis) {
@@ -143,8 +147,9 @@ void DriveLine::paintEvent(QPaintEvent*) {
     const QRect left = tiles_[i]->geometry(), right = tiles_[i + 1]->geometry();
     const double y = left.center().y();
     QPen pen(colour, 2, Qt::DotLine, Qt::FlatCap);
-    if (i >= 2)
-      pen = QPen(colour, shaft_px(torque_Nm_[i == 2 ? 0 : 1]), Qt::SolidLine, Qt::FlatCap);
+    if (i >= kFirstShaft)
+      pen =
+          QPen(colour, shaft_px(torque_Nm_[i == kFirstShaft ? 0 : 1]), Qt::SolidLine, Qt::FlatCap);
     painter.setPen(pen);
     painter.drawLine(QPointF(left.right(), y), QPointF(right.left() + 1, y));
   }

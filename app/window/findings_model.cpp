@@ -17,16 +17,20 @@ QString remedy_texts(const Finding& finding) {
 
 }  // namespace
 
+/// A row is painted again only where it has something else to say: most keep still in a drag.
 void FindingsModel::setFindings(const std::vector<Finding>& findings, bool remediesAreIn) {
   const bool sameRows =
       std::equal(findings.begin(), findings.end(), findings_.begin(), findings_.end(),
                  [](const Finding& a, const Finding& b) { return a.id == b.id; });
+  const bool allChange = remedies_are_in_ != remediesAreIn || !open_.empty();
   remedies_are_in_ = remediesAreIn;
   open_.clear();
   if (sameRows) {
-    findings_ = findings;
-    if (!findings_.empty()) {
-      emit dataChanged(index(0, 0), index(rowCount() - 1, kColumns - 1));
+    for (std::size_t i = 0; i < findings.size(); ++i) {
+      if (!allChange && findings[i] == findings_[i]) continue;
+      findings_[i] = findings[i];
+      const int row = static_cast<int>(i);
+      emit dataChanged(index(row, 0), index(row, kColumns - 1));
     }
     return;
   }

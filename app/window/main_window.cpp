@@ -57,6 +57,8 @@ MainWindow::MainWindow(const WindowSetup& setup)
   setAcceptDrops(true);
   install_accessibility();
   applyTheme();
+  // First of all that hear of an edit: while they take it up, it is analysed.
+  connect(&document_, &Document::rigChanged, this, [this] { recompute_.request(document_.rig()); });
   build();
   buildMenus();
   connectVariants();

@@ -26,7 +26,6 @@ void MainWindow::rigChanged() {
   for (DriveLine* line : lines_) line->setRatio(rig);
   showMarks();
   doubt_work_.forget();
-  recompute_.request(rig);
   fillMoveLimits();
   updateTitle();
   updateUndoTexts();
@@ -34,7 +33,7 @@ void MainWindow::rigChanged() {
 
 void MainWindow::behindChanged() {
   if (recompute_.isBehind()) {
-    badge_->setText(tr("◌ updating"));
+    if (!dragging_) badge_->setText(tr("◌ updating"));  // in a drag it would only flicker
     dim_timer_.start();
   } else {
     badge_->clear();
@@ -46,6 +45,7 @@ void MainWindow::behindChanged() {
 bool MainWindow::showsUpdating() const { return !badge_->text().isEmpty(); }
 
 void MainWindow::dimFigures(bool dimmed) {
+  if (dimmed) badge_->setText(tr("◌ updating"));
   for (DriveLine* line : lines_) line->setDimmed(dimmed);
   findings_->setDimmed(dimmed);
 }

@@ -114,7 +114,6 @@ PlotsPanel::Cell PlotsPanel::makeCell(PlotKind kind) {
   cell.plot->setAccessibleName(cell.plot->title());
   cell.plot->setTheme(theme_);
   cell.plot->setInput(input_);
-  cell.plot->setAccessibleDescription(cell.plot->summary());
   PlotOptions options = options_[kind];
   options.held = held_;
   cell.plot->setOptions(options);
@@ -187,7 +186,6 @@ void PlotsPanel::setInput(const PlotInput& input) {
   input_ = input;
   for (const Cell& cell : cells_) {
     cell.plot->setInput(input);
-    cell.plot->setAccessibleDescription(cell.plot->summary());
   }
 }
 

@@ -94,17 +94,17 @@ Recompute::~Recompute() = default;
 
 void Recompute::request(const Rig& rig) {
   wanted_ = rig;
-  wanted_inputs_ = reach_inputs(rig);
-  if (mapped_ != wanted_inputs_) {
-    mapped_.reset();
-    jobs_->reach.dropAll();
-  }
   const bool wasBehind = behind_;
   behind_ = true;
   if (const AnalysisRequest* running = jobs_->analysis.running(); running && running->full) {
     jobs_->analysis.dropRunning();
   }
   jobs_->analysis.request({rig, false});
+  wanted_inputs_ = reach_inputs(rig);
+  if (mapped_ != wanted_inputs_) {
+    mapped_.reset();
+    jobs_->reach.dropAll();
+  }
   const Rig key = sweep_key(rig);
   for (Axis axis : kAxes) {
     const auto i = static_cast<std::size_t>(axis);

@@ -92,6 +92,7 @@ Analysis analyse(const Rig& rig, const AnalyseOptions& options, const std::stop_
   Context context(rig, stop, options.quick);
   context.prepare();
   Analysis analysis;
+  analysis.is_quick = options.quick;
   analysis.figures = compute_figures(context);
   analysis.findings = findings_of(context, rig, remedies, stop);
   if (remedies) {

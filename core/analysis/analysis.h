@@ -64,6 +64,8 @@ struct Remedy {
       path;  ///< field to change; empty: nothing to apply; "swap" exchanges the two gearboxes
   double value_si = 0;
   std::vector<FieldValue> also{};  ///< fields that change together with it
+
+  bool operator==(const Remedy&) const = default;
 };
 
 struct Finding {
@@ -77,6 +79,8 @@ struct Finding {
   std::string because;             ///< the reason in a sentence
   std::string part;                ///< the part whose card it belongs to, e.g. "pan.gearbox"
   std::vector<Remedy> remedies;
+
+  bool operator==(const Finding&) const = default;
 };
 
 /// Torque against speed at the output: both ends of the envelope through the gear, and what the
@@ -126,6 +130,7 @@ struct Analysis {
   std::array<PointingBudget, 2> pointing;          ///< by Axis
   EyeBenchmark eye;                                ///< left out with the remedies
   std::array<std::vector<std::string>, 2> homing;  ///< the homing plan by Axis, a sentence a step
+  bool is_quick = false;                           ///< see AnalyseOptions
 
   const MoveLimits& limits_of(Axis axis) const { return limits[static_cast<std::size_t>(axis)]; }
   const AxisCurves& of(Axis axis) const { return curves[static_cast<std::size_t>(axis)]; }
@@ -138,7 +143,7 @@ struct AnalyseOptions {
   /// moves.
   bool remedies = true;
   /// As on every frame of a drag: without these, without planned moves, both axes at once, gain
-  /// advice and the gain of feeding the target's speed forward.
+  /// advice, the gain of feeding the target's speed forward and the share of the sphere it sees.
   bool quick = false;
 };
 /// The one flow: pure, no I/O, thread-safe. A stop request ends it early with what there is.

@@ -235,7 +235,7 @@ std::vector<std::string> Context::missing(std::span<const std::string_view> inpu
 
 const std::vector<std::string>& Context::missing_of(std::string_view input, Axis axis) {
   auto& known = of(axis).missing;
-  if (const auto found = known.find(input); found != known.end()) return found->second;
+  if (const auto found = known.find(input.data()); found != known.end()) return found->second;
   std::vector<std::string> names;
   const std::string path = for_axis(input, axis);
   const Axis whose = path.starts_with(name_of(Axis::tilt)) ? Axis::tilt : Axis::pan;
@@ -251,7 +251,7 @@ const std::vector<std::string>& Context::missing_of(std::string_view input, Axis
   } else {
     add_missing(path, names);
   }
-  return known.emplace(input, std::move(names)).first->second;
+  return known.emplace(input.data(), std::move(names)).first->second;
 }
 
 std::vector<std::string> Context::load_missing(Axis axis) {

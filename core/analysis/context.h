@@ -123,7 +123,8 @@ class Context {
     std::optional<AxisProfiles> profiles;
     std::optional<std::optional<SlowLimits>> slow_limits;
     std::optional<WorstRipple> worst_cogging;
-    std::unordered_map<std::string_view, std::vector<std::string>> missing;  ///< by input
+    /// By input. The texts are literals, so that where one stands tells it from all others.
+    std::unordered_map<const char*, std::vector<std::string>> missing;
     std::unordered_map<std::type_index, std::any> others;
   };
   struct Wanted {

@@ -15,6 +15,8 @@ class Context;
 struct FieldValue {
   std::string path;
   double value_si = 0;
+
+  bool operator==(const FieldValue&) const = default;
 };
 
 /// The three gains to start with, and why they are not higher.

@@ -3,6 +3,7 @@
 
 #include "core/analysis/figures.h"
 #include "core/analysis/inputs.h"
+#include "core/analysis/left_out.h"
 #include "core/analysis/reach.h"
 #include "core/words/words.h"
 
@@ -30,6 +31,7 @@ Answer sphere_share(Context& c, Axis) {
 }
 
 Answer seen_share(Context& c, Axis) {
+  if (c.is_quick()) return left_out_of_drag();
   const auto usable = usable_window(c);
   if (!usable) return Answer::none(kNoTravel);
   const Camera& camera = c.rig().camera;

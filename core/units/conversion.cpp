@@ -11,7 +11,7 @@
 namespace gazewright {
 namespace {
 
-constexpr double kStandardGravity_mps2 = 9.80665;
+constexpr double kKilogramForce_N = 9.80665;
 
 /// Diameter of bare wire of gauge n: 0.127 mm·92^((36 − n)/39). Source: ASTM B258.
 double wire_diameter_m(double gauge) { return 0.127e-3 * std::pow(92.0, (36 - gauge) / 39); }
@@ -43,7 +43,7 @@ std::optional<Conversion> conversion(std::string_view ascii_unit, std::string_vi
     return is_ambiguous ? std::nullopt : std::optional(Conversion{facts->scale, facts->offset});
   }
   if (si_unit == "N.m" && has_dimension_of(*facts, "kg.m"))
-    return Conversion{facts->scale * kStandardGravity_mps2};
+    return Conversion{facts->scale * kKilogramForce_N};
   if (si_unit == "N.m.s/rad" && has_dimension_of(*facts, "N.m.s"))
     return Conversion{facts->scale, facts->offset};
   return std::nullopt;

@@ -1,6 +1,7 @@
 #include <gtest/gtest.h>
 
 #include <QLabel>
+#include <QSignalSpy>
 #include <QTableView>
 
 #include "app/window/findings_model.h"
@@ -28,6 +29,24 @@ TEST(Findings, AreCountedInWords) {
                     finding("c", Verdict::tight), finding("d", Verdict::holds)},
                    true);
   EXPECT_EQ(view.summary(), "2 fail, 1 tight, 1 holds");
+}
+
+TEST(Findings, ARowIsPaintedAgainOnlyWhereItSaysSomethingElse) {
+  FindingsView view;
+  std::vector<Finding> findings{finding("a", Verdict::fails), finding("b", Verdict::tight),
+                                finding("c", Verdict::holds)};
+  view.setFindings(findings, false);
+  const QSignalSpy changed(view.table()->model(), &QAbstractItemModel::dataChanged);
+  const QSignalSpy reset(view.table()->model(), &QAbstractItemModel::modelReset);
+  findings[1].margin = 0.1;
+  view.setFindings(findings, false);
+  ASSERT_EQ(changed.size(), 1);
+  EXPECT_EQ(changed[0][0].toModelIndex().row(), 1);
+  EXPECT_EQ(changed[0][1].toModelIndex().row(), 1);
+  view.setFindings(findings, true);  // its remedies are in now: each may have some
+  EXPECT_EQ(changed.size(), 1 + 3);
+  EXPECT_EQ(reset.size(), 0);
+  EXPECT_EQ(view.table()->model()->index(1, FindingsModel::margin).data().toString(), "+10 %");
 }
 
 /// The first finding with a remedy that changes a field.

@@ -4,6 +4,7 @@
 #include <cpuid.h>
 #endif
 
+#include <QRegularExpression>
 #include <QSignalSpy>
 #include <atomic>
 #include <optional>
@@ -199,7 +200,10 @@ TEST(Recompute, TheReachMapWaitsForTheEndOfADragAndSaysSo) {
   EXPECT_EQ(maps.count(), 0);
   emit dial->takenBack();
   ASSERT_TRUE(owl.analysed());
-  EXPECT_EQ(map_words(owl), before) << "the rig is that of the map again";
+  QString waiting = before;  // the rig is that of the map again; one share comes after the drag
+  waiting.replace(QRegularExpression("sees [^,]* of it"), "sees … of it");
+  EXPECT_NE(waiting, before);
+  EXPECT_EQ(map_words(owl), waiting);
   emit dial->moved({Axis::pan, mark, mark.angle_rad - 0.4, false, true});
   emit dial->dragEnded();
   ASSERT_TRUE(owl.sweep());

@@ -10,9 +10,11 @@
 #include <random>
 #include <vector>
 
+#include "app/window/drive_line.h"
 #include "app/window/edits.h"
 #include "app/window/main_window.h"
 #include "app/window/plots_panel.h"
+#include "app/window/ratio_scale.h"
 #include "tests/app/random_edit.h"
 #include "tests/app/window_support.h"
 
@@ -54,14 +56,14 @@ void drag_to_paint(benchmark::State& state) {
   owl.settle();
   double ratio = 18;
   const int id = Document::newDragId();
-  owl.window.recompute().setDragging(true);
+  RatioScale* scale = owl.window.driveLine(Axis::pan).ratioScale();
+  emit scale->dragStarted();
   std::vector<double> frames_ms;
   for (auto _ : state) {
     QElapsedTimer clock;
     clock.start();
     ratio = ratio > 30 ? 18 : ratio + 0.1;
-    owl.window.document().edit(QStringLiteral("drag"),
-                               with_value(owl.rig(), "pan.gearbox.ratio", ratio), id);
+    emit scale->ratioMoved(ratio, id);
     wait_for_analysis(owl.window);
     paint(owl.window);
     frames_ms.push_back(static_cast<double>(clock.nsecsElapsed()) / 1e6);
