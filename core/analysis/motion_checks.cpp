@@ -56,15 +56,29 @@ Compared move_time(Context& c, Axis a) {
           words("%1, the camera on its bracket in %2", axis, say(*camera, "s", "ms")) + planned};
 }
 
+/// Of a camera on a bracket. What rings after the simulation rings about where the output was then,
+/// so that this one ends where the step's own does; one that has not settled by then is too late.
+Compared camera_trial(Context& c, Axis a, double within_s) {
+  const double move = c.move_rad(a);
+  for (const double horizon_s : kSettleHorizons_s) {
+    SettledStep run{simulate_step(c.model(a), move, horizon_s, c.stop()), {}};
+    run.figures = step_figures(run.trace, move, c.band_rad());
+    if (run.figures.settle_time_s)
+      return {camera_still(c, a, run, 0).settle_s.value_or(kInfinity), within_s, {}};
+    if (horizon_s > within_s) break;
+  }
+  return {kInfinity, within_s, {}};
+}
+
 /// Simulates only twice the wanted time: enough to tell whether the band is kept from `within` on.
 Compared move_time_trial(Context& c, Axis a) {
   const double within = c.rig().task.within_s.value();
+  if (bracket_mode_radps(c, a)) return camera_trial(c, a, within);
   const double move = c.move_rad(a);
-  SettledStep run{simulate_step(c.model(a), move, 2 * within), {}};
-  run.figures = step_figures(run.trace, move, c.band_rad());
-  const bool complete = !run.trace.time_s.empty() && run.trace.time_s.back() > 1.9 * within;
-  if (!complete) return {kInfinity, within, {}};
-  return {camera_still(c, a, run, 0).settle_s.value_or(kInfinity), within, {}};
+  const Trace trace = simulate_step(c.model(a), move, 2 * within);
+  const auto settle = step_figures(trace, move, c.band_rad()).settle_time_s;
+  const bool complete = !trace.time_s.empty() && trace.time_s.back() > 1.9 * within;
+  return {complete ? settle.value_or(kInfinity) : kInfinity, within, {}};
 }
 
 Compared breakaway(Context& c, Axis a) {
