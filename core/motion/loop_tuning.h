@@ -38,8 +38,8 @@ enum class Ceiling { wanted, resonance, lags, gap, ripple, bracket };
 struct TuningGoal {
   double margin_rad = 0;                    ///< phase margin of both loops
   std::optional<double> crossover_radps;    ///< of the speed loop; empty: as fast as is sound
-  double most_crossover_radps = kInfinity;  ///< of the speed loop, as a bracket behind it bears
   double most_ripple_Nm = kInfinity;        ///< what one count of the encoder may ask of the motor
+  double most_crossover_radps = kInfinity;  ///< of the speed loop, as a bracket behind it bears
 };
 struct Tuning {
   LoopGains gains;
