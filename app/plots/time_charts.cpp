@@ -16,7 +16,7 @@ using namespace chart_parts;
 /// and what follows. [ms]
 double shown_time_ms(const Analysis& analysis, Axis axis) {
   const double end = analysis.of(axis).step.time_s.back() * kMsPerS;
-  const auto settle = analysis.value(figure_id(axis, "step.settle_time"));
+  const auto settle = analysis.value(settle_id(analysis, axis));
   if (settle) return std::min(end, round_up(*settle * kMsPerS * 1.5));
   const double rise = analysis.value(figure_id(axis, "step.rise_time")).value_or(0);
   return std::min(end, std::max(600.0, round_up(10 * rise * kMsPerS)));
@@ -50,6 +50,21 @@ void add_both(Chart& chart, const PlotInput& input, Pick pick, double factor) {
     if (shows(input, axis)) {
       add_series(chart, *input.now, axis, Line::strong, pick, factor, axis_word(axis));
     }
+  }
+}
+
+QString camera_name(Axis axis) { return Plots::tr("%1 camera").arg(axis_word(axis)); }
+
+/// The camera's own way, where it swings on a bracket behind the output.
+void add_cameras(Chart& chart, const PlotInput& input) {
+  for (const Axis axis : kAxes) {
+    const AxisCurves& curves = input.now->of(axis);
+    if (!shows(input, axis) || curves.camera_rad.empty()) continue;
+    chart.series.append({.name = camera_name(axis),
+                         .axis = axis,
+                         .line = Line::fine,
+                         .x = scaled(curves.step.time_s, kMsPerS),
+                         .y = scaled(curves.camera_rad, kDegPerRad)});
   }
 }
 
@@ -161,12 +176,32 @@ void mark_settling(Chart& chart, const PlotInput& input, Axis axis) {
                       .text = Plots::tr("settled %1").arg(text)});
 }
 
+void mark_camera(Chart& chart, const Analysis& analysis, Axis axis) {
+  const AxisCurves& curves = analysis.of(axis);
+  if (curves.camera_rad.empty()) return;
+  chart.legend.append({camera_name(axis), axis, Line::fine});
+  const Figure* still = analysis.figure(figure_id(axis, "picture.settle_time"));
+  if (!still->value) {
+    chart.notes << QStringLiteral("%1: %2").arg(axis_word(axis), reason_text(still->because));
+    return;
+  }
+  const QString text = format_value(*still->value, "s", "ms");
+  chart.readings
+      << Plots::tr("%1: the camera on its bracket is still after %2").arg(axis_word(axis), text);
+  chart.marks.append({.kind = Mark::Kind::upright,
+                      .axis = axis,
+                      .x = *still->value * kMsPerS,
+                      .y = curves.move_rad * kDegPerRad,
+                      .text = Plots::tr("camera still %1").arg(text)});
+}
+
 }  // namespace
 
 Chart step_chart(const PlotInput& input) {
   Chart chart = time_chart(PlotKind::step, Plots::tr("Angle"), QStringLiteral("°"));
   if (input.now == nullptr) return chart.message = nothing_yet(), chart;
   add_both(chart, input, &Trace::angle_rad, kDegPerRad);
+  add_cameras(chart, input);
   finish(chart, input);
   if (!chart.message.isEmpty()) return chart;
   for (const Axis axis : kAxes) {
@@ -174,6 +209,7 @@ Chart step_chart(const PlotInput& input) {
     mark_rise(chart, *input.now, axis);
     mark_overshoot(chart, *input.now, axis);
     mark_settling(chart, input, axis);
+    mark_camera(chart, *input.now, axis);
   }
   add_doubt_bands(chart, input);
   add_limit_stretches(chart, input);

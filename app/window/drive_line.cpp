@@ -86,7 +86,7 @@ void DriveLine::setResults(const Rig& rig, const Analysis& analysis) {
 
 void DriveLine::setDoubts(const Doubts& doubts, const Analysis& analysis) {
   Headline words = headline(analysis, axis_);
-  words.doubt = plus_minus(doubts, analysis, std::string(name_of(axis_)) + ".step.settle_time");
+  words.doubt = plus_minus(doubts, analysis, settle_id(analysis, axis_));
   headline_->setHeadline(words);
 }
 

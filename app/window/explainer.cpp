@@ -36,7 +36,7 @@ struct PartFigures {
 const std::vector<PartFigures>& shown_on_tiles() {
   static const std::vector<PartFigures> rows{
       {"supply", {"supply.peak_current", "supply.peak_power", "supply.peak_voltage"}},
-      {"task", {"<axis>.step.settle_time", "<axis>.pointing.gap_px"}},
+      {"task", {"<axis>.picture.settle_time", "<axis>.step.settle_time", "<axis>.pointing.gap_px"}},
       {"drive", {"<axis>.step.peak_current", "<axis>.step.peak_speed"}},
       {"motor", {"<axis>.motor.torque_constant", "<axis>.step.peak_current"}},
       {"gearbox",

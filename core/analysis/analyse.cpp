@@ -87,6 +87,13 @@ std::optional<double> Analysis::value(std::string_view id) const {
   return found == nullptr ? std::nullopt : found->value;
 }
 
+std::string settle_id(const Analysis& analysis, Axis axis) {
+  const std::string at_camera = for_axis("<axis>.picture.settle_time", axis);
+  const Figure* figure = analysis.figure(at_camera);
+  return figure != nullptr && !figure->is_aside ? at_camera
+                                                : for_axis("<axis>.step.settle_time", axis);
+}
+
 Analysis analyse(const Rig& rig, const AnalyseOptions& options, const std::stop_token& stop) {
   const bool remedies = options.remedies && !options.quick;
   Context context(rig, stop, options.quick);

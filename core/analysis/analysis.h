@@ -92,7 +92,9 @@ struct AxisCurves {
   Trace step;                                 ///< empty where the axis model lacks inputs
   std::vector<double> step_output_torque_Nm;  ///< what the motor gives at the output in the step,
                                               ///< signed, per sample: N·Kt·i
-  EnvelopeCurve envelope;                     ///< the winding at 20 °C, as all figures have it
+  std::vector<double> camera_rad;  ///< the camera's angle on its bracket in the step, per sample;
+                                   ///< empty without a bracket, or where the step never settles
+  EnvelopeCurve envelope;          ///< the winding at 20 °C, as all figures have it
   EnvelopeCurve hot_envelope;  ///< the winding at its limit; empty where that is not known, and if
                                ///< quick
   double winding_limit_K = 0;  ///< of hot_envelope
@@ -137,6 +139,10 @@ struct Analysis {
   const Figure* figure(std::string_view id) const;         ///< null where there is no such figure
   std::optional<double> value(std::string_view id) const;  ///< empty where unknown
 };
+
+/// Figure of the time until the move is over: "pan.picture.settle_time" where the camera stands on
+/// a bracket that gives way, else "pan.step.settle_time".
+std::string settle_id(const Analysis& analysis, Axis axis);
 
 struct AnalyseOptions {
   /// Remedies, swap, what easing a limit gains and the eye's benchmark: simulate many rigs or

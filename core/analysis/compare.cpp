@@ -13,6 +13,7 @@ using Better = HeadlineFigure::Better;
 
 constexpr HeadlineFigure kHeadlines[]{
     {"<axis>.step.settle_time"},
+    {"<axis>.picture.settle_time"},
     {"<axis>.move.shortest_time"},
     {"<axis>.step.overshoot"},
     {"<axis>.step.peak_speed", Better::higher},
@@ -86,13 +87,22 @@ std::optional<CompareRow> figure_row(const Designs& designs, const std::string& 
   return row;
 }
 
+/// Of no interest for any of them.
+bool is_aside(const Designs& designs, std::string_view id) {
+  return std::ranges::all_of(designs, [&](const Analysis* design) {
+    const Figure* found = design == nullptr ? nullptr : design->figure(id);
+    return found == nullptr || found->is_aside;
+  });
+}
+
 std::vector<CompareRow> main_figures(const Designs& designs) {
   std::vector<CompareRow> rows;
   for (const HeadlineFigure& headline : kHeadlines) {
     for (const Axis axis : kAxes) {
       if (axis == Axis::tilt && !headline.id.starts_with('<')) continue;
-      if (auto row = figure_row(designs, for_axis(headline.id, axis), headline.better))
-        rows.push_back(std::move(*row));
+      const std::string id = for_axis(headline.id, axis);
+      if (is_aside(designs, id)) continue;
+      if (auto row = figure_row(designs, id, headline.better)) rows.push_back(std::move(*row));
     }
   }
   return rows;
@@ -108,11 +118,7 @@ std::optional<Better> better_of(std::string_view id) {
 std::vector<CompareRow> all_figures(const Designs& designs) {
   std::vector<CompareRow> rows;
   for (const Figure& figure : designs.front()->figures) {
-    const bool is_aside = std::ranges::all_of(designs, [&](const Analysis* design) {
-      const Figure* found = design == nullptr ? nullptr : design->figure(figure.id);
-      return found == nullptr || found->is_aside;
-    });
-    if (is_aside) continue;
+    if (is_aside(designs, figure.id)) continue;
     if (auto row = figure_row(designs, figure.id, better_of(figure.id)))
       rows.push_back(std::move(*row));
   }

@@ -71,6 +71,10 @@ const SettledStep& Context::step(Axis axis) {
   });
 }
 
+const CameraStill& Context::step_at_camera(Axis axis) {
+  return made(of(axis).step_at_camera, [&] { return camera_still(*this, axis, step(axis), 0); });
+}
+
 const AxisProfiles& Context::profiles(Axis axis) {
   return made(of(axis).profiles,
               [&] { return is_quick_ ? AxisProfiles() : profiles_of(*this, axis, stop_); });

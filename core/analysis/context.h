@@ -47,6 +47,8 @@ class Context {
   const Travel& travel(Axis axis);
   const Clearance& clearance();  ///< of what tilts; bodies without a shape are left out
   const SettledStep& step(Axis axis);
+  /// After the step. @pre the settle time's inputs are there
+  const CameraStill& step_at_camera(Axis axis);
   const std::optional<FastestMove>& fastest(Axis axis);
   const std::vector<LoopPoint>& loop_points(Axis axis);
   const LoopStudy& loops(Axis axis);
@@ -110,6 +112,7 @@ class Context {
     std::optional<AxisModel> model;
     std::optional<Travel> travel;
     std::optional<SettledStep> step;
+    std::optional<CameraStill> step_at_camera;
     std::optional<std::optional<FastestMove>> fastest;
     std::optional<std::vector<LoopPoint>> loop_points;
     std::optional<LoopStudy> loops;

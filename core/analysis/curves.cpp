@@ -93,6 +93,8 @@ AxisCurves curves_of(Context& context, Axis axis) {
   if (context.missing(kStep, axis).empty()) {
     curves.step = context.step(axis).trace;
     curves.step_output_torque_Nm = output_torque_of(context.model(axis), curves.step);
+    if (context.missing(kPixels, axis).empty())
+      curves.camera_rad = context.step_at_camera(axis).angle_rad;
   }
   return curves;
 }

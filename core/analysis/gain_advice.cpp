@@ -52,6 +52,8 @@ std::string limit_in_words(const Tuning& tuning) {
       return words("the gap of the gearbox%1", at);
     case Ceiling::ripple:
       return words("the steps of the encoder");
+    case Ceiling::bracket:
+      return words("the bracket");
   }
   return {};
 }
@@ -84,6 +86,10 @@ std::string why_not_higher(const AxisModel& model, const Tuning& tuning) {
       return words(
           "Higher, every count of the encoder would be felt. More bits, or a lower bandwidth of "
           "the speed estimator, raise the limit.");
+    case Ceiling::bracket:
+      return words(
+          "Higher, it would come too near to the swing of the camera on its bracket. A stiffer "
+          "bracket raises the limit.");
   }
   return {};
 }
@@ -153,6 +159,8 @@ GainAdvice gain_advice(Context& c, Axis a) {
   TuningGoal goal;
   goal.margin_rad = loop.wanted_margin_rad.value();
   if (loop.wanted_bandwidth_Hz.si) goal.crossover_radps = kTwoPi * *loop.wanted_bandwidth_Hz.si;
+  const auto mode = bracket_mode_radps(c, a);
+  if (mode) goal.most_crossover_radps = *mode / kBracketAboveLoop;
   goal.most_ripple_Nm = kMostRipple * stall_torque_Nm(model);
   advice.tuning = tuned(model, c.loop_points(a), goal);
   if (!advice.tuning) {
@@ -174,10 +182,10 @@ GainAdvice gain_advice(Context& c, Axis a) {
                       words("The load has %1 times the inertia of the motor as seen at the output.",
                             say(inertia_ratio(model), "1", "1")),
                       textbook_sentence(model, tuning.crossover_radps)};
-  if (const auto mode = bracket_mode_radps(c, a))
+  if (mode)
     advice.sentences.push_back(
         words("The margins do not include the bracket, on which the camera swings at %1: three "
-              "times the crossover should stay below that.",
+              "times the crossover stays below that.",
               hertz(*mode)));
   return advice;
 }

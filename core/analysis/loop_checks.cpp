@@ -1,5 +1,6 @@
 #include <cmath>
 
+#include "core/analysis/bracket_mode.h"
 #include "core/analysis/checks.h"
 #include "core/analysis/gain_effect.h"
 #include "core/analysis/inputs.h"
@@ -30,6 +31,27 @@ Compared control_rate(Context& c, Axis a) {
                 say(gain, "1", "1"))};
 }
 
+/// The loops' model does not know the bracket: it has to swing well above them.
+Compared bracket_above_loop(Context& c, Axis a) {
+  const double mode = *bracket_mode_radps(c, a);
+  const auto& crossover = c.speed_margins(a).crossover_radps;
+  if (!crossover) {
+    const AxisModel& model = c.model(a);
+    if (std::abs(speed_loop(model, M_PI * model.control.control_rate_Hz)) < 1)
+      return moot(words("the gain of the speed loop stays below 1: it moves no bracket"));
+    return {
+        std::nullopt, mode,
+        words("%1 loop: gain above 1 up to half the sample rate, which no sampled loop can hold",
+              words("speed")),
+        Compared::Outcome::impossible};
+  }
+  return {kBracketAboveLoop * *crossover, mode,
+          words("the camera swings on its bracket at %1, %2 times the speed loop's crossover of "
+                "%3; three times is common practice",
+                say(mode, "rad/s", "Hz"), say(mode / *crossover, "1", "1"),
+                say(*crossover, "rad/s", "Hz"))};
+}
+
 Compared gap_swing_against_band(Context& c, Axis a) {
   const auto& swing = c.gap_swing(a);
   if (!swing) return moot(words("the gap keeps no swing going"));
@@ -41,6 +63,10 @@ Compared gap_swing_against_band(Context& c, Axis a) {
 
 bool has_gap(Context& c, Axis a) { return c.rig().axis(a).gearbox.backlash_rad.si.value_or(1) > 0; }
 
+constexpr auto kLoopsOnBracket =
+    joined(kLoops, std::array<InputPath, 1>{"<axis>.bracket.stiffness"});
+constexpr Lever kBracketLevers[] = {{"<axis>.bracket.stiffness", Way::up, 30},
+                                    {"<axis>.loop.speed_gain", Way::down, 30}};
 constexpr auto kSwingAndBand = joined(kGapSwing, kPixels);
 constexpr Lever kRateLevers[] = {{"<axis>.drive.control_rate", Way::up, 20},
                                  {"<axis>.loop.speed_gain", Way::down, 100}};
@@ -58,6 +84,17 @@ constexpr Check kChecks[] = {
      .inputs = kLoops,
      .compare = control_rate,
      .levers = kRateLevers,
+     .offer = advised_gains},
+    {.id = "<axis>.loop.bracket",
+     .what = "Bracket stiff enough for the loop",
+     .goal = "would keep the bracket's swing three times above the loop",
+     .part = "<axis>.bracket",
+     .si_unit = "rad/s",
+     .unit = "Hz",
+     .inputs = kLoopsOnBracket,
+     .compare = bracket_above_loop,
+     .levers = kBracketLevers,
+     .asked_by = "<axis>.bracket.stiffness",
      .offer = advised_gains},
     {.id = "<axis>.gap.limit_cycle",
      .what = "Swing in the gap against the settle band",

@@ -2,6 +2,7 @@
 #include <cmath>
 #include <complex>
 
+#include "core/analysis/bracket_mode.h"
 #include "core/analysis/cable_load.h"
 #include "core/analysis/checks.h"
 #include "core/analysis/figures.h"
@@ -23,18 +24,56 @@ constexpr auto kBreakaway =
     joined(kStall, std::array<InputPath, 4>{"<load>", "<axis>.friction.coulomb",
                                             "<axis>.gearbox.drag", "<axis>.cable.<spring>"});
 
+/// The planned move along which a camera that swings is still first, where that is in time.
+std::string sooner_along(Context& c, Axis a, double within_s) {
+  const ProfileRun* best = nullptr;
+  for (const ProfileRun& run : c.profiles(a).runs) {
+    if (run.kind == ProfileKind::step || !run.camera_s) continue;
+    if (best == nullptr || *run.camera_s < *best->camera_s) best = &run;
+  }
+  if (best == nullptr || *best->camera_s > within_s) return {};
+  return words("; along the %1 move in %2", words(word_of(best->kind)),
+               say(*best->camera_s, "s", "ms"));
+}
+
+/// Judged at the camera: behind a bracket that gives way it is still later than the output.
 Compared move_time(Context& c, Axis a) {
   const auto& settle = c.step(a).figures.settle_time_s;
   const double within = c.rig().task.within_s.value();
   if (!settle)
     return {std::nullopt, within, words("never settles: %1", why_never_settles(c, a)),
             Compared::Outcome::impossible};
-  return {*settle, within, words("settles in %1", say(*settle, "s", "ms"))};
+  const std::string axis = words("settles in %1", say(*settle, "s", "ms"));
+  if (!bracket_mode_radps(c, a)) return {*settle, within, axis};
+  const auto& camera = c.step_at_camera(a).settle_s;
+  const bool is_late = !camera || *camera > within;
+  const std::string planned = is_late ? sooner_along(c, a, within) : std::string();
+  if (!camera)
+    return {std::nullopt, within,
+            words("%1, but the camera swings on its bracket for longer than 30 s", axis) + planned,
+            Compared::Outcome::impossible};
+  return {*camera, within,
+          words("%1, the camera on its bracket in %2", axis, say(*camera, "s", "ms")) + planned};
+}
+
+/// Of a camera on a bracket. What rings after the simulation rings about where the output was then,
+/// so that this one ends where the step's own does; one that has not settled by then is too late.
+Compared camera_trial(Context& c, Axis a, double within_s) {
+  const double move = c.move_rad(a);
+  for (const double horizon_s : kSettleHorizons_s) {
+    SettledStep run{simulate_step(c.model(a), move, horizon_s, c.stop()), {}};
+    run.figures = step_figures(run.trace, move, c.band_rad());
+    if (run.figures.settle_time_s)
+      return {camera_still(c, a, run, 0).settle_s.value_or(kInfinity), within_s, {}};
+    if (horizon_s > within_s) break;
+  }
+  return {kInfinity, within_s, {}};
 }
 
 /// Simulates only twice the wanted time: enough to tell whether the band is kept from `within` on.
 Compared move_time_trial(Context& c, Axis a) {
   const double within = c.rig().task.within_s.value();
+  if (bracket_mode_radps(c, a)) return camera_trial(c, a, within);
   const double move = c.move_rad(a);
   const Trace trace = simulate_step(c.model(a), move, 2 * within);
   const auto settle = step_figures(trace, move, c.band_rad()).settle_time_s;
@@ -105,7 +144,8 @@ constexpr Lever kMoveTimeLevers[] = {{"<axis>.gearbox.ratio", Way::down, 8},
                                      {"<axis>.loop.speed_gain", Way::up, 6},
                                      {"<axis>.loop.speed_gain", Way::down, 6},
                                      {"<axis>.loop.speed_integral_gain", Way::down, 30},
-                                     {"<axis>.gearbox.backlash", Way::down, 20}};
+                                     {"<axis>.gearbox.backlash", Way::down, 20},
+                                     {"<axis>.bracket.stiffness", Way::up, 20}};
 constexpr Lever kBreakawayLevers[] = {{"<axis>.gearbox.ratio", Way::up, 20},
                                       {"<axis>.drive.current_limit", Way::up, 10}};
 constexpr Lever kMarginLevers[] = {{"<axis>.loop.speed_gain", Way::down, 30},

@@ -15,7 +15,8 @@ struct Link {
   std::string_view finding, figure;
   bool none_fails = false;  ///< without a value the finding fails: it never settles
 };
-constexpr Link kLinks[]{{"<axis>.move.time", "<axis>.step.settle_time", true},
+constexpr Link kLinks[]{{"<axis>.move.time", "<axis>.picture.settle_time", true},
+                        {"<axis>.move.time", "<axis>.step.settle_time", true},
                         {"<axis>.duty.pace", "<axis>.step.settle_time", true},
                         {"<axis>.loop.phase_margin", "<axis>.loop.phase_margin"},
                         {"<axis>.move.torque", "<axis>.output.torque_stall"},
@@ -33,10 +34,14 @@ struct Room {
   }
 };
 
-const Link* link_of(const Finding& finding) {
+/// The first that is in doubt and that it does compare; null without one.
+const Link* link_of(const Finding& finding, const Doubts& doubts) {
   if (!finding.axis || !finding.demand || !finding.capacity) return nullptr;
   const auto* found = std::ranges::find_if(kLinks, [&](const Link& link) {
-    return for_axis(link.finding, *finding.axis) == finding.id;
+    if (for_axis(link.finding, *finding.axis) != finding.id) return false;
+    const DoubtedFigure* figure = doubts.figure(for_axis(link.figure, *finding.axis));
+    return figure != nullptr &&
+           (figure->value == *finding.demand || figure->value == *finding.capacity);
   });
   return found == std::end(kLinks) ? nullptr : found;
 }
@@ -56,12 +61,10 @@ std::string say_open(const Finding& finding, double room, double uncertainty) {
 }
 
 std::optional<OpenVerdict> open_of(const Finding& finding, const Doubts& doubts) {
-  const Link* link = link_of(finding);
-  const DoubtedFigure* figure =
-      link == nullptr ? nullptr : doubts.figure(for_axis(link->figure, *finding.axis));
-  if (figure == nullptr) return std::nullopt;
+  const Link* link = link_of(finding, doubts);
+  if (link == nullptr) return std::nullopt;
+  const DoubtedFigure* figure = doubts.figure(for_axis(link->figure, *finding.axis));
   const bool is_demand = figure->value == *finding.demand;
-  if (!is_demand && figure->value != *finding.capacity) return std::nullopt;
   const Room room{finding, is_demand};
   const double left = room.at(figure->value);
   OpenVerdict open{finding.id, say_open(finding, left, figure->uncertainty_si), {}};

@@ -1,9 +1,9 @@
 #include <cctype>
-#include <cmath>
 #include <memory>
 #include <string>
 #include <vector>
 
+#include "core/analysis/bracket_mode.h"
 #include "core/analysis/figures.h"
 #include "core/analysis/inputs.h"
 #include "core/analysis/left_out.h"
@@ -21,16 +21,18 @@ constexpr auto kUsable =
     joined(kSettle, std::array<InputPath, 2>{"camera.exposure", "camera.delay"});
 constexpr const char* kSwingsOn = "the camera swings on its bracket for longer than 30 s";
 
-Answer mode_radps(Context& c, Axis a) {
-  return std::sqrt(c.rig().axis(a).bracket.stiffness_Nmprad.value() / c.model(a).load.inertia_kgm2);
+Answer mode_radps(Context& c, Axis a) { return *bracket_mode_radps(c, a); }
+
+Answer camera_settled(Context& c, Axis a) {
+  if (!c.step(a).figures.settle_time_s) return Answer::none(why_never_settles(c, a));
+  return {c.step_at_camera(a).settle_s, kSwingsOn};
 }
 
 Answer usable_time(Context& c, Axis a) {
-  if (!c.step(a).figures.settle_time_s) return Answer::none(why_never_settles(c, a));
-  const auto settle_s = camera_still(c, a, c.step(a), 0).settle_s;
-  if (!settle_s) return Answer::none(kSwingsOn);
+  const Answer still = camera_settled(c, a);
+  if (!still.value) return still;
   const Camera& camera = c.rig().camera;
-  return *settle_s + camera.exposure_s.value() + camera.delay_s.value();
+  return *still.value + camera.exposure_s.value() + camera.delay_s.value();
 }
 
 using Pick = Answer (*)(Context&, const ProfileRun&);
@@ -119,6 +121,12 @@ std::vector<FigureRow> all_rows() {
         "handbook: profiles; all that the axis turns on one spring", kMode},
        Axes::both,
        mode_radps,
+       true},
+      {{"<axis>.picture.settle_time", "Move and settle at the camera", "s", "ms",
+        "last time output and the bracket's swing together are outside ± settle band",
+        "simulation of design section 5; handbook: profiles", kRinging},
+       Axes::both,
+       camera_settled,
        true},
       {{"<axis>.picture.usable_time", "Picture usable after the step", "s", "ms",
         "camera settled, with the bracket's ringing where its stiffness is entered, + "

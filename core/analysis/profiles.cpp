@@ -41,8 +41,11 @@ void fill(ProfileRun& run, Context& context, Axis axis, const SettledStep& simul
   const auto& settle_s = run.figures.settle_time_s;
   if (settle_s) run.rms_current_A = rms_to(trace, *settle_s);
   if (!std::isfinite(context.band_rad())) return;
-  const CameraStill still = camera_still(context, axis, simulated, profile.time_s);
+  const CameraStill still = profile.kind == ProfileKind::step
+                                ? context.step_at_camera(axis)
+                                : camera_still(context, axis, simulated, profile.time_s);
   run.ringing_rad = still.ringing_rad;
+  run.camera_s = still.settle_s;
   const Camera& camera = context.rig().camera;
   if (still.settle_s && camera.exposure_s.si && camera.delay_s.si)
     run.usable_s = *still.settle_s + *camera.exposure_s.si + *camera.delay_s.si;
@@ -122,10 +125,14 @@ const ProfileRun* AxisProfiles::run(ProfileKind kind) const {
 CameraStill camera_still(Context& context, Axis axis, const SettledStep& run, double planned_s) {
   const auto& settle_s = run.figures.settle_time_s;
   const auto mode = bracket_of(context, axis);
-  if (!settle_s || !mode) return {settle_s, std::nullopt};
-  const CameraMotion motion = camera_motion(run.trace, *mode, context.move_rad(axis),
-                                            context.band_rad(), std::max(*settle_s, planned_s));
-  return {motion.settle_time_s, motion.ringing_rad};
+  CameraStill still{settle_s, std::nullopt, {}};
+  if (!settle_s || !mode) return still;
+  const CameraMotion motion =
+      camera_motion(run.trace, *mode, context.move_rad(axis), context.band_rad(),
+                    std::max(*settle_s, planned_s), &still.angle_rad);
+  still.settle_s = motion.settle_time_s;
+  still.ringing_rad = motion.ringing_rad;
+  return still;
 }
 
 AxisProfiles profiles_of(Context& context, Axis axis, const std::stop_token& stop) {

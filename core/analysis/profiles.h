@@ -20,6 +20,7 @@ struct ProfileRun {
   StepFigures figures;
   std::optional<double> rms_current_A;  ///< phase amplitude, from start to settled
   std::optional<double> ringing_rad;    ///< empty without a bracket's stiffness
+  std::optional<double> camera_s;       ///< until the camera is still; empty: not known, or never
   std::optional<double> usable_s;       ///< the picture, from the command on
 };
 
@@ -35,6 +36,7 @@ struct AxisProfiles {
 /// is as still as the output. @pre what the step needs is there, and the camera.
 struct CameraStill {
   std::optional<double> settle_s, ringing_rad;
+  std::vector<double> angle_rad;  ///< the camera's, per sample of the run; empty without a bracket
 };
 CameraStill camera_still(Context& context, Axis axis, const SettledStep& run, double planned_s);
 

@@ -98,6 +98,8 @@ class SpeedSearch {
       trial.holds = false, trial.fails = Ceiling::resonance;
     } else if (goal_.crossover_radps && crossover > *goal_.crossover_radps) {
       trial = {false, Ceiling::wanted, 0, crossover};
+    } else if (crossover > goal_.most_crossover_radps) {
+      trial = {false, Ceiling::bracket, 0, crossover};
     } else if (ripple_Nm(gain) > goal_.most_ripple_Nm) {
       trial = {false, Ceiling::ripple, 0, crossover};
     } else if (has_gap_) {

@@ -33,18 +33,19 @@ PiGains symmetrical_optimum(double inertia_kgm2, double lag_s, double a);
 double modulus_optimum_1ps(double lag_s);
 
 /// What keeps the gains from being higher.
-enum class Ceiling { wanted, resonance, lags, gap, ripple };
+enum class Ceiling { wanted, resonance, lags, gap, ripple, bracket };
 
 struct TuningGoal {
-  double margin_rad = 0;                  ///< phase margin of both loops
-  std::optional<double> crossover_radps;  ///< of the speed loop; empty: as fast as is sound
-  double most_ripple_Nm = kInfinity;      ///< what one count of the encoder may ask of the motor
+  double margin_rad = 0;                    ///< phase margin of both loops
+  std::optional<double> crossover_radps;    ///< of the speed loop; empty: as fast as is sound
+  double most_ripple_Nm = kInfinity;        ///< what one count of the encoder may ask of the motor
+  double most_crossover_radps = kInfinity;  ///< of the speed loop, as a bracket behind it bears
 };
 struct Tuning {
   LoopGains gains;
   double crossover_radps = 0;  ///< of the speed loop
   Ceiling limited_by = Ceiling::lags;
-  double limit_at_radps = 0;   ///< where the margin is used up; 0 for wanted and ripple
+  double limit_at_radps = 0;   ///< where the margin is used up; 0 for wanted, ripple and bracket
   double ripple_Nm = 0;        ///< of one count, at the output
   bool swings_in_gap = false;  ///< even with the least gains that were tried
 };

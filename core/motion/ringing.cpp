@@ -55,9 +55,10 @@ void Swing::advance(double acceleration_radps2) {
 double Swing::amplitude_rad() const { return std::hypot(angle_, speed_ / natural_); }
 
 CameraMotion camera_motion(const Trace& trace, const BracketMode& mode, double move_rad,
-                           double band_rad, double over_s) {
+                           double band_rad, double over_s, std::vector<double>* angle_rad) {
   CameraMotion motion;
   if (trace.time_s.empty()) return motion;
+  if (angle_rad != nullptr) *angle_rad = trace.angle_rad;
   const double dt = trace.sample_time_s;
   Swing swing(mode, dt);
   LastOutside outside(move_rad, band_rad);
@@ -71,6 +72,7 @@ CameraMotion camera_motion(const Trace& trace, const BracketMode& mode, double m
   for (std::size_t k = 1; k < trace.time_s.size(); ++k) {
     swing.advance((trace.speed_radps[k] - trace.speed_radps[k - 1]) / dt);
     outside.add(trace.time_s[k], trace.angle_rad[k] + swing.angle_rad());
+    if (angle_rad != nullptr) (*angle_rad)[k] += swing.angle_rad();
     look(trace.time_s[k]);
   }
   const double end_s = trace.time_s.back(), end_rad = trace.angle_rad.back();

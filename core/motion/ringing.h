@@ -1,6 +1,7 @@
 #pragma once
 
 #include <optional>
+#include <vector>
 
 #include "core/motion/step.h"
 
@@ -35,8 +36,10 @@ struct CameraMotion {
                                         ///< swings on for long
 };
 /// @param over_s from when on only ringing is left: the move is over and the output settled.
+/// @param angle_rad  if not null, gets the camera's angle at each sample of the trace.
 /// After the trace's end the output rests where it is. @pre the output has settled in the trace.
 CameraMotion camera_motion(const Trace& trace, const BracketMode& mode, double move_rad,
-                           double band_rad, double over_s);
+                           double band_rad, double over_s,
+                           std::vector<double>* angle_rad = nullptr);
 
 }  // namespace gazewright

@@ -24,8 +24,8 @@
         <translation>die Verstärkung der Drehzahlregelung geht nicht durch 1</translation>
     </message>
     <message>
-        <source>the speed loop crosses 1 at %1; three times that should lie below the arm's first mode about this axis (common practice, no source)%2</source>
-        <translation>Durchtritt der Drehzahlregelung bei %1; das Dreifache davon sollte unter der ersten Eigenfrequenz des Arms um diese Achse liegen (übliche Praxis, ohne Quelle)%2</translation>
+        <source>the speed loop crosses 1 at %1; three times that should lie below the arm's mode about this axis (common practice, no source)%2</source>
+        <translation>Durchtritt der Drehzahlregelung bei %1; das Dreifache davon sollte unter der Eigenfrequenz des Arms um diese Achse liegen (übliche Praxis, ohne Quelle)%2</translation>
     </message>
     <message>
         <source>the material is known</source>
@@ -40,12 +40,12 @@
         <translation>würde den Arm schonen</translation>
     </message>
     <message>
-        <source>Speed loop stays below the arm's first mode</source>
+        <source>Speed loop stays below the arm's mode</source>
         <translation>Durchtritt unter der Eigenfrequenz des Arms</translation>
     </message>
     <message>
-        <source>would keep the loop off the arm's first mode</source>
-        <translation>würde den Regelkreis von der ersten Eigenfrequenz des Arms fernhalten</translation>
+        <source>would keep the loop off the arm's mode</source>
+        <translation>würde den Regelkreis von der Eigenfrequenz des Arms fernhalten</translation>
     </message>
     <message>
         <source>Arm's material is known</source>
@@ -148,12 +148,12 @@
         <translation>niedrigste Lösung von det(K − ω²M) = 0, 6 mal 6</translation>
     </message>
     <message>
-        <source>First mode that the axis' drive shakes</source>
-        <translation>Erste Eigenfrequenz, die der Antrieb der Achse anregt</translation>
+        <source>Mode of the arm as the axis' drive shakes it</source>
+        <translation>Eigenfrequenz des Arms, wie der Antrieb der Achse ihn anregt</translation>
     </message>
     <message>
-        <source>lowest with 5 % of the inertia about the axis</source>
-        <translation>niedrigste mit 5 % des Trägheitsmoments um die Achse</translation>
+        <source>√(rᵀMr/(rᵀM·K⁻¹·Mr))/2π, r a turn about the axis</source>
+        <translation>√(rᵀMr/(rᵀM·K⁻¹·Mr))/2π, r eine Drehung um die Achse</translation>
     </message>
     <message>
         <source>Speed loop crosses 1 below</source>
@@ -1800,6 +1800,10 @@
         <translation>die Stufen des Encoders</translation>
     </message>
     <message>
+        <source>the bracket</source>
+        <translation>der Halter</translation>
+    </message>
+    <message>
         <source>Higher gains would hold too: the wanted bandwidth sets them.</source>
         <translation>Auch höhere Verstärkungen würden halten: die gewünschte Bandbreite bestimmt sie.</translation>
     </message>
@@ -1826,6 +1830,10 @@
     <message>
         <source>Higher, every count of the encoder would be felt. More bits, or a lower bandwidth of the speed estimator, raise the limit.</source>
         <translation>Bei höheren wäre jedes Inkrement des Encoders zu spüren. Mehr Bits oder eine kleinere Bandbreite des Drehzahlschätzers heben die Grenze an.</translation>
+    </message>
+    <message>
+        <source>Higher, it would come too near to the swing of the camera on its bracket. A stiffer bracket raises the limit.</source>
+        <translation>Bei höheren käme es der Schwingung der Kamera auf ihrem Halter zu nahe. Ein steiferer Halter hebt die Grenze an.</translation>
     </message>
     <message>
         <source>Speed gain %1: the speed loop crosses at %2</source>
@@ -1892,8 +1900,8 @@
         <translation>Die Last hat das %1-Fache des Trägheitsmoments des Motors, am Abtrieb gesehen.</translation>
     </message>
     <message>
-        <source>The margins do not include the bracket, on which the camera swings at %1: three times the crossover should stay below that.</source>
-        <translation>Die Reserven enthalten den Halter nicht, auf dem die Kamera mit %1 schwingt: das Dreifache der Durchtrittsfrequenz sollte darunter bleiben.</translation>
+        <source>The margins do not include the bracket, on which the camera swings at %1: three times the crossover stays below that.</source>
+        <translation>Die Reserven enthalten den Halter nicht, auf dem die Kamera mit %1 schwingt: das Dreifache der Durchtrittsfrequenz bleibt darunter.</translation>
     </message>
     <message>
         <source>%1 gains %2, %3 and %4</source>
@@ -2070,10 +2078,6 @@
     <message>
         <source>%1 %2, limit %3</source>
         <translation>%1 %2, Grenze %3</translation>
-    </message>
-    <message>
-        <source>the bracket</source>
-        <translation>der Halter</translation>
     </message>
     <message>
         <source>no softening temperature is entered for the material “%1”</source>
@@ -3244,6 +3248,22 @@
         <translation>vier Abtastungen je Periode (%1); die Verstärkung der Drehzahlregelung beträgt dort %2</translation>
     </message>
     <message>
+        <source>the gain of the speed loop stays below 1: it moves no bracket</source>
+        <translation>die Verstärkung der Drehzahlregelung bleibt unter 1: sie bewegt keinen Halter</translation>
+    </message>
+    <message>
+        <source>%1 loop: gain above 1 up to half the sample rate, which no sampled loop can hold</source>
+        <translation>%1regelung: Verstärkung über 1 bis zur halben Abtastrate, das kann kein abgetasteter Regelkreis halten</translation>
+    </message>
+    <message>
+        <source>speed</source>
+        <translation>Drehzahl</translation>
+    </message>
+    <message>
+        <source>the camera swings on its bracket at %1, %2 times the speed loop's crossover of %3; three times is common practice</source>
+        <translation>die Kamera schwingt auf ihrem Halter mit %1, dem %2-fachen der Durchtrittsfrequenz der Drehzahlregelung von %3; das Dreifache ist übliche Praxis</translation>
+    </message>
+    <message>
         <source>the gap keeps no swing going</source>
         <translation>das Spiel hält kein Pendeln aufrecht</translation>
     </message>
@@ -3270,6 +3290,14 @@
     <message>
         <source>would be quick enough for the resonance</source>
         <translation>wäre für die Resonanz schnell genug</translation>
+    </message>
+    <message>
+        <source>Bracket stiff enough for the loop</source>
+        <translation>Halter steif genug für den Regelkreis</translation>
+    </message>
+    <message>
+        <source>would keep the bracket's swing three times above the loop</source>
+        <translation>würde die Halterschwingung beim Dreifachen des Regelkreises halten</translation>
     </message>
     <message>
         <source>Swing in the gap against the settle band</source>
@@ -3528,12 +3556,24 @@
         <translation>größtes |−∂V/∂q| über den nutzbaren Verfahrbereich beider Achsen</translation>
     </message>
     <message>
+        <source>; along the %1 move in %2</source>
+        <translation>; entlang der Bewegung „%1“ in %2</translation>
+    </message>
+    <message>
         <source>never settles: %1</source>
         <translation>schwingt nie ein: %1</translation>
     </message>
     <message>
         <source>settles in %1</source>
         <translation>schwingt in %1 ein</translation>
+    </message>
+    <message>
+        <source>%1, but the camera swings on its bracket for longer than 30 s</source>
+        <translation>%1, aber die Kamera schwingt auf ihrem Halter länger als 30 s</translation>
+    </message>
+    <message>
+        <source>%1, the camera on its bracket in %2</source>
+        <translation>%1, die Kamera auf ihrem Halter in %2</translation>
     </message>
     <message>
         <source>friction %1, gravity at its worst angle %2, gearbox drag %3%4</source>
@@ -3548,16 +3588,8 @@
         <translation>kein Durchtritt, kann nicht schwingen</translation>
     </message>
     <message>
-        <source>%1 loop: gain above 1 up to half the sample rate, which no sampled loop can hold</source>
-        <translation>%1regelung: Verstärkung über 1 bis zur halben Abtastrate, das kann kein abgetasteter Regelkreis halten</translation>
-    </message>
-    <message>
         <source>position</source>
         <translation>Lage</translation>
-    </message>
-    <message>
-        <source>speed</source>
-        <translation>Drehzahl</translation>
     </message>
     <message>
         <source>the gain of both loops stays below 1: slow, no swing</source>
@@ -4228,12 +4260,20 @@
         <translation>Handbuch: profiles; alles, was die Achse dreht, an einer Feder</translation>
     </message>
     <message>
-        <source>Picture usable after the step</source>
-        <translation>Bild brauchbar nach dem Sprung</translation>
+        <source>Move and settle at the camera</source>
+        <translation>Bewegen und Einschwingen an der Kamera</translation>
+    </message>
+    <message>
+        <source>last time output and the bracket's swing together are outside ± settle band</source>
+        <translation>letzter Zeitpunkt, zu dem Ausgang und Halterschwingung zusammen außerhalb ± Einschwingband sind</translation>
     </message>
     <message>
         <source>simulation of design section 5; handbook: profiles</source>
         <translation>Simulation nach Entwurfsabschnitt 5; Handbuch: profiles</translation>
+    </message>
+    <message>
+        <source>Picture usable after the step</source>
+        <translation>Bild brauchbar nach dem Sprung</translation>
     </message>
     <message>
         <source>planned to take %1: what takes longer than %2 is not simulated</source>
@@ -10428,6 +10468,10 @@ name: </translation>
         <translation>versagt</translation>
     </message>
     <message>
+        <source>%1 camera</source>
+        <translation>%1 Kamera</translation>
+    </message>
+    <message>
         <source>%1 rises (10–90 %) in %2</source>
         <translation>%1 steigt (10–90 %) in %2</translation>
     </message>
@@ -10450,6 +10494,14 @@ name: </translation>
     <message>
         <source>settled %1</source>
         <translation>eingeschwungen %1</translation>
+    </message>
+    <message>
+        <source>%1: the camera on its bracket is still after %2</source>
+        <translation>%1: die Kamera auf ihrem Halter ruht nach %2</translation>
+    </message>
+    <message>
+        <source>camera still %1</source>
+        <translation>Kamera ruht %1</translation>
     </message>
     <message>
         <source>%1 reaches %2</source>
@@ -11386,6 +11438,10 @@ name: </translation>
     <message>
         <source>settles</source>
         <translation>eingeschwungen</translation>
+    </message>
+    <message>
+        <source>camera still</source>
+        <translation>Kamera ruht</translation>
     </message>
     <message>
         <source>%1 fail</source>

@@ -50,6 +50,24 @@ TEST(StepChart, ShowsTheAnglesOfTheAnalysisInDegreesAgainstMilliseconds) {
   }
 }
 
+TEST(StepChart, ShowsTheCameraOnItsBracketBesideTheOutput) {
+  Rig rig = tests::owl();
+  rig.pan.bracket.stiffness_Nmprad = si_quantity(60);
+  const Analysis analysis = analyse(rig, {.remedies = false});
+  const Chart chart = step_chart({.rig = &rig, .now = &analysis});
+  const Series series = series_named(chart, "Pan camera");
+  const AxisCurves& pan = analysis.of(Axis::pan);
+  ASSERT_EQ(series.y.size(), qsizetype(pan.camera_rad.size()));
+  EXPECT_DOUBLE_EQ(series.y[400], pan.camera_rad[400] * kDegPerRad);
+  const QString still = format_value(analysis.value("pan.picture.settle_time").value(), "s", "ms");
+  EXPECT_TRUE(std::ranges::any_of(chart.marks, [&](const Mark& mark) {
+    return mark.axis == Axis::pan && mark.text == "camera still " + still;
+  }));
+  EXPECT_TRUE(chart.readings.contains("Pan: the camera on its bracket is still after " + still));
+  for (const Series& one : step_chart(shown().input).series)
+    EXPECT_FALSE(one.name.contains("camera")) << "no bracket is entered";
+}
+
 TEST(StepChart, MarksSettlingWhereTheFigureSaysAndTheBandAroundTheMove) {
   const Chart chart = step_chart(shown().input);
   const double settle_s = shown().analysis.value("pan.step.settle_time").value();

@@ -339,6 +339,9 @@ def compare_profiles(axis, ours, rig):
             yield f"{axis}.{which}.usable_time is {usable}, should be {settle} + {after}"
         if not stiff and usable is not None and usable < after:
             yield f"{axis}.{which}.usable_time is {usable}"
+        still = ours[f"{axis}.picture.settle_time"]
+        if (still is not None) if stiff else not is_close(usable, still and still + after, CLOSED_FORM, 0):
+            yield f"{axis}.picture.settle_time is {still} beside {which}.usable_time {usable}"
 
 
 def compare_heat(batch, path, ours, rig, drives):
@@ -443,7 +446,7 @@ def compare(batch, path):
     # The step and the margins with the advised gains: both are compared with the gains of the file.
     known |= {f"{a}.advice.{k}" for a in ("pan", "tilt") for k in ("settle_time", "phase_margin")}
     # Simulated; a stiff bracket's are compared above, all others in profile_response.py.
-    known |= {f"{a}.picture.usable_time" for a in ("pan", "tilt")}
+    known |= {f"{a}.picture.{key}" for a in ("pan", "tilt") for key in ("settle_time", "usable_time")}
     known |= {f"{a}.profile.{name}.{key}" for a in ("pan", "tilt") for name in PROFILES for key in (
         "settle_time", "overshoot", "peak_current", "rms_current", "ringing_px", "usable_time")}
     known |= {"pan.eye.speed_ratio", "tilt.eye.speed_ratio", "eye.duration_ratio",

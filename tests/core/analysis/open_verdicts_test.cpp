@@ -106,7 +106,7 @@ TEST(OpenVerdicts, OfSamplesRestOnTheFiguresTheyCompare) {
     for (const Axis axis : kAxes) {
       const std::string of = name_of(axis);
       const Finding* time = finding(all.analysis, of + ".move.time");
-      const DoubtedFigure* settle = all.doubts.figure(of + ".step.settle_time");
+      const DoubtedFigure* settle = all.doubts.figure(settle_id(all.analysis, axis));
       if (settle == nullptr || !time->capacity || !time->demand) continue;
       const bool crosses = settle->uncertainty_si >= std::abs(*time->capacity - *time->demand);
       const bool may_never = !settle->is_known_whole && time->verdict != Verdict::fails;

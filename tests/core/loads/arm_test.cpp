@@ -164,6 +164,77 @@ TEST(ArmModes, AnAxisIsShakenByTheModesThatTurnAboutIt) {
   EXPECT_GT(modes.pan_Hz, modes.first_Hz);
 }
 
+/// So light that only the load has inertia.
+ArmBeam weightless_arm() {
+  ArmBeam arm = small_arm();
+  arm.density_kgpm3 = 1e-9;
+  return arm;
+}
+double swing_Hz(double mass_kg, double compliance_mpN) {
+  return 1 / (2 * std::numbers::pi * std::sqrt(mass_kg * compliance_mpN));
+}
+
+TEST(ArmModes, PanBendsAndTwistsASingleArmAsCantileverAndShaftDo) {
+  // A point c in front of the pan axis, the arm beside it: speeding up pushes it sideways.
+  // Cantilever L³/3EI and shaft c²·L/GJ in series (Bansal, ch. 13; Roark, table 10.1), as Dunkerley
+  // adds them.
+  const ArmBeam arm = weightless_arm();
+  const double L = arm.length_m, c = 0.05;
+  const double bends = L * L * L / (3 * arm.modulus_Pa * arm.values.height_m4);
+  const double twists = c * c * L / (arm.shear_modulus_Pa() * arm.values.torsion_m4);
+  const ArmModes modes = modes_of(arm, point_load(0.4, {c, -0.065, 0}), {0, 0.065, 0.15});
+  EXPECT_NEAR(modes.pan_Hz / swing_Hz(0.4, bends + twists), 1, tol(1e-9));
+}
+
+TEST(ArmModes, TiltBendsAForkWithAForceAndAMoment) {
+  // A point d above the tilt axis: a force and d times it as a moment at a cantilever's end,
+  // L³/3EI + d·L²/EI + d²·L/EI (Bansal, ch. 13).
+  const ArmBeam arm = weightless_arm();
+  const double L = arm.length_m, d = 0.03, EI = arm.modulus_Pa * arm.values.width_m4;
+  const ArmModes modes = modes_of(arm, point_load(0.4, {0, 0, d}), {0, 0.065, 0.15});
+  EXPECT_NEAR(modes.tilt_Hz / swing_Hz(0.4, (L * L * L / 3 + d * L * L + d * d * L) / EI), 1,
+              tol(1e-9));
+}
+
+TEST(ArmModes, OfAnAxisLieBetweenTheFirstModeAndThatOfARigidTurn) {
+  testing::Random random(1894);
+  for (int i = 0; i < 300; ++i) {
+    ArmBeam arm = small_arm();
+    arm.is_fork = random.chance(0.5);
+    arm.length_m = random.log_uniform(0.03, 0.5);
+    const Eigen::Vector3d at(random.uniform(-0.1, 0.1), random.uniform(-0.1, 0.1),
+                             random.uniform(-0.1, 0.1));
+    MassProperties load = point_load(random.log_uniform(0.05, 5), at);
+    load.I_O_kgm2 += 1e-4 * Eigen::Matrix3d::Identity();
+    const ArmModes modes =
+        modes_of(arm, load, {random.uniform(-0.02, 0.02), random.uniform(-0.1, 0.1), 0.15});
+    for (const Axis axis : kAxes) EXPECT_GE(modes.of(axis), modes.first_Hz * (1 - 1e-9)) << i;
+    // By Cauchy and Schwarz not above the end's turn about y alone, 4EI/L of the one that is held.
+    const double k = 4 * arm.modulus_Pa * arm.values.width_m4 / arm.length_m;
+    const double J = load.I_O_kgm2(1, 1);
+    EXPECT_LE(modes.tilt_Hz, std::sqrt(k / J) / (2 * std::numbers::pi) * (1 + 1e-9)) << i;
+  }
+}
+
+TEST(ArmModes, OfAnAxisChangeByLittleWhereALengthDoes) {
+  // Swept through the lengths at which one mode hands the axis' turn over to the next.
+  for (const bool is_fork : {false, true}) {
+    ArmModes before;
+    for (int tenths = 300; tenths <= 1500; ++tenths) {
+      ArmBeam arm = small_arm();
+      arm.is_fork = is_fork;
+      arm.length_m = tenths * 1e-4;
+      const MassProperties load = point_load(0.4, {0.03, is_fork ? 0.01 : -0.05, 0.02});
+      const ArmModes now = modes_of(arm, load, {0, is_fork ? 0 : 0.065, 0.15});
+      if (tenths > 300) {
+        for (const Axis axis : kAxes)
+          EXPECT_LT(std::abs(now.of(axis) / before.of(axis) - 1), 0.01) << is_fork << tenths;
+      }
+      before = now;
+    }
+  }
+}
+
 TEST(ArmStrength, AtRestASingleArmBearsPullAndTheMomentOfTheOverhang) {
   const ArmBeam arm = small_arm();
   const double weight = 0.5 * kStandardGravity_mps2;
