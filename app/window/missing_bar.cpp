@@ -7,6 +7,7 @@
 
 #include "app/window/missing_links.h"
 #include "app/window/widgets.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {

@@ -6314,6 +6314,10 @@
         <translation>beschreiben, was vorhanden ist, oder %1 schreiben</translation>
     </message>
     <message>
+        <source>say its shape, for example %1, or all numbers of its inertia</source>
+        <translation>die Form angeben, zum Beispiel %1, oder alle Zahlen der Trägheit</translation>
+    </message>
+    <message>
         <source>write all numbers of %1</source>
         <translation>alle Zahlen von %1 schreiben</translation>
     </message>
@@ -6344,6 +6348,10 @@
     <message>
         <source>: none</source>
         <translation>: none</translation>
+    </message>
+    <message>
+        <source>shape: {box: [40 mm, 16 mm, 170 mm]}</source>
+        <translation>shape: {box: [40 mm, 16 mm, 170 mm]}</translation>
     </message>
     <message>
         <source>shelf is %1; this program reads version 1</source>

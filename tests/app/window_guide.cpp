@@ -15,6 +15,7 @@
 #include "app/window/plots_panel.h"
 #include "app/window/ratio_scale.h"
 #include "app/window/settings.h"
+#include "core/rig/fields.h"
 #include "tests/app/window_support.h"
 
 namespace gazewright {
