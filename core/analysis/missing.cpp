@@ -241,6 +241,7 @@ std::string missing_part_words(const MissingEntry& entry) {
 }
 
 std::string missing_entry_words(const MissingEntry& entry) {
+  if (entry.path == entry.part) return missing_part_words(entry);
   std::string_view label = find_label(entry.path);
   if (label.empty()) label = find_label(entry.path + "[0]");
   return label.empty() ? missing_part_words(entry) : words(label);
