@@ -128,7 +128,8 @@ std::string own_data_rows(const Rig& rig) {
 }  // namespace
 
 std::string figures_table(const Rig& rig, const Analysis& analysis) {
-  std::string text = one_line(rig.title) + "\n\nFindings, worst first\n";
+  std::string text = one_line(rig.title) + '\n' + missing_table(missing_inputs(analysis)) +
+                     "\nFindings, worst first\n";
   for (const Finding& finding : analysis.findings) text += finding_rows(finding);
   text += "\nFigures\n" + figure_rows(analysis);
   text += profile_rows(analysis) + limit_rows(analysis);

@@ -7,6 +7,7 @@
 #include "app/batch/shelf_choice.h"
 #include "app/batch/verbs.h"
 #include "core/analysis/say.h"
+#include "core/files/missing_places.h"
 
 namespace gazewright::batch {
 namespace {
@@ -164,6 +165,8 @@ std::string json_of(const Rig& rig, const Fits& fits, const Shelf& shelf) {
               }) +
          ",\n  \"remarks\": " +
          list(fits.remarks, [](const std::string& remark) { return json_string(remark); }) +
+         ",\n  \"also_missing\": " +
+         list(fits.also_missing, [](const std::string& path) { return json_string(path); }) +
          "\n}\n";
 }
 
@@ -177,6 +180,15 @@ void tell_missing_gains(const FitRow& row) {
     if (const auto& why = row.simulated->no_gains[static_cast<std::size_t>(axis)]; !why.empty())
       complain(std::string("no gains are written for ") + gazewright::name_of(axis) + ": " + why,
                {}, kDone);
+}
+
+/// What keeps single measures, the simulation and the gains from being known, with place and mend.
+void tell_also_missing(const Fits& fits, const LoadedRig& loaded, const Command& command) {
+  if (fits.also_missing.empty()) return;
+  complain("without these not every measure, settling time and gain can be given", {}, kDone);
+  auto places = places_of_missing(loaded.text, command.file(), fits.also_missing);
+  for (Diagnostic& place : places) place.weight = Diagnostic::Weight::warning;
+  tell(places);
 }
 
 int save_best(const LoadedRig& loaded, const Fits& fits, const Shelf& shelf,
@@ -197,7 +209,12 @@ int run_fit(const LoadedRig& loaded, const Command& command) {
   const auto shelf = chosen_shelf(command);
   if (!shelf) return kBadRig;
   const Fits fits = rank_fits(rig, *shelf, {.drives = command.drives, .most = command.most});
-  if (!fits.because.empty()) return complain_of_missing("a ranking", fits.because);
+  if (!fits.because.empty()) {
+    const int status = complain_of_missing("a ranking", fits.because, loaded, command.file());
+    tell_also_missing(fits, loaded, command);
+    return status;
+  }
+  tell_also_missing(fits, loaded, command);
   if (!command.save.empty())
     if (const int status = save_best(loaded, fits, *shelf, command.save); status != kDone)
       return status;

@@ -70,12 +70,17 @@ constexpr const char* kFigures =
 
 Prints every figure and every finding of the rig.
 
-  (no option)  a table to read: findings with verdict, demand, capacity, margin, reason and remedy,
-               the worst first; then the figures, three significant digits in everyday units, and
-               the homing plan of each axis
+  (no option)  a table to read: inputs that are missing, and the few to fill in first; findings with
+               verdict, demand, capacity, margin, reason and remedy, the worst first; then the
+               figures, three significant digits in everyday units, and the homing plan of each
+               axis
   --json       {"rig": title, "figures": {id: number or null}, "findings": [{"id", "axis",
                "verdict", "demand", "capacity", "margin", "because", "remedy"}],
-               "homing": {"pan": [step, ...], "tilt": [step, ...]}}
+               "homing": {"pan": [step, ...], "tilt": [step, ...]},
+               "missing": {"figures": how many wait, "findings", "first": [entry], "then":
+               {"figures", "findings"}, "entries": [entry]}}, an entry being {"path", "part",
+               "label", "figures", "findings"}, the one that most waits for first; "first" are the
+               few to begin with, "then" what waits for nothing else;
                and, where figures rest on your own data files, "own_data": [{"file", "row", "key",
                "value", "source"}],
                in SI units with every digit; axis is pan, tilt or both; verdict is holds, tight,
@@ -304,8 +309,9 @@ Examples
 constexpr const char* kSheet =
     R"(gazewright-batch sheet RIG --out FILE.pdf [--paper a4|letter]
 
-Writes the design sheet as PDF: drive lines, figures, findings, plots, assumptions with the source
-of each input, and cautions. No display is needed.
+Writes the design sheet as PDF: first the drawing, what fails or is tight and what to do, and the drive
+lines; then what to build from, with drive settings, parts, sizes, homing and cautions; then plots, what
+holds, figures, and assumptions with the source of each input. No display is needed.
 
   --out    the file to write; it is replaced only when the whole sheet is written
   --paper  a4 (where not given) or letter
@@ -349,7 +355,9 @@ times. A part that lacks data is named and not ranked.
             them; comments and layout stay. Where no gains can be advised, it says why. The rig file
             itself is not overwritten
 
-Where the rig lacks an input, nothing is printed, a sentence names it and the exit status is 3.
+Where the rig lacks an input of the move, nothing is printed, all that is missing for both axes is
+named with its place in the file and how to mend it, and the exit status is 3. What only single
+measures, the simulation or the gains lack is named in the same way, and the rest is ranked.
 
 Examples
   gazewright-batch fit owl.rig.yaml

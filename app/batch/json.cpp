@@ -92,8 +92,9 @@ std::string figures_json(const Rig& rig, const Analysis& analysis) {
   const auto of_both = [](const auto& part) { return lines({part(Axis::pan), part(Axis::tilt)}); };
   return "{\n  \"rig\": " + json_string(rig.title) + ",\n  \"figures\": {" + lines(figures) +
          "},\n  \"findings\": [" + lines(findings) + "],\n  \"homing\": {" + of_both(plan) +
-         "},\n  \"limits\": {" + of_both(limits) + "},\n  \"advice\": {" + of_both(advice) + '}' +
-         own_data_of(rig) + "\n}\n";
+         "},\n  \"limits\": {" + of_both(limits) + "},\n  \"advice\": {" + of_both(advice) +
+         "},\n  \"missing\": " + missing_json(missing_inputs(analysis)) + own_data_of(rig) +
+         "\n}\n";
 }
 
 }  // namespace gazewright::batch

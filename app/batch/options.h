@@ -37,10 +37,13 @@ const char* name_of(Verb verb);
 
 enum class Form { table, json, csv };
 
+inline constexpr const char* kStandardInput = "standard input";  ///< in place of its file's name
+
 /// What is to be done, checked.
 struct Command {
   Verb verb = Verb::figures;
   std::string rig;  ///< file name; "-" is standard input
+  std::string file() const { return rig == "-" ? kStandardInput : rig; }  ///< as messages call it
   std::optional<Form> form;
   bool strict = false;
   bool all = false;  ///< of compare: all figures

@@ -6,6 +6,8 @@
 #include <cstdio>
 #include <cstring>
 
+#include "core/analysis/missing.h"
+#include "core/files/missing_places.h"
 #include "core/units/units.h"
 
 namespace gazewright::batch {
@@ -76,9 +78,12 @@ int complain(std::string_view problem, std::string_view fix, int status) {
   return status;
 }
 
-int complain_of_missing(std::string_view what, std::string_view because) {
-  return complain("the rig cannot give " + std::string(what) + ": it " + std::string(because),
-                  "add the missing values to the rig file", kBadRig);
+int complain_of_missing(std::string_view what, std::string_view because, const LoadedRig& loaded,
+                        const std::string& file) {
+  complain("the rig cannot give " + std::string(what) + ": it " + std::string(because),
+           "add the missing values to the rig file", kBadRig);
+  tell(places_of_missing(loaded.text, file, needs_in(because)));
+  return kBadRig;
 }
 
 void tell(const std::vector<Diagnostic>& diagnostics) {

@@ -56,8 +56,10 @@ int write_out(std::string_view text, int status = kDone);
 int write_text(const std::string& file, std::string_view text);
 /// "gazewright-batch: problem" and "  fix: ..." on standard error; returns `status`.
 int complain(std::string_view problem, std::string_view fix, int status);
-/// The rig lacks what `what` needs: "the rig cannot give a track: it needs camera.columns".
-int complain_of_missing(std::string_view what, std::string_view because);
+/// The rig lacks what `what` needs: "the rig cannot give a track: it needs camera.columns", then
+/// the place and mend of each entry. @param file  as named by the user
+int complain_of_missing(std::string_view what, std::string_view because, const LoadedRig& loaded,
+                        const std::string& file);
 /// Each with its place and mend on standard error.
 void tell(const std::vector<Diagnostic>& diagnostics);
 

@@ -22,10 +22,10 @@ LoadedRig load(const std::string& name) {
   if (std::ferror(stdin))
     return {.rig = {},
             .text = {},
-            .diagnostics = {{.file = "standard input",
+            .diagnostics = {{.file = kStandardInput,
                              .problem = "cannot be read",
                              .fix = "check what is piped in, or name a file"}}};
-  return parse_rig(text, "standard input");
+  return parse_rig(text, kStandardInput);
 }
 
 int run_verb(const LoadedRig& loaded, const Command& command) {
@@ -34,11 +34,11 @@ int run_verb(const LoadedRig& loaded, const Command& command) {
     case Verb::figures:
       return run_figures(rig, command);
     case Verb::trace:
-      return run_trace(rig, command);
+      return run_trace(loaded, command);
     case Verb::sweep:
-      return run_sweep(rig, command);
+      return run_sweep(loaded, command);
     case Verb::travel:
-      return run_travel(rig, command);
+      return run_travel(loaded, command);
     case Verb::track:
       return run_track(loaded, command);
     case Verb::compare:

@@ -5,11 +5,13 @@
 
 namespace gazewright::batch {
 
-int run_sweep(const Rig& rig, const Command& command) {
+int run_sweep(const LoadedRig& loaded, const Command& command) {
+  const Rig& rig = *loaded.rig;
   const Axis axis = command.axis.value_or(Axis::pan);
   const RatioSweep sweep = sweep_ratio(rig, axis, command.ratios);
   if (!sweep.because.empty())
-    return complain_of_missing(std::string("a sweep of ") + name_of(axis), sweep.because);
+    return complain_of_missing(std::string("a sweep of ") + name_of(axis), sweep.because, loaded,
+                               command.file());
   std::string text =
       "ratio,shortest_time_s,settle_time_s,peak_torque_Nm,top_speed_rad_s,acceleration_rad_s2\n";
   for (std::size_t i = 0; i < sweep.ratio.size(); ++i)

@@ -1,5 +1,10 @@
+#include <algorithm>
+#include <span>
+
 #include "app/batch/output.h"
 #include "app/batch/verbs.h"
+#include "core/analysis/missing.h"
+#include "core/analysis/say.h"
 #include "core/motion/coupled.h"
 #include "core/motion/planned_trace.h"
 #include "core/rig/fields.h"
@@ -32,12 +37,21 @@ std::string rows_of(const CoupledTrace& both) {
   return text;
 }
 
-/// Says that it lacks inputs, where an axis has no step.
-std::optional<int> lacks_step(const Analysis& analysis, Axis axis) {
-  if (!analysis.of(axis).step.time_s.empty()) return {};
-  const std::string name = name_of(axis);
-  const Figure* figure = analysis.figure(name + ".step.rise_time");
-  return complain_of_missing("a trace of " + name, figure ? figure->because : "lacks inputs");
+/// Says what it lacks, of all these axes at once, where one of them has no step.
+std::optional<int> lacks_step(const Analysis& analysis, std::span<const Axis> axes,
+                              const LoadedRig& loaded, const Command& command) {
+  std::vector<std::string> names, missing;
+  for (const Axis axis : axes) {
+    if (!analysis.of(axis).step.time_s.empty()) continue;
+    names.emplace_back(name_of(axis));
+    const Figure* figure = analysis.figure(names.back() + ".step.rise_time");
+    for (std::string& entry : said_needs(figure ? figure->because : ""))
+      if (std::ranges::find(missing, entry) == missing.end()) missing.push_back(std::move(entry));
+  }
+  if (names.empty()) return {};
+  return complain_of_missing(
+      "a trace of " + names.front() + (names.size() > 1 ? " and " + names.back() : ""),
+      missing.empty() ? "lacks inputs" : say_needs(missing), loaded, command.file());
 }
 
 /// Writes the rows; a trace that ended early is said so.
@@ -51,23 +65,23 @@ int write_trace(const std::string& rows, const Trace& trace, const std::string& 
   return status;
 }
 
-int run_both(const Rig& rig, const Analysis& analysis, const Command& command) {
-  for (const Axis axis : kAxes)
-    if (const auto status = lacks_step(analysis, axis)) return *status;
+int run_both(const LoadedRig& loaded, const Analysis& analysis, const Command& command) {
+  if (const auto status = lacks_step(analysis, kAxes, loaded, command)) return *status;
   PanTilt move_rad{analysis.of(Axis::pan).move_rad, analysis.of(Axis::tilt).move_rad};
   if (command.hold) (*command.hold == Axis::pan ? move_rad.pan : move_rad.tilt) = 0;
   const CoupledTrace trace =
-      simulate_both(coupled_model(with_defaults(rig)), move_rad, command.duration_s);
+      simulate_both(coupled_model(with_defaults(*loaded.rig)), move_rad, command.duration_s);
   return write_trace(rows_of(trace), trace.axis[0], "pan or tilt", command.duration_s);
 }
 
 }  // namespace
 
-int run_trace(const Rig& rig, const Command& command) {
+int run_trace(const LoadedRig& loaded, const Command& command) {
+  const Rig& rig = *loaded.rig;
   const Analysis analysis = analyse(rig, {.quick = true});
-  if (command.both) return run_both(rig, analysis, command);
+  if (command.both) return run_both(loaded, analysis, command);
   const Axis axis = command.axis.value_or(Axis::pan);
-  if (const auto status = lacks_step(analysis, axis)) return *status;
+  if (const auto status = lacks_step(analysis, {&axis, 1}, loaded, command)) return *status;
   const Rig filled = with_defaults(rig);
   const AxisModel model = axis_model(filled, rig_bodies(filled), axis);
   const auto profile = plan(command.profile, model, analysis.of(axis).move_rad);

@@ -58,7 +58,8 @@ int run_track(const LoadedRig& loaded, const Command& command) {
     if (const int status = take_path(followed, loaded.text, command); status != kDone)
       return status;
   const TrackingRuns runs = analyse(followed, {.remedies = false}).tracking;
-  if (!runs.because.empty()) return complain_of_missing("a track", runs.because);
+  if (!runs.because.empty())
+    return complain_of_missing("a track", runs.because, loaded, command.file());
   return write_text(command.out, rows_of(runs));
 }
 

@@ -20,9 +20,11 @@ std::string rows_of(const ReachMap& map) {
 
 }  // namespace
 
-int run_travel(const Rig& rig, const Command& command) {
+int run_travel(const LoadedRig& loaded, const Command& command) {
+  const Rig& rig = *loaded.rig;
   const ReachMap map = reach_of(rig, command.step_rad);
-  if (!map.because.empty()) return complain_of_missing("its travel", map.because);
+  if (!map.because.empty())
+    return complain_of_missing("its travel", map.because, loaded, command.file());
   return write_text(command.out, rows_of(map));
 }
 

@@ -25,26 +25,31 @@ TitleBlock title_block(const SheetContent& content) {
 
 int paint_pages(QPagedPaintDevice& device, const SheetContent& content, int pages) {
   SheetPage page(device, title_block(content), pages);
+  // Whoever builds reads from the front and may stop where the building ends.
   draw_title(page, content);
+  draw_views(page, content);
+  draw_verdicts(page, content);
   draw_drive_lines(page, content);
-  draw_findings(page, content);
-  draw_plots(page, content);
   draw_settings(page, content);
   draw_parts(page, content);
+  draw_sizes(page, content);
+  draw_homing(page, content);
+  draw_cautions(page, content);
+  draw_plots(page, content);
   draw_limits(page, content);
+  draw_advice(page, content);
+  draw_profiles(page, content);
   draw_doubts(page, content);
   draw_variants(page, content);
+  draw_unknown(page, content);
+  draw_held(page, content);
   draw_figures(page, content);
-  draw_profiles(page, content);
-  draw_advice(page, content);
-  draw_homing(page, content);
   draw_tracking(page, content);
   draw_heat(page, content);
   draw_supply(page, content);
   draw_balance(page, content);
   draw_pointing(page, content);
   draw_inputs(page, content);
-  draw_cautions(page, content);
   draw_signatures(page, content);
   return page.pages();
 }

@@ -46,7 +46,7 @@ TableCell field_cell(const FieldRef& field, const Theme& theme) {
   }
   if (const auto* choice = std::get_if<ChoiceRef>(&field)) {
     if (!choice->choice->value.empty()) return {choice_word(choice->choice->value), {7.5}, {}};
-    return {Plots::tr("%1 (default)").arg(qstring(choice->info->options.front())), {7.5}, {}};
+    return {Plots::tr("%1 (default)").arg(choice_word(choice->info->options.front())), {7.5}, {}};
   }
   const std::string& text = *std::get<TextRef>(field).text;
   return {text.empty() ? QStringLiteral("–") : QString::fromStdString(text), {7.5}, {}};
@@ -94,6 +94,7 @@ QString part_word(const QString& part) {
 }
 
 struct InputLine {
+  QString key;  ///< of the part, "stops"
   QString part, label;
   std::optional<TableCell> pan, tilt, both;
 };
@@ -145,7 +146,8 @@ std::vector<InputLine> lines_of(Rig& rig, const Theme& theme) {
     if (pan || tilt) path = path.mid(path.indexOf('.') + 1);
     const auto [place, is_new] = at.emplace((pan || tilt ? "axis." : "") + path, lines.size());
     const QString part = path.left(path.indexOf(path.contains('.') ? '.' : '['));
-    if (is_new) lines.push_back({part_word(part), label_of(field) + coordinate(path), {}, {}, {}});
+    if (is_new)
+      lines.push_back({part, part_word(part), label_of(field) + coordinate(path), {}, {}, {}});
     InputLine& line = lines[place->second];
     (pan    ? line.pan
      : tilt ? line.tilt
@@ -253,6 +255,46 @@ std::vector<TableCells> with_titles(const std::vector<InputLine>& lines, qsizety
   return rows;
 }
 
+/// Parts that are made, mounted or wired by these values.
+bool is_to_build(const QString& key) {
+  static const QStringList kBuilt{QStringLiteral("stops"),   QStringLiteral("homing"),
+                                  QStringLiteral("bearing"), QStringLiteral("joint"),
+                                  QStringLiteral("cable"),   QStringLiteral("arm"),
+                                  QStringLiteral("supply")};
+  return kBuilt.contains(key);
+}
+
+/// The inputs of the parts that are built, or of all others: those of the rig, then those of the
+/// axes side by side. @param rig  may be written: the field tables point into it
+void draw_lines(SheetPage& page, Rig& rig, bool to_build) {
+  std::vector<InputLine> shared, of_axes;
+  for (const InputLine& line : lines_of(rig, page.theme()))
+    if (is_to_build(line.key) == to_build) (line.both ? shared : of_axes).push_back(line);
+  const auto cell = [](const std::optional<TableCell>& c) { return c.value_or(TableCell{}); };
+  const auto draw_shared = [&] {
+    draw_in_two(page,
+                with_titles(shared, 2,
+                            [&](const InputLine& line) {
+                              return TableCells{{line.label, {7.5}, {}}, cell(line.both)};
+                            }),
+                {{Plots::tr("Input"), 1.4, false}, {Plots::tr("Value"), 1.4, false}});
+  };
+  const auto draw_axes = [&] {
+    draw_in_two(
+        page,
+        with_titles(of_axes, 3,
+                    [&](const InputLine& line) {
+                      return TableCells{{line.label, {7.5}, {}}, cell(line.pan), cell(line.tilt)};
+                    }),
+        {{Plots::tr("Input"), 1.3, false},
+         {Plots::tr("Pan"), 1, false},
+         {Plots::tr("Tilt"), 1, false}});
+  };
+  to_build ? draw_axes() : draw_shared();
+  page.skip(8);
+  to_build ? draw_shared() : draw_axes();
+}
+
 /// What the figures take from the user's own data files, with its source.
 void draw_own_data(SheetPage& page, const Rig& rig) {
   std::vector<TableRow> rows;
@@ -293,35 +335,23 @@ QString source_text(Source source) {
   return Plots::tr("source not stated");
 }
 
-void draw_inputs(SheetPage& page, const SheetContent& content) {
-  page.heading(Plots::tr("Assumptions"));
-  page.paragraph(Plots::tr("Every input as it was written, with its spread and source where they "
-                           "are stated. What nobody gave is marked default or missing."),
-                 {7.5, false, page.theme().quiet});
-  Rig rig = content.rig;  // the field tables point into a rig that may be written
-  std::vector<InputLine> shared, of_axes;
-  for (const InputLine& line : lines_of(rig, page.theme())) {
-    (line.both ? shared : of_axes).push_back(line);
-  }
-  const auto cell = [](const std::optional<TableCell>& c) { return c.value_or(TableCell{}); };
-  draw_in_two(page,
-              with_titles(shared, 2,
-                          [&](const InputLine& line) {
-                            return TableCells{{line.label, {7.5}, {}}, cell(line.both)};
-                          }),
-              {{Plots::tr("Input"), 1.4, false}, {Plots::tr("Value"), 1.4, false}});
-  page.skip(8);
-  draw_in_two(
-      page,
-      with_titles(of_axes, 3,
-                  [&](const InputLine& line) {
-                    return TableCells{{line.label, {7.5}, {}}, cell(line.pan), cell(line.tilt)};
-                  }),
-      {{Plots::tr("Input"), 1.3, false},
-       {Plots::tr("Pan"), 1, false},
-       {Plots::tr("Tilt"), 1, false}});
+void draw_sizes(SheetPage& page, const SheetContent& content) {
+  page.heading(Plots::tr("Stops, screws, bearings, wiring and supply"));
+  Rig rig = content.rig;
+  draw_lines(page, rig, true);
   draw_bodies(page, rig);
   draw_keep_outs(page, rig);
+}
+
+void draw_inputs(SheetPage& page, const SheetContent& content) {
+  page.heading(Plots::tr("Assumptions"));
+  page.paragraph(
+      Plots::tr("Every input as it was written, with its spread and source where they are stated. "
+                "What nobody gave is marked default or missing. Stops, screws, bearings, wiring, "
+                "supply and bodies stand with what is needed to build."),
+      {7.5, false, page.theme().quiet});
+  Rig rig = content.rig;
+  draw_lines(page, rig, false);
   draw_own_data(page, rig);
 }
 

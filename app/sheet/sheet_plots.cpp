@@ -47,13 +47,6 @@ void draw_plot(SheetPage& page, const QRectF& cell, PlotKind kind, const PlotInp
   paint_plot(space.painter, space.rect, kind, input, page.theme());
 }
 
-/// All three views to one scale.
-void draw_views(SheetPage& page, const QRectF& row, const Rig& rig) {
-  const PlotSpace space(page, titled(page, row, Plots::tr("Drawing to scale")));
-  for (const DrawnView& drawn : all_views(space.rect, rig, 0, 0))
-    paint_drawing(space.painter, drawn, rig, page.theme());
-}
-
 struct Cells {
   QRectF left, right;
 };
@@ -80,9 +73,7 @@ QString conditions(const Rig& rig) {
   const auto ratio = [](const AxisParts& parts) {
     return parts.gearbox.ratio.si ? number_text(*parts.gearbox.ratio.si) : QStringLiteral("–");
   };
-  return Plots::tr(
-             "Supply %1; pan %2 : 1, tilt %3 : 1; moves of %4 and %5; settled within ±%6 px; "
-             "drawn at pan 0°, tilt 0°.")
+  return Plots::tr("Supply %1; pan %2 : 1, tilt %3 : 1; moves of %4 and %5; settled within ±%6 px.")
       .arg(format_value(rig.supply.voltage_V.si, "V", "V"), ratio(rig.pan), ratio(rig.tilt),
            format_value(rig.task.pan_move_rad.si, "rad", "deg"),
            format_value(rig.task.tilt_move_rad.si, "rad", "deg"),
@@ -91,9 +82,16 @@ QString conditions(const Rig& rig) {
 
 }  // namespace
 
+void draw_views(SheetPage& page, const SheetContent& content) {
+  const QString title = Plots::tr("Drawing to scale, at pan 0° and tilt 0°");
+  const PlotSpace space(page, titled(page, page.take(kDrawingHeight), title));
+  for (const DrawnView& drawn : all_views(space.rect, content.rig, 0, 0))
+    paint_drawing(space.painter, drawn, content.rig, page.theme());
+}
+
 void draw_plots(SheetPage& page, const SheetContent& content) {
   page.ensure(50 + kPlotHeight);
-  page.heading(Plots::tr("Plots and drawing"));
+  page.heading(Plots::tr("Plots"));
   page.paragraph(conditions(with_defaults(content.rig)), {7.5, false, page.theme().quiet});
   const ReachMap reach = reach_of(content.rig);
   const PlotInput input{.rig = &content.rig,
@@ -137,7 +135,6 @@ void draw_plots(SheetPage& page, const SheetContent& content) {
   draw_plot(page, cells.left, PlotKind::heat, input, plot_title(PlotKind::heat));
   page.text(cells.right, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap,
             summary_of(chart_of(PlotKind::heat, input)), {7.5, false, page.theme().text});
-  draw_views(page, page.take(kDrawingHeight), content.rig);
 }
 
 }  // namespace gazewright

@@ -156,12 +156,9 @@ void draw_title(SheetPage& page, const SheetContent& content) {
   const QString title = content.rig.title.empty() ? Plots::tr("Untitled rig")
                                                   : QString::fromStdString(content.rig.title);
   page.paragraph(title, {18, true, page.theme().text});
-  page.paragraph(
-      Plots::tr("Design sheet of a pan-tilt rig. %1").arg(verdict_count(content.analysis.findings)),
-      {8.5, false, page.theme().text});
-  const QString notes = QString::fromStdString(content.rig.notes).trimmed();
-  if (!notes.isEmpty()) page.paragraph(notes, {8.5, false, page.theme().quiet});
-  page.skip(4);
+  page.paragraph(Plots::tr("Design sheet of a pan-tilt rig"), {8, false, page.theme().quiet});
+  page.paragraph(verdict_count(content.analysis.findings), {11, true, page.theme().text});
+  page.skip(2);
 }
 
 void draw_drive_lines(SheetPage& page, const SheetContent& content) {
@@ -171,6 +168,8 @@ void draw_drive_lines(SheetPage& page, const SheetContent& content) {
     page.paragraph(sentence_start(reason_text(content.analysis.swap.text)),
                    {7.5, false, page.theme().quiet});
   }
+  const QString notes = QString::fromStdString(content.rig.notes).trimmed();
+  if (!notes.isEmpty()) page.paragraph(notes, {7.5, false, page.theme().quiet});
 }
 
 }  // namespace gazewright

@@ -42,6 +42,7 @@ ChoiceField::ChoiceField(Document& document, std::string path, const ChoiceInfo&
   combo_->setObjectName(QString::fromStdString(path_));
   lay_out(this, worded(info.label), combo_);
   setToolTip(QStringLiteral("<p>%1</p>").arg(worded(info.help).toHtmlEscaped()));
+  combo_->setAccessibleDescription(worded(info.help));
   connect(combo_, &QComboBox::activated, this, [this, part](int index) {
     const std::string value = index == 0
                                   ? std::string()

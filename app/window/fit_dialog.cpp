@@ -18,6 +18,7 @@
 #include "app/plots/format.h"
 #include "app/plots/text.h"
 #include "app/window/clean_registers.h"
+#include "app/window/missing_links.h"
 #include "app/window/widgets.h"
 #include "core/analysis/say.h"
 
@@ -71,6 +72,9 @@ QString findings_text(const FitSimulated& simulated) {
 }
 
 QString summary_text(const Fits& fits) {
+  if (!fits.missing.empty())
+    return FitDialog::tr("No ranking: the rig lacks %n inputs, see below.", nullptr,
+                         static_cast<int>(fits.missing.size()));
   if (!fits.because.empty())
     return FitDialog::tr("No ranking: %1.").arg(gazewright::reason_text(fits.because));
   QString text =
@@ -84,6 +88,19 @@ QString summary_text(const Fits& fits) {
   if (!by.isEmpty()) text += FitDialog::tr(" They fail by: %1.").arg(by.join(QStringLiteral(", ")));
   if (fits.is_stopped) text = FitDialog::tr("Cancelled. Until then: ") + text;
   return text;
+}
+
+/// What the rig lacks, as links to its fields; empty where it lacks nothing.
+QString lacking_text(const Rig& rig, const Fits& fits) {
+  QStringList lines;
+  const auto add = [&](const QString& head, const std::vector<std::string>& paths) {
+    if (!paths.empty())
+      lines << QStringLiteral("%1<br>%2").arg(head.toHtmlEscaped(), missing_links(rig, paths));
+  };
+  add(FitDialog::tr("Fill in these, then rank again:"), fits.missing);
+  add(FitDialog::tr("Missing for single measures, for the simulation and for advised gains:"),
+      fits.also_missing);
+  return lines.join(QStringLiteral("<br>"));
 }
 
 QString notes_text(const Fits& fits, const Shelf& shelf) {
@@ -139,6 +156,9 @@ void FitDialog::build() {
   for (const int parts : {0, 1})
     table_->horizontalHeader()->setSectionResizeMode(parts, QHeaderView::Stretch);
   table_->setAlternatingRowColors(true);
+  lacking_ = linksLabel(tr("What the rig lacks"));
+  lacking_->setObjectName(QStringLiteral("fit lacking"));
+  lacking_->hide();
   reason_ = sentencesLabel(tr("Why this combination stands here"));
   reason_->setObjectName(QStringLiteral("fit reason"));
   notes_ = sentencesLabel(tr("What was not counted"));
@@ -159,11 +179,13 @@ void FitDialog::build() {
   row->addWidget(cancel_);
   auto* layout = new QVBoxLayout(this);
   layout->addWidget(summary_);
+  layout->addWidget(lacking_);
   layout->addWidget(table_, 1);
   layout->addWidget(reason_);
   layout->addWidget(notes_);
   layout->addLayout(row);
   resize(1040, 620);
+  connect(lacking_, &QLabel::linkActivated, this, &FitDialog::fieldWanted);
   connect(cancel_, &QToolButton::clicked, this, &FitDialog::cancel);
   connect(again_, &QToolButton::clicked, this, &FitDialog::rankWanted);
   connect(drives_, &QCheckBox::toggled, this, &FitDialog::rankWanted);
@@ -182,6 +204,7 @@ void FitDialog::setRunning(bool running) {
 
 void FitDialog::start(const Rig& rig, const std::shared_ptr<const Shelf>& shelf) {
   job_ = std::make_shared<Job>();
+  rig_ = rig;
   shelf_ = shelf;
   summary_->setText(tr("Weighing every motor with every gearbox …"));
   progress_->setValue(0);
@@ -228,6 +251,8 @@ void FitDialog::cancel() { thread_.request_stop(); }
 void FitDialog::showFits(const Fits& fits) {
   fits_ = fits;
   summary_->setText(summary_text(fits));
+  lacking_->setText(lacking_text(rig_, fits));
+  lacking_->setVisible(!lacking_->text().isEmpty());
   notes_->setText(notes_text(fits, *shelf_));
   notes_->setVisible(!notes_->text().isEmpty());
   table_->clearContents();
@@ -278,6 +303,7 @@ void FitDialog::want(int row) {
 }
 
 QString FitDialog::summary() const { return summary_->text(); }
+QString FitDialog::lacking() const { return plain_text(*lacking_); }
 QString FitDialog::reason() const { return reason_->text(); }
 
 }  // namespace gazewright

@@ -33,9 +33,12 @@ class FitDialog : public QDialog {
   QToolButton& cancelButton() { return *cancel_; }
   QCheckBox& drives() { return *drives_; }
   QString summary() const;
+  QString lacking() const;  ///< what the rig lacks, without the links
+  QLabel& lackingLabel() { return *lacking_; }
   QString reason() const;
 
  signals:
+  void fieldWanted(const QString& path);  ///< to enter what is missing there
   /// The rig with the row's parts is wanted. The shelf is that of the ranking.
   void rowWanted(const gazewright::FitRow& row, const gazewright::Shelf& shelf);
   void rankWanted();  ///< once more, for the rig as it is now
@@ -52,11 +55,12 @@ class FitDialog : public QDialog {
   void setRunning(bool running);
 
   Fits fits_;
+  Rig rig_;  ///< of the ranking
   std::shared_ptr<const Shelf> shelf_;
   std::shared_ptr<Job> job_;  ///< its thread has it too
   bool running_ = false;
   QTimer poll_;
-  QLabel *summary_, *reason_, *notes_;
+  QLabel *summary_, *lacking_, *reason_, *notes_;
   QTableWidget* table_;
   QProgressBar* progress_;
   QToolButton *cancel_, *again_;

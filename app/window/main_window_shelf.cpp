@@ -149,6 +149,11 @@ void MainWindow::showFits() {
     fits_ = new FitDialog(this);
     connect(fits_, &FitDialog::rankWanted, this, &MainWindow::rankShelf);
     connect(fits_, &FitDialog::rowWanted, this, &MainWindow::tryFit);
+    connect(fits_, &FitDialog::fieldWanted, this, [this](const QString& path) {
+      raise();
+      activateWindow();
+      goToInput(path);
+    });
     connect(&shelf(), &ShelfPanel::shelfChanged, this, [this] {
       if (rank_waits_) rankShelf();
     });

@@ -3,7 +3,7 @@
 #include <QCoreApplication>
 
 #include "app/plots/text.h"
-#include "core/analysis/explain.h"
+#include "core/analysis/missing.h"
 
 namespace gazewright {
 namespace {

@@ -5,22 +5,12 @@
 #include <QToolButton>
 #include <algorithm>
 
-#include "app/plots/text.h"
-#include "app/window/parts.h"
+#include "app/window/missing_links.h"
 #include "app/window/widgets.h"
-#include "core/analysis/explain.h"
+#include "core/words/words.h"
 
 namespace gazewright {
 namespace {
-
-/// "rotor inertia (pan motor)", "the bodies that turn with tilt".
-QString entry_name(const Rig& rig, const std::string& path) {
-  if (path == "on_tilt") return MissingBar::tr("the bodies that turn with tilt");
-  if (path == "on_pan") return MissingBar::tr("the bodies that turn with pan");
-  const QString part = mid_sentence(part_title(rig, card_of(path)));
-  const FieldInfo* info = find_info(path);
-  return info ? QStringLiteral("%1 (%2)").arg(mid_sentence(worded(info->label)), part) : part;
-}
 
 /// Whether plots and headline have nothing to show for want of inputs.
 bool moves_wait(const Analysis& analysis) {
@@ -35,12 +25,12 @@ bool moves_wait(const Analysis& analysis) {
 MissingBar::MissingBar(QWidget* parent) : QFrame(parent) {
   setKind(this, "card");
   setObjectName(QStringLiteral("missing"));
-  text_ = new QLabel;
-  text_->setWordWrap(true);
-  text_->setTextFormat(Qt::PlainText);
-  enter_ = textButton(tr("Enter it"), tr("Go to the field that most figures wait for"));
+  text_ = linksLabel(tr("Inputs that are missing"));
+  connect(text_, &QLabel::linkActivated, this, &MissingBar::fieldChosen);
+  connect(text_, &QLabel::linkHovered, this, &MissingBar::explain);
+  enter_ = textButton(tr("Enter it"), tr("Go to the first of the fields to fill in"));
   connect(enter_, &QToolButton::clicked, this,
-          [this] { emit fieldChosen(QString::fromStdString(path_)); });
+          [this] { emit fieldChosen(QString::fromStdString(path())); });
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(10, 3, 6, 3);
   row->addWidget(text_, 1);
@@ -50,18 +40,37 @@ MissingBar::MissingBar(QWidget* parent) : QFrame(parent) {
 }
 
 void MissingBar::setAnalysis(const Rig& rig, const Analysis& analysis) {
-  const std::vector<MissingEntry> entries =
-      moves_wait(analysis) ? missing_entries(analysis) : std::vector<MissingEntry>();
-  setVisible(!entries.empty());
-  if (entries.empty()) return path_.clear();
-  path_ = entries.front().path;
-  text_->setText(
-      tr("? Inputs are missing: %1. Most depends on %2: without it %n figures are unknown.",
-         nullptr, static_cast<int>(entries.front().figures))
-          .arg(entries.size())
-          .arg(entry_name(rig, path_)));
+  missing_ = moves_wait(analysis) ? missing_inputs(analysis) : MissingInputs();
+  setVisible(!missing_.first.empty());
+  if (missing_.first.empty()) return;
+  const QString waits = waiting_text(missing_.figures, missing_.findings);
+  const QString head = tr("? %n inputs are missing; without them unknown: %1.", nullptr,
+                          static_cast<int>(missing_.all.size()))
+                           .arg(waits);
+  const QString first =
+      missing_.are_few()
+          ? tr("Fill in:")
+          : tr("Fill in first, then nothing else is missing for %1:")
+                .arg(waiting_text(missing_.of_first_figures, missing_.of_first_findings));
+  text_->setText(QStringLiteral("%1 %2<br>%3")
+                     .arg(head.toHtmlEscaped(), first.toHtmlEscaped(),
+                          missing_links(rig, missing_.first, true)));
 }
 
-QString MissingBar::text() const { return isHidden() ? QString() : text_->text(); }
+/// The numbers behind an entry.
+void MissingBar::explain(const QString& path) {
+  const auto at = std::ranges::find(missing_.first, path.toStdString(), &MissingEntry::path);
+  text_->setToolTip(
+      at == missing_.first.end()
+          ? QString()
+          : tr("Unknown without it: %1").arg(waiting_text(at->figures, at->findings)));
+}
+
+const std::string& MissingBar::path() const {
+  static const std::string none;
+  return missing_.first.empty() ? none : missing_.first.front().path;
+}
+
+QString MissingBar::text() const { return isHidden() ? QString() : plain_text(*text_); }
 
 }  // namespace gazewright

@@ -12,8 +12,10 @@ struct Singular {
 constexpr std::array kSingulars{
     Singular{"Found in: %n sections", "Found in: %n section"},
     Singular{"%n points have no value and leave a gap", "%n point has no value and leaves a gap"},
-    Singular{"? Inputs are missing: %1. Most depends on %2: without it %n figures are unknown.",
-             "? Inputs are missing: %1. Most depends on %2: without it %n figure is unknown."},
+    Singular{"? %n inputs are missing; without them unknown: %1.",
+             "? %n input is missing; without it unknown: %1."},
+    Singular{"%n figures", "%n figure"},
+    Singular{"%n findings", "%n finding"},
     Singular{"Of its %n inputs – %1.", "Of its %n input – %1."},
     Singular{"What stands on it: %n figures", "What stands on it: %n figure"},
     Singular{"Path of %n points, %1 long.", "Path of %n point, %1 long."},
@@ -21,6 +23,8 @@ constexpr std::array kSingulars{
              "%n point compared: rms %1°, at most %2°."},
     Singular{"%Ln combinations: %1 fit, %2 fail, %3 lack data.",
              "%Ln combination: %1 fit, %2 fail, %3 lack data."},
+    Singular{"No ranking: the rig lacks %n inputs, see below.",
+             "No ranking: the rig lacks %n input, see below."},
     Singular{"and %n parts more", "and %n part more"}};
 
 }  // namespace

@@ -136,13 +136,6 @@ bool touches(std::string_view path, std::string_view other) {
   return holds(path, other) || holds(other, path);
 }
 
-bool is_word_at(std::string_view text, std::size_t at, std::size_t length) {
-  const auto ends = [](char c) { return c == ' ' || c == ',' || c == ';' || c == ':'; };
-  const std::size_t end = at + length;
-  return (at == 0 || ends(text[at - 1])) &&
-         (end == text.size() || ends(text[end]) || text[end] == '[');
-}
-
 }  // namespace
 
 std::vector<std::string> input_paths(std::span<const std::string_view> inputs, Axis axis,
@@ -205,49 +198,6 @@ std::vector<const Figure*> figures_on(const Rig& rig, const Analysis& analysis,
       found.push_back(&figure);
   }
   return found;
-}
-
-std::vector<const Figure*> figures_without(const Analysis& analysis, std::string_view path) {
-  std::vector<const Figure*> waiting;
-  for (const Figure& figure : analysis.figures) {
-    if (figure.value || figure.is_aside || figure.info == nullptr) continue;
-    const std::string_view because = figure.because;
-    for (auto at = because.find(path); at != std::string_view::npos;
-         at = because.find(path, at + 1)) {
-      if (!is_word_at(because, at, path.size())) continue;
-      waiting.push_back(&figure);
-      break;
-    }
-  }
-  return waiting;
-}
-
-std::vector<MissingEntry> missing_entries(const Analysis& analysis) {
-  const std::string needs = words("needs %1", "");
-  constexpr std::string_view kComma = ", ";
-  std::vector<MissingEntry> entries;
-  const auto count = [&](std::string_view path) {
-    if (path.find(' ') != std::string_view::npos) return;  // a sentence, no path
-    const auto at = std::ranges::find(entries, path, &MissingEntry::path);
-    if (at != entries.end()) {
-      ++at->figures;
-    } else {
-      entries.push_back({std::string(path), 1});
-    }
-  };
-  for (const Figure& figure : analysis.figures) {
-    std::string_view because = figure.because;
-    if (figure.value || figure.is_aside || !because.starts_with(needs)) continue;
-    because.remove_prefix(needs.size());
-    for (auto comma = because.find(kComma); comma != std::string_view::npos;
-         comma = because.find(kComma)) {
-      count(because.substr(0, comma));
-      because.remove_prefix(comma + kComma.size());
-    }
-    count(because);
-  }
-  std::ranges::stable_sort(entries, std::ranges::greater(), &MissingEntry::figures);
-  return entries;
 }
 
 }  // namespace gazewright

@@ -60,16 +60,4 @@ std::string_view conditions_of(std::string_view page);
 std::vector<const Figure*> figures_on(const Rig& rig, const Analysis& analysis,
                                       std::string_view path);
 
-/// Figures that are unknown because this entry is missing; those that nobody asked for are left
-/// out.
-std::vector<const Figure*> figures_without(const Analysis& analysis, std::string_view path);
-
-/// An entry that figures wait for.
-struct MissingEntry {
-  std::string path;         ///< of a field, "on_tilt" for bodies, "pan.stops" for a part
-  std::size_t figures = 0;  ///< how many are unknown without it; those nobody asked for not counted
-};
-/// All of them, the one that most figures wait for first.
-std::vector<MissingEntry> missing_entries(const Analysis& analysis);
-
 }  // namespace gazewright

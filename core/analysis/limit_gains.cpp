@@ -131,8 +131,8 @@ class GainSolver {
             .saved_s = saved_s,
             .reason = words("%1 of the time %2 holds it back", say_percent(share),
                             words(words_of(lever_.limit))),
-            .change =
-                words("%1 would save %2", say_field(path_, *info_, value), say(saved_s, "s", "ms")),
+            .change = words("%1 would save %2", say_change(path_, *info_, value, Change::to),
+                            say(saved_s, "s", "ms")),
             .path = path_,
             .value_si = value};
   }

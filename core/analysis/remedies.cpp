@@ -95,10 +95,10 @@ class LeverSolver {
   }
 
   std::string text(double value) const {
-    const std::string side = lever_.way == Lever::Way::up     ? words(" or more ")
-                             : lever_.way == Lever::Way::down ? words(" or less ")
-                                                              : words(" or nearer to 0 ");
-    return say_field(path_, *info_, value) + side + words(check_.goal);
+    const Change change = lever_.way == Lever::Way::up     ? Change::or_more
+                          : lever_.way == Lever::Way::down ? Change::or_less
+                                                           : Change::or_nearer_to_0;
+    return say_change(path_, *info_, value, change) + " " + words(check_.goal);
   }
 
   const Check& check_;

@@ -65,7 +65,7 @@ std::optional<Remedy> more_current(Context& c, Axis) {
   const char* path = "supply.current_limit";
   const FieldInfo& info = *find_info(path);
   const double value = rounded_value(info, worst_current_A(trial) * (1 + 1e-6), true, 3);
-  return Remedy{words("%1 or more", say_field(path, info, value)), path, value};
+  return Remedy{say_change(path, info, value, Change::or_more), path, value};
 }
 
 /// What would hold the bus without burning: the figures' closed forms.

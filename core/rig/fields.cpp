@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <map>
 
+#include "core/rig/field_labels.h"
 #include "core/rig/field_walk.h"
 
 namespace gazewright {
@@ -138,6 +139,16 @@ std::map<std::string, const FieldInfo*, std::less<>> infos_by_path() {
   return infos;
 }
 
+std::map<std::string, std::string_view, std::less<>> labels_by_path() {
+  std::map<std::string, std::string_view, std::less<>> labels;
+  Rig rig = rig_with_everything();
+  for (const FieldRef& field : all_fields(rig))
+    labels.emplace(
+        without_index(path_of(field)),
+        std::visit([](const auto& ref) { return std::string_view(ref.info->label); }, field));
+  return labels;
+}
+
 bool is_under(std::string_view path, std::string_view prefix) {
   if (!path.starts_with(prefix)) return false;
   return prefix.empty() || path.size() == prefix.size() || path[prefix.size()] == '.' ||
@@ -203,6 +214,12 @@ const FieldInfo* find_info(std::string_view path) {
   static const auto infos = infos_by_path();
   const auto found = infos.find(without_index(path));
   return found == infos.end() ? nullptr : found->second;
+}
+
+std::string_view find_label(std::string_view path) {
+  static const auto labels = labels_by_path();
+  const auto found = labels.find(without_index(path));
+  return found == labels.end() ? std::string_view() : found->second;
 }
 
 }  // namespace gazewright

@@ -97,9 +97,8 @@ constexpr QuantityRow<Cable> kCable[]{
 };
 constexpr ChoiceRow<Cable> kCableChoices[]{
     {{"routing", "Routing", kRoutings,
-      "How the cable takes up the turning: twist (along the axis), coil (like a clock spring), "
-      "loop "
-      "(a hanging bend) or slip_ring (brushes, turns without end)."},
+      "How the cable takes up the turning: by a twist along the axis (twist), a clock spring coil "
+      "(coil), a hanging loop (loop), or a slip ring (slip_ring), whose brushes turn without end."},
      &Cable::routing},
 };
 

@@ -8,9 +8,10 @@ constexpr std::string_view kWays[]{"stop", "flag", "output", "second_encoder"};
 constexpr std::string_view kNoOrYes[]{"no", "yes"};
 constexpr ChoiceRow<Homing> kChoices[]{
     {{"by", "Homing by", kWays,
-      "How the output angle is found after power-up: push to a stop, pass a flag, read an encoder "
-      "at "
-      "the output, or compare with a second encoder of another ratio."},
+      "How the output angle is found after power-up: push to a stop (stop), pass a flag (flag), "
+      "read "
+      "an encoder at the output, or compare with a second encoder (second_encoder) of another "
+      "ratio."},
      &Homing::by},
     {{"keeps_count", "Keeps count", kNoOrYes,
       "Whether the drive still knows the motor's turns after a restart."},

@@ -13,8 +13,9 @@ constexpr std::string_view kBearingKinds[]{"pair", "single", "gearbox"};
 constexpr std::string_view kRolling[]{"ball", "roller"};
 constexpr ChoiceRow<Bearing> kBearingChoices[]{
     {{"kind", "Kind", kBearingKinds,
-      "pair: two bearings some way apart. single: one that bears the moment alone, such as a "
-      "crossed-roller ring. gearbox: only the bearings inside the gearbox."},
+      "Two apart (pair): their spacing bears the moment. One alone (single): it bears the moment "
+      "itself, such as a crossed-roller ring. Those in the gearbox (gearbox): there are no "
+      "others."},
      &Bearing::kind},
     {{"rolling", "Rolls on", kRolling, "What rolls in the bearing: balls or rollers."},
      &Bearing::rolling},
@@ -80,10 +81,12 @@ constexpr ChoiceRow<Joint> kJointChoices[]{
       "Of the screws: on their heads; A2-70 is the usual stainless steel."},
      &Joint::property_class},
     {{"holds_in", "Holds in", kHolds,
-      "What the thread is in: a nut, metal, a heat-set insert, or the print itself."},
+      "What the thread is in: a nut (nut), metal, a heat-set insert (insert), or the print itself "
+      "(print)."},
      &Joint::holds_in},
     {{"shaft", "Shaft joint", kShafts,
-      "How the load sits on a round shaft, if it does: clamped, by a flat, by a key."},
+      "How the load sits on a round shaft, if it does: clamped (clamp), by a flat (flat), by a key "
+      "(key)."},
      &Joint::shaft},
 };
 constexpr QuantityRow<Joint> kJoint[]{
@@ -144,12 +147,15 @@ constexpr std::string_view kSupports[]{"side", "fork"};
 constexpr std::string_view kSections[]{"box", "bar"};
 constexpr std::string_view kLayers[]{"along", "across"};
 constexpr ChoiceRow<Arm> kArmChoices[]{
-    {{"support", "Support", kSupports, "side: one arm carries the tilt axis. fork: two do."},
+    {{"support", "Support", kSupports,
+      "Side arm (side): it alone carries the tilt axis. Fork of two arms (fork): both do."},
      &Arm::support},
-    {{"section", "Section", kSections, "box: hollow, with a wall. bar: full, or filled."},
+    {{"section", "Section", kSections,
+      "Hollow (box): with a wall. Full or filled (bar): without one."},
      &Arm::section},
     {{"layers", "Layers", kLayers,
-      "How the print's layers lie to the arm's length: along it, or across it, which is weaker."},
+      "How the print's layers lie: along the arm (along), or across the arm (across), which is "
+      "weaker."},
      &Arm::layers},
 };
 constexpr QuantityRow<Arm> kArm[]{

@@ -13,13 +13,15 @@ constexpr std::string_view kTargets[]{"walk", "sine", "jump", "path"};
 constexpr std::string_view kActsOn[]{"error", "angle"};
 constexpr ChoiceRow<Tracking> kChoices[]{
     {{"target", "Target", kTargets,
-      "What it has to follow: somebody who walks past, a sine on both axes, a jump of both axes, "
-      "or "
-      "the points of a path."},
+      "What it has to follow: somebody who walks past (walk), something that runs a sine (sine) or "
+      "jumps (jump), both on both axes, or that follows a path (path) of points."},
      &Tracking::target},
     {{"acts_on", "Acts on", kActsOn,
-      "What sets the speed: the error in the picture as it comes, or the target's angle (the error "
-      "added to the encoder's angle of the same instant) less the angle of now."},
+      "What sets the speed: the error in the picture (error) as it comes, or the angle of the "
+      "target "
+      "(angle), which is that error added to the encoder's angle of the same instant, less the "
+      "angle "
+      "of now."},
      &Tracking::acts_on},
 };
 constexpr QuantityRow<Tracking> kTracking[]{

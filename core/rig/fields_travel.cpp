@@ -10,8 +10,9 @@ constexpr std::string_view kKinds[]{"tab", "trailing", "window"};
 constexpr std::string_view kMaterials[]{"unstated"};  // and the rows of materials.yaml
 constexpr ChoiceRow<Stops> kStopChoices[]{
     {{"kind", "Kind", kKinds,
-      "tab: a tab meets a post, under one turn. trailing: loose tabs between them add a turn each. "
-      "window: the tab moves in a cut-out."},
+      "Tab and post (tab): one meets the other, under one turn. Loose tabs between (trailing): "
+      "they "
+      "add a turn each. Window: the tab moves in a cut-out."},
      &Stops::kind},
     {{"material", "Tab material", kMaterials,
       "What the tab is made of; gives its strength where none is entered. Printed parts: lying "
@@ -43,10 +44,10 @@ constexpr QuantityRow<Stops> kStops[]{
      &Stops::stiffness_Nmprad},
     {defaults_to(
          1, whole(detail(field("trailers", "Loose tabs", kNumber, {1, 20},
-                               "Kind trailing: how many loose tabs run between tab and post.")))),
+                               "With loose tabs between: how many run between tab and post.")))),
      &Stops::trailers},
     {detail(field("trailer_width", "Loose tab width", kMillimetre, kPositive,
-                  "Kind trailing: width of one loose tab along the circle; usually 4 to 20 mm.")),
+                  "With loose tabs between: width of one along the circle; usually 4 to 20 mm.")),
      &Stops::trailer_width_m},
     {detail(field("window", "Window", kDegrees, {0, 360 * kDegree_rad, true},
                   "Kind window: angle of the cut-out from face to face; usually 60 to 200 deg.")),

@@ -156,11 +156,17 @@ double times_outside(const UsualRange& usual, double value_si) {
   return std::max({1.0, usual.least / size, size / usual.most});
 }
 
+std::string usual_words(const FieldInfo& info) {
+  const UsualRange* usual = usual_range(info);
+  if (usual == nullptr) return "";
+  return words("usually %1 to %2", written_quantity(usual->least, info, usual->least_unit),
+               written_quantity(usual->most, info, usual->most_unit));
+}
+
 std::string unusual_words(const FieldInfo& info, double value_si) {
   const UsualRange* usual = usual_range(info);
   if (usual == nullptr || times_outside(*usual, value_si) <= usual->factor) return "";
-  return words("usually %1 to %2", written_quantity(usual->least, info, usual->least_unit),
-               written_quantity(usual->most, info, usual->most_unit));
+  return usual_words(info);
 }
 
 }  // namespace gazewright

@@ -21,6 +21,8 @@ const UsualRange* usual_range(const FieldInfo& info);
 /// of 0 or infinity is as good as inside.
 double times_outside(const UsualRange& usual, double value_si);
 
+/// "usually 30 g to 1000 g"; empty where no range is known.
+std::string usual_words(const FieldInfo& info);
 /// "usually 30 g to 1000 g" for a value far outside of that range, else empty.
 std::string unusual_words(const FieldInfo& info, double value_si);
 

@@ -10,6 +10,7 @@
 
 #include "core/analysis/context.h"
 #include "core/analysis/input_names.h"
+#include "core/analysis/missing.h"
 #include "core/analysis/say.h"
 #include "core/shelf/carried_parts.h"
 #include "core/shelf/fit_axis.h"
@@ -238,6 +239,24 @@ void add_needs(Fits& fits, const std::vector<FitCandidate>& candidates) {
   }
 }
 
+/// What the shelf must hold for there to be a choice.
+std::vector<std::string> shelf_needs(const Shelf& shelf) {
+  std::vector<std::string> needs;
+  for (const PartKind kind : {PartKind::motor, PartKind::gearbox})
+    if (shelf.of(kind).empty())
+      needs.push_back(words("a %1 on the shelf", part_words(name_of(kind))));
+  return needs;
+}
+
+void add_besides(Fits& fits, const std::vector<std::string>& paths) {
+  const auto is_in = [](const std::vector<std::string>& list, const std::string& path) {
+    return std::ranges::find(list, path) != list.end();
+  };
+  for (const std::string& path : paths)
+    if (!is_in(fits.missing, path) && !is_in(fits.also_missing, path))
+      fits.also_missing.push_back(path);
+}
+
 std::vector<std::string> remarks_of(const Rig& rig, const Shelf& shelf, bool drives) {
   std::vector<std::string> remarks;
   for (const PartKind kind : {PartKind::motor, PartKind::gearbox}) {
@@ -259,16 +278,19 @@ std::vector<std::string> remarks_of(const Rig& rig, const Shelf& shelf, bool dri
 Fits rank_fits(const Rig& rig, const Shelf& shelf, const FitOptions& options,
                const FitProgress& progress, const std::stop_token& stop) {
   Fits fits;
-  for (const PartKind kind : {PartKind::motor, PartKind::gearbox})
-    if (shelf.of(kind).empty())
-      fits.because = words("needs a %1 on the shelf", part_words(name_of(kind)));
-  if (!fits.because.empty()) return fits;
+  std::vector<std::string> lacking = shelf_needs(shelf);
   const Rig base = base_rig(rig, shelf);
   Context of_base(base);
   std::array<std::vector<FitCandidate>, 2> all;
   for (const Axis axis : kAxes)
     all[static_cast<std::size_t>(axis)] =
-        fit_candidates(base, shelf, axis, options.drives, fits.because);
+        fit_candidates(base, shelf, axis, options.drives, fits.missing);
+  for (const Axis axis : kAxes)
+    add_besides(fits, lacking_besides(base, shelf, axis, options.drives));
+  lacking.insert(lacking.end(), fits.missing.begin(), fits.missing.end());
+  fits.because = say_needs(lacking);
+  fits.missing = needs_in(say_needs(fits.missing));
+  fits.also_missing = needs_in(say_needs(fits.also_missing));
   if (!fits.because.empty()) return fits;
   fits.remarks = remarks_of(rig, shelf, options.drives);
   for (const auto& candidates : all) add_needs(fits, candidates);

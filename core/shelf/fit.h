@@ -70,7 +70,10 @@ struct FitNeeds {
   std::vector<std::string> fields;  ///< "motor.rotor_inertia"
 };
 struct Fits {
-  std::string because;  ///< why there is no answer: "needs task.pan_move"; else empty
+  std::string because;               ///< why there is no answer: "needs task.pan_move"; else empty
+  std::vector<std::string> missing;  ///< all that the rig lacks for an answer, of both axes
+  std::vector<std::string>
+      also_missing;  ///< besides, for single measures, the simulation and gains
   std::size_t combinations = 0, fitting = 0, failing = 0, lacking = 0;
   std::array<std::size_t, kFitLimits.size()> failing_by{};  ///< by FitLimit, the worst of each
   std::vector<FitRow> rows;  ///< those that fit, then the nearest that fail; those simulated first,

@@ -28,9 +28,16 @@ struct FitCandidate {
 };
 
 /// The axis' candidates: every motor with every gearbox, and with every drive where asked for.
-/// @param because  gets what the rig itself lacks
+/// @param of_rig  gets what the rig itself lacks, as rig paths, each once
 std::vector<FitCandidate> fit_candidates(const Rig& base, const Shelf& shelf, Axis axis,
-                                         bool drives, std::string& because);
+                                         bool drives, std::vector<std::string>& of_rig);
+
+/// What an axis lacks besides the fields of the parts that are tried and the gains: for the move,
+/// for single measures, for the simulation of the best and for the gains advised for them, as rig
+/// paths.
+/// @param rig  with any parts
+std::vector<std::string> lacking_besides(const Rig& rig, const Shelf& shelf, Axis axis,
+                                         bool drives);
 
 /// Demand and capacity by FitLimit; NaN: not known.
 struct AxisFit {

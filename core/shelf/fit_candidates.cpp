@@ -3,7 +3,6 @@
 
 #include "core/analysis/context.h"
 #include "core/analysis/inputs.h"
-#include "core/analysis/say.h"
 #include "core/shelf/fit_axis.h"
 
 namespace gazewright {
@@ -19,6 +18,10 @@ constexpr std::array<InputPath, 9> kMeasures{"task.within",
                                              "camera.columns",
                                              "camera.horizontal_view",
                                              "task.settle_band"};
+
+void add_once(std::vector<std::string>& paths, std::string path) {
+  if (std::ranges::find(paths, path) == paths.end()) paths.push_back(std::move(path));
+}
 
 /// Whether the missing field is one of a part that is tried.
 bool is_of_part(const std::string& path, Axis axis, bool drives) {
@@ -82,7 +85,7 @@ void take_numbers(FitCandidate& c, Context& context, Axis axis) {
 }
 
 FitCandidate candidate(const Rig& base, const Shelf& shelf, Axis axis, const FitParts& parts,
-                       std::string& because) {
+                       std::vector<std::string>& of_rig) {
   FitCandidate c;
   c.parts = parts;
   for (const std::size_t entry : {parts.motor, parts.gearbox}) {
@@ -93,23 +96,24 @@ FitCandidate candidate(const Rig& base, const Shelf& shelf, Axis axis, const Fit
     c.mass_kg += mass.si.value_or(0);
   }
   Context context(with_parts(base, shelf, axis, parts));
-  std::vector<std::string> of_rig;
+  bool is_whole = true;
   for (std::string& path : context.missing(kRigidMove, axis)) {
     const bool is_of_body = path.starts_with("on_");
-    if (is_of_part(path, axis, parts.drive.has_value()))
+    if (is_of_part(path, axis, parts.drive.has_value())) {
       c.needs.push_back(std::move(path));
-    else if (!is_of_body || c.needs.empty())
-      of_rig.push_back(std::move(path));
+    } else if (!is_of_body || c.needs.empty()) {
+      is_whole = false;
+      add_once(of_rig, std::move(path));
+    }
   }
-  if (because.empty()) because = say_needs(of_rig);
-  if (of_rig.empty() && c.needs.empty()) take_numbers(c, context, axis);
+  if (is_whole && c.needs.empty()) take_numbers(c, context, axis);
   return c;
 }
 
 }  // namespace
 
 std::vector<FitCandidate> fit_candidates(const Rig& base, const Shelf& shelf, Axis axis,
-                                         bool drives, std::string& because) {
+                                         bool drives, std::vector<std::string>& of_rig) {
   std::vector<std::optional<std::size_t>> choices;
   if (drives)
     for (const std::size_t drive : shelf.of(PartKind::drive)) choices.emplace_back(drive);
@@ -117,11 +121,23 @@ std::vector<FitCandidate> fit_candidates(const Rig& base, const Shelf& shelf, Ax
   std::vector<FitCandidate> all;
   for (const std::size_t motor : shelf.of(PartKind::motor))
     for (const std::size_t gearbox : shelf.of(PartKind::gearbox))
-      for (const auto& drive : choices) {
-        all.push_back(candidate(base, shelf, axis, {motor, gearbox, drive}, because));
-        if (!because.empty()) return all;
-      }
+      for (const auto& drive : choices)
+        all.push_back(candidate(base, shelf, axis, {motor, gearbox, drive}, of_rig));
   return all;
+}
+
+std::vector<std::string> lacking_besides(const Rig& rig, const Shelf& shelf, Axis axis,
+                                         bool drives) {
+  const bool tries_drives = drives && !shelf.of(PartKind::drive).empty();
+  Context context(rig);
+  std::vector<std::string> lacking;
+  for (const std::span<const InputPath> inputs :
+       {std::span<const InputPath>(kMeasures), std::span<const InputPath>(kAdvisedSettle)})
+    for (std::string& path : context.missing(inputs, axis))
+      if (!is_of_part(path, axis, tries_drives)) add_once(lacking, std::move(path));
+  if (std::isnan(moves_per_s(context.rig())) && rig.duty.empty())
+    add_once(lacking, "task.duty.moves_per_minute");
+  return lacking;
 }
 
 }  // namespace gazewright

@@ -1740,6 +1740,94 @@
         <translation>Handbuch: </translation>
     </message>
     <message>
+        <source>%1 or more</source>
+        <translation>%1 oder mehr</translation>
+    </message>
+    <message>
+        <source>%1 or less</source>
+        <translation>%1 oder weniger</translation>
+    </message>
+    <message>
+        <source>%1 or nearer to 0</source>
+        <translation>%1 oder näher an 0</translation>
+    </message>
+    <message>
+        <source>another motor for %1</source>
+        <translation>ein anderer Motor für %1</translation>
+    </message>
+    <message>
+        <source>another gearbox for %1</source>
+        <translation>ein anderes Getriebe für %1</translation>
+    </message>
+    <message>
+        <source>another encoder for %1</source>
+        <translation>ein anderer Encoder für %1</translation>
+    </message>
+    <message>
+        <source>another magnet for the encoder of %1</source>
+        <translation>ein anderer Magnet für den Encoder von %1</translation>
+    </message>
+    <message>
+        <source>other bearings for %1</source>
+        <translation>andere Lager für %1</translation>
+    </message>
+    <message>
+        <source>another cable for %1</source>
+        <translation>ein anderes Kabel für %1</translation>
+    </message>
+    <message>
+        <source>another slip ring for %1</source>
+        <translation>ein anderer Schleifring für %1</translation>
+    </message>
+    <message>
+        <source>another supply, or another setting of it</source>
+        <translation>eine andere Versorgung oder eine andere Einstellung von ihr</translation>
+    </message>
+    <message>
+        <source>another motor for %1, or better cooling</source>
+        <translation>ein anderer Motor für %1 oder bessere Kühlung</translation>
+    </message>
+    <message>
+        <source>another material for the motor bracket of %1</source>
+        <translation>ein anderer Werkstoff für den Motorhalter von %1</translation>
+    </message>
+    <message>
+        <source>another encoder for %1, or a calibration of it</source>
+        <translation>ein anderer Encoder für %1 oder eine Kalibrierung von ihm</translation>
+    </message>
+    <message>
+        <source>another second encoder for %1</source>
+        <translation>ein anderer zweiter Encoder für %1</translation>
+    </message>
+    <message>
+        <source>another flag sensor for %1</source>
+        <translation>ein anderer Fahnensensor für %1</translation>
+    </message>
+    <message>
+        <source>another drive for %1, or another setting of it</source>
+        <translation>ein anderer Antriebsregler für %1 oder eine andere Einstellung von ihm</translation>
+    </message>
+    <message>
+        <source>bearings, seals and cables of %1 that stick less</source>
+        <translation>Lager, Dichtungen und Kabel von %1, die weniger haften</translation>
+    </message>
+    <message>
+        <source>a brake on %1</source>
+        <translation>eine Bremse an %1</translation>
+    </message>
+    <message>
+        <source>another supply</source>
+        <translation>eine andere Versorgung</translation>
+    </message>
+    <message>
+        <source>another brake resistor</source>
+        <translation>ein anderer Bremswiderstand</translation>
+    </message>
+    <message>
+        <source>another camera, or another mode of it</source>
+        <translation>eine andere Kamera oder ein anderer Modus von ihr</translation>
+    </message>
+    <message>
         <source>cannot move: %1 at the output is not more than friction and gravity</source>
         <translation>kann sich nicht bewegen: %1 am Abtrieb ist nicht mehr als Reibung und Schwerkraft</translation>
     </message>
@@ -4468,18 +4556,6 @@
         <translation>Richtungen, die in einer nutzbaren Stellung im Bild liegen, in Ringen von einem Viertelgrad</translation>
     </message>
     <message>
-        <source> or more </source>
-        <translation> oder mehr </translation>
-    </message>
-    <message>
-        <source> or less </source>
-        <translation> oder weniger </translation>
-    </message>
-    <message>
-        <source> or nearer to 0 </source>
-        <translation> oder näher an 0 </translation>
-    </message>
-    <message>
         <source>more than 10⁶ h</source>
         <translation>mehr als 10⁶ h</translation>
     </message>
@@ -5178,10 +5254,6 @@
     <message>
         <source>; what the drives take while idle and the sag come on top</source>
         <translation>; Ruheleistung der Antriebsregler und Spannungseinbruch kommen hinzu</translation>
-    </message>
-    <message>
-        <source>%1 or more</source>
-        <translation>%1 oder mehr</translation>
     </message>
     <message>
         <source>; %1 on the bus</source>
@@ -6270,6 +6342,58 @@
   Abhilfe: %1</translation>
     </message>
     <message>
+        <source>list its bodies, for example %1</source>
+        <translation>Körper aufzählen, zum Beispiel %1</translation>
+    </message>
+    <message>
+        <source>say where the tilt axis is, for example %1</source>
+        <translation>angeben, wo die Tilt-Achse liegt, zum Beispiel %1</translation>
+    </message>
+    <message>
+        <source>describe what there is, or write %1</source>
+        <translation>beschreiben, was vorhanden ist, oder %1 schreiben</translation>
+    </message>
+    <message>
+        <source>say its shape, for example %1, or all numbers of its inertia</source>
+        <translation>die Form angeben, zum Beispiel %1, oder alle Zahlen der Trägheit</translation>
+    </message>
+    <message>
+        <source>write all numbers of %1</source>
+        <translation>alle Zahlen von %1 schreiben</translation>
+    </message>
+    <message>
+        <source>add %1 to %2</source>
+        <translation>%1 bei %2 ergänzen</translation>
+    </message>
+    <message>
+        <source>add %1 to %2, a number</source>
+        <translation>%1 bei %2 ergänzen, eine Zahl</translation>
+    </message>
+    <message>
+        <source>add %1 to %2, in %3</source>
+        <translation>%1 bei %2 ergänzen, in %3</translation>
+    </message>
+    <message>
+        <source>%1 is missing</source>
+        <translation>%1 fehlt</translation>
+    </message>
+    <message>
+        <source>: [{name: camera, mass: 48 g, centre: [38 mm, 0 mm, 2 mm]}]</source>
+        <translation>: [{name: camera, mass: 48 g, centre: [38 mm, 0 mm, 2 mm]}]</translation>
+    </message>
+    <message>
+        <source>axis_at: [0 mm, 0 mm, 165 mm]</source>
+        <translation>axis_at: [0 mm, 0 mm, 165 mm]</translation>
+    </message>
+    <message>
+        <source>: none</source>
+        <translation>: none</translation>
+    </message>
+    <message>
+        <source>shape: {box: [40 mm, 16 mm, 170 mm]}</source>
+        <translation>shape: {box: [40 mm, 16 mm, 170 mm]}</translation>
+    </message>
+    <message>
         <source>shelf is %1; this program reads version 1</source>
         <translation>shelf ist %1; dieses Programm liest Version 1</translation>
     </message>
@@ -7188,8 +7312,8 @@ name: </translation>
         <translation>Kabelführung</translation>
     </message>
     <message>
-        <source>How the cable takes up the turning: twist (along the axis), coil (like a clock spring), loop (a hanging bend) or slip_ring (brushes, turns without end).</source>
-        <translation>Wie das Kabel die Drehung aufnimmt: twist (längs der Achse), coil (wie eine Uhrfeder), loop (ein hängender Bogen) oder slip_ring (Bürsten, dreht endlos).</translation>
+        <source>How the cable takes up the turning: by a twist along the axis (twist), a clock spring coil (coil), a hanging loop (loop), or a slip ring (slip_ring), whose brushes turn without end.</source>
+        <translation>Wie das Kabel die Drehung aufnimmt: durch Verdrillung entlang der Achse (twist), Uhrfederwickel (coil), hängende Schlaufe (loop) oder Schleifring (slip_ring), dessen Bürsten endlos drehen.</translation>
     </message>
     <message>
         <source>Mounting error</source>
@@ -7500,8 +7624,8 @@ name: </translation>
         <translation>Referenzfahrt durch</translation>
     </message>
     <message>
-        <source>How the output angle is found after power-up: push to a stop, pass a flag, read an encoder at the output, or compare with a second encoder of another ratio.</source>
-        <translation>Wie nach dem Einschalten der Abtriebswinkel gefunden wird: an einen Anschlag drücken, eine Schaltfahne überfahren, einen Encoder am Abtrieb lesen oder mit einem zweiten Encoder anderer Übersetzung vergleichen.</translation>
+        <source>How the output angle is found after power-up: push to a stop (stop), pass a flag (flag), read an encoder at the output, or compare with a second encoder (second_encoder) of another ratio.</source>
+        <translation>Wie nach dem Einschalten der Abtriebswinkel gefunden wird: gegen einen Anschlag fahren (stop), an einer Schaltfahne vorbeifahren (flag), einen Encoder am Abtrieb lesen (output), oder ein zweiter Encoder (second_encoder) anderer Übersetzung zum Vergleich.</translation>
     </message>
     <message>
         <source>Keeps count</source>
@@ -7572,8 +7696,8 @@ name: </translation>
         <translation>Art</translation>
     </message>
     <message>
-        <source>pair: two bearings some way apart. single: one that bears the moment alone, such as a crossed-roller ring. gearbox: only the bearings inside the gearbox.</source>
-        <translation>pair: zwei Lager mit Abstand. single: eines, das das Moment allein trägt, etwa ein Kreuzrollenlager. gearbox: nur die Lager im Getriebe.</translation>
+        <source>Two apart (pair): their spacing bears the moment. One alone (single): it bears the moment itself, such as a crossed-roller ring. Those in the gearbox (gearbox): there are no others.</source>
+        <translation>Zwei mit Abstand (pair): der Abstand trägt das Moment. Eines allein (single): es trägt das Moment selbst, etwa ein Kreuzrollenlager. Die im Getriebe (gearbox): andere gibt es nicht.</translation>
     </message>
     <message>
         <source>Rolls on</source>
@@ -7700,16 +7824,16 @@ name: </translation>
         <translation>Gewinde sitzt in</translation>
     </message>
     <message>
-        <source>What the thread is in: a nut, metal, a heat-set insert, or the print itself.</source>
-        <translation>Worin das Gewinde sitzt: Mutter, Metall, Einschmelzbuchse oder das Druckteil selbst.</translation>
+        <source>What the thread is in: a nut (nut), metal, a heat-set insert (insert), or the print itself (print).</source>
+        <translation>Worin das Gewinde sitzt: Mutter (nut), Metall (metal), Einschmelzbuchse (insert) oder Druckteil selbst (print).</translation>
     </message>
     <message>
         <source>Shaft joint</source>
         <translation>Wellenverbindung</translation>
     </message>
     <message>
-        <source>How the load sits on a round shaft, if it does: clamped, by a flat, by a key.</source>
-        <translation>Wie die Last auf einer runden Welle sitzt, falls sie es tut: geklemmt, mit Abflachung, mit Passfeder.</translation>
+        <source>How the load sits on a round shaft, if it does: clamped (clamp), by a flat (flat), by a key (key).</source>
+        <translation>Wie die Last auf einer runden Welle sitzt, falls sie es tut: geklemmt (clamp), Abflachung (flat), Passfeder (key).</translation>
     </message>
     <message>
         <source>Screws</source>
@@ -7820,24 +7944,24 @@ name: </translation>
         <translation>Abstützung</translation>
     </message>
     <message>
-        <source>side: one arm carries the tilt axis. fork: two do.</source>
-        <translation>side: ein Arm trägt die Tilt-Achse. fork: zwei tragen sie.</translation>
+        <source>Side arm (side): it alone carries the tilt axis. Fork of two arms (fork): both do.</source>
+        <translation>Arm an der Seite (side): er trägt die Tilt-Achse allein. Gabel aus zwei Armen (fork): beide tragen sie.</translation>
     </message>
     <message>
         <source>Section</source>
         <translation>Querschnitt</translation>
     </message>
     <message>
-        <source>box: hollow, with a wall. bar: full, or filled.</source>
-        <translation>box: hohl, mit Wand. bar: voll oder gefüllt.</translation>
+        <source>Hollow (box): with a wall. Full or filled (bar): without one.</source>
+        <translation>Hohl (box): mit Wand. Voll oder gefüllt (bar): ohne.</translation>
     </message>
     <message>
         <source>Layers</source>
         <translation>Schichten</translation>
     </message>
     <message>
-        <source>How the print's layers lie to the arm's length: along it, or across it, which is weaker.</source>
-        <translation>Wie die Schichten des Druckteils zur Armlänge liegen: längs oder quer, was schwächer ist.</translation>
+        <source>How the print's layers lie: along the arm (along), or across the arm (across), which is weaker.</source>
+        <translation>Wie die Schichten des Druckteils liegen: längs zum Arm (along) oder quer zum Arm (across), was schwächer ist.</translation>
     </message>
     <message>
         <source>Length</source>
@@ -8620,16 +8744,16 @@ name: </translation>
         <translation>Ziel</translation>
     </message>
     <message>
-        <source>What it has to follow: somebody who walks past, a sine on both axes, a jump of both axes, or the points of a path.</source>
-        <translation>Was zu verfolgen ist: jemand, der vorbeigeht, ein Sinus auf beiden Achsen, ein Sprung beider Achsen oder die Punkte einer Bahn.</translation>
+        <source>What it has to follow: somebody who walks past (walk), something that runs a sine (sine) or jumps (jump), both on both axes, or that follows a path (path) of points.</source>
+        <translation>Was zu verfolgen ist: geht vorbei (walk), jemand zu Fuß; fährt einen Sinus (sine) oder springt (jump), beides auf beiden Achsen; folgt einer Bahn (path) aus Punkten.</translation>
     </message>
     <message>
         <source>Acts on</source>
         <translation>Wirkt auf</translation>
     </message>
     <message>
-        <source>What sets the speed: the error in the picture as it comes, or the target's angle (the error added to the encoder's angle of the same instant) less the angle of now.</source>
-        <translation>Was die Geschwindigkeit vorgibt: der Fehler im Bild, wie er kommt, oder der Winkel des Ziels (der Fehler plus der Encoderwinkel desselben Augenblicks) minus dem jetzigen Winkel.</translation>
+        <source>What sets the speed: the error in the picture (error) as it comes, or the angle of the target (angle), which is that error added to the encoder's angle of the same instant, less the angle of now.</source>
+        <translation>Was die Geschwindigkeit vorgibt: Fehler im Bild (error), wie er kommt, oder Winkel des Ziels (angle), das ist dieser Fehler plus der Encoderwinkel desselben Augenblicks, minus dem jetzigen Winkel.</translation>
     </message>
     <message>
         <source>Speed</source>
@@ -8756,8 +8880,8 @@ name: </translation>
         <translation>Tilt-Winkel eines Punkts.</translation>
     </message>
     <message>
-        <source>tab: a tab meets a post, under one turn. trailing: loose tabs between them add a turn each. window: the tab moves in a cut-out.</source>
-        <translation>tab: eine Nase trifft auf einen Pfosten, unter einer Umdrehung. trailing: lose Nasen dazwischen bringen je eine Umdrehung mehr. window: die Nase bewegt sich in einem Ausschnitt.</translation>
+        <source>Tab and post (tab): one meets the other, under one turn. Loose tabs between (trailing): they add a turn each. Window: the tab moves in a cut-out.</source>
+        <translation>Nase und Pfosten (tab): eine trifft auf den anderen, unter einer Umdrehung. Lose Nasen dazwischen (trailing): sie bringen je eine Umdrehung mehr. Fenster (window): die Nase bewegt sich in einem Ausschnitt.</translation>
     </message>
     <message>
         <source>Tab material</source>
@@ -8816,16 +8940,16 @@ name: </translation>
         <translation>Lose Nasen</translation>
     </message>
     <message>
-        <source>Kind trailing: how many loose tabs run between tab and post.</source>
-        <translation>Art trailing: wie viele lose Nasen zwischen Nase und Pfosten mitlaufen.</translation>
+        <source>With loose tabs between: how many run between tab and post.</source>
+        <translation>Bei losen Nasen dazwischen: wie viele zwischen Nase und Pfosten mitlaufen.</translation>
     </message>
     <message>
         <source>Loose tab width</source>
         <translation>Breite der losen Nasen</translation>
     </message>
     <message>
-        <source>Kind trailing: width of one loose tab along the circle; usually 4 to 20 mm.</source>
-        <translation>Art trailing: Breite einer losen Nase entlang des Kreises; meist 4 bis 20 mm.</translation>
+        <source>With loose tabs between: width of one along the circle; usually 4 to 20 mm.</source>
+        <translation>Bei losen Nasen dazwischen: Breite einer davon entlang des Kreises; meist 4 bis 20 mm.</translation>
     </message>
     <message>
         <source>Window</source>
@@ -8924,6 +9048,10 @@ name: </translation>
         <translation>gearbox and motor</translation>
     </message>
     <message>
+        <source>a %1 on the shelf</source>
+        <translation>ein Teil der Art %1 im Regal</translation>
+    </message>
+    <message>
         <source>no body is called “tilt %1”: its mass does not count on pan</source>
         <translation>kein Körper heißt „tilt %1“: seine Masse zählt auf der Pan-Achse nicht mit</translation>
     </message>
@@ -8934,10 +9062,6 @@ name: </translation>
     <message>
         <source>there is no drive on the shelf: the rig's own stay</source>
         <translation>kein Antriebsregler im Regal: die eigenen des Rigs bleiben</translation>
-    </message>
-    <message>
-        <source>needs a %1 on the shelf</source>
-        <translation>braucht ein Teil der Art %1 im Regal</translation>
     </message>
     <message>
         <source>%1 where %2 is allowed</source>
@@ -10944,8 +11068,16 @@ name: </translation>
         <translation>Beide</translation>
     </message>
     <message>
-        <source>Requirements and findings</source>
-        <translation>Anforderungen und Befunde</translation>
+        <source>? Missing inputs: %1. Without them %2 figures and %3 findings are not known. Fill in first: %4.</source>
+        <translation>? Fehlende Eingaben: %1. Ohne sie sind %2 Kennwerte und %3 Befunde nicht bekannt. Zuerst eingeben: %4.</translation>
+    </message>
+    <message>
+        <source>What fails or is tight, and what to do</source>
+        <translation>Was versagt oder knapp ist, und was zu tun ist</translation>
+    </message>
+    <message>
+        <source>Nothing that is known fails or is tight. What holds stands under “What holds”.</source>
+        <translation>Nichts Bekanntes versagt oder ist knapp. Was hält, steht unter „Was hält“.</translation>
     </message>
     <message>
         <source>Verdict</source>
@@ -10970,6 +11102,14 @@ name: </translation>
     <message>
         <source>What would make it hold</source>
         <translation>Was Abhilfe schafft</translation>
+    </message>
+    <message>
+        <source>What is not known</source>
+        <translation>Was nicht bekannt ist</translation>
+    </message>
+    <message>
+        <source>What holds</source>
+        <translation>Was hält</translation>
     </message>
     <message>
         <source>without end</source>
@@ -11112,6 +11252,10 @@ name: </translation>
         <translation>Tilt von</translation>
     </message>
     <message>
+        <source>Input</source>
+        <translation>Eingabe</translation>
+    </message>
+    <message>
         <source>From own data files</source>
         <translation>Aus eigenen Datendateien</translation>
     </message>
@@ -11152,16 +11296,16 @@ name: </translation>
         <translation>Quelle nicht angegeben</translation>
     </message>
     <message>
+        <source>Stops, screws, bearings, wiring and supply</source>
+        <translation>Anschläge, Schrauben, Lager, Verkabelung und Versorgung</translation>
+    </message>
+    <message>
         <source>Assumptions</source>
         <translation>Annahmen</translation>
     </message>
     <message>
-        <source>Every input as it was written, with its spread and source where they are stated. What nobody gave is marked default or missing.</source>
-        <translation>Jede Eingabe, wie sie geschrieben wurde, mit Streuung und Quelle, soweit angegeben. Was niemand angegeben hat, ist als Vorgabe oder fehlend gekennzeichnet.</translation>
-    </message>
-    <message>
-        <source>Input</source>
-        <translation>Eingabe</translation>
+        <source>Every input as it was written, with its spread and source where they are stated. What nobody gave is marked default or missing. Stops, screws, bearings, wiring, supply and bodies stand with what is needed to build.</source>
+        <translation>Jede Eingabe, wie sie geschrieben wurde, mit Streuung und Quelle, soweit angegeben. Was niemand angegeben hat, ist als Vorgabe oder fehlend gekennzeichnet. Anschläge, Schrauben, Lager, Verkabelung, Versorgung und Körper stehen bei dem, was zum Bauen gebraucht wird.</translation>
     </message>
     <message>
         <source>What limits the moves</source>
@@ -11176,16 +11320,16 @@ name: </translation>
         <translation>Seite %1 von %2</translation>
     </message>
     <message>
-        <source>Drawing to scale</source>
-        <translation>Maßstäbliche Zeichnung</translation>
+        <source>Supply %1; pan %2 : 1, tilt %3 : 1; moves of %4 and %5; settled within ±%6 px.</source>
+        <translation>Versorgung %1; Pan %2 : 1, Tilt %3 : 1; Bewegungen von %4 und %5; eingeschwungen innerhalb ±%6 px.</translation>
     </message>
     <message>
-        <source>Supply %1; pan %2 : 1, tilt %3 : 1; moves of %4 and %5; settled within ±%6 px; drawn at pan 0°, tilt 0°.</source>
-        <translation>Versorgung %1; Pan %2 : 1, Tilt %3 : 1; Bewegungen von %4 und %5; eingeschwungen innerhalb ±%6 px; gezeichnet bei Pan 0°, Tilt 0°.</translation>
+        <source>Drawing to scale, at pan 0° and tilt 0°</source>
+        <translation>Maßstäbliche Zeichnung, bei Pan 0° und Tilt 0°</translation>
     </message>
     <message>
-        <source>Plots and drawing</source>
-        <translation>Diagramme und Zeichnung</translation>
+        <source>Plots</source>
+        <translation>Diagramme</translation>
     </message>
     <message>
         <source>%1, torque and speed with the step</source>
@@ -11464,8 +11608,8 @@ name: </translation>
         <translation>Rig ohne Titel</translation>
     </message>
     <message>
-        <source>Design sheet of a pan-tilt rig. %1</source>
-        <translation>Entwurfsblatt eines Pan-Tilt-Rigs. %1</translation>
+        <source>Design sheet of a pan-tilt rig</source>
+        <translation>Entwurfsblatt eines Pan-Tilt-Rigs</translation>
     </message>
     <message>
         <source>Drive line of each axis</source>
@@ -12743,6 +12887,10 @@ name: </translation>
         <source>all hold</source>
         <translation>alle halten</translation>
     </message>
+    <message numerus="yes">
+        <source>No ranking: the rig lacks %n inputs, see below.</source>
+        <translation><numerusform>Keine Rangfolge: dem Rig fehlt %n Eingabe, siehe unten.</numerusform><numerusform>Keine Rangfolge: dem Rig fehlen %n Eingaben, siehe unten.</numerusform></translation>
+    </message>
     <message>
         <source>No ranking: %1.</source>
         <translation>Keine Rangfolge: %1.</translation>
@@ -12758,6 +12906,14 @@ name: </translation>
     <message>
         <source>Cancelled. Until then: </source>
         <translation>Abgebrochen. Bis dahin: </translation>
+    </message>
+    <message>
+        <source>Fill in these, then rank again:</source>
+        <translation>Diese eingeben, dann neu ordnen:</translation>
+    </message>
+    <message>
+        <source>Missing for single measures, for the simulation and for advised gains:</source>
+        <translation>Fehlt für einzelne Maße, für die Simulation und für empfohlene Verstärkungen:</translation>
     </message>
     <message>
         <source>Not ranked: %1 %2</source>
@@ -12794,6 +12950,10 @@ name: </translation>
     <message>
         <source>Least margin</source>
         <translation>Kleinste Reserve</translation>
+    </message>
+    <message>
+        <source>What the rig lacks</source>
+        <translation>Was dem Rig fehlt</translation>
     </message>
     <message>
         <source>Why this combination stands here</source>
@@ -13344,6 +13504,34 @@ name: </translation>
         <translation><numerusform>? fehlt: ohne das ist %n Kennwert unbekannt: %1 und %2 weitere.</numerusform><numerusform>? fehlt: ohne das sind %n Kennwerte unbekannt: %1 und %2 weitere.</numerusform></translation>
     </message>
     <message>
+        <source>Inputs that are missing</source>
+        <translation>Eingaben, die fehlen</translation>
+    </message>
+    <message>
+        <source>Enter it</source>
+        <translation>Eingeben</translation>
+    </message>
+    <message>
+        <source>Go to the first of the fields to fill in</source>
+        <translation>Zum ersten der Felder gehen, die auszufüllen sind</translation>
+    </message>
+    <message numerus="yes">
+        <source>? %n inputs are missing; without them unknown: %1.</source>
+        <translation><numerusform>? Es fehlt %n Eingabe; ohne sie unbekannt: %1.</numerusform><numerusform>? Es fehlen %n Eingaben; ohne sie unbekannt: %1.</numerusform></translation>
+    </message>
+    <message>
+        <source>Fill in:</source>
+        <translation>Eingeben:</translation>
+    </message>
+    <message>
+        <source>Fill in first, then nothing else is missing for %1:</source>
+        <translation>Zuerst eingeben, dann fehlt nichts anderes mehr für %1:</translation>
+    </message>
+    <message>
+        <source>Unknown without it: %1</source>
+        <translation>Ohne das unbekannt: %1</translation>
+    </message>
+    <message>
         <source>the bodies that turn with tilt</source>
         <translation>die Körper, die sich mit Tilt drehen</translation>
     </message>
@@ -13351,17 +13539,13 @@ name: </translation>
         <source>the bodies that turn with pan</source>
         <translation>die Körper, die sich mit Pan drehen</translation>
     </message>
-    <message>
-        <source>Enter it</source>
-        <translation>Eingeben</translation>
-    </message>
-    <message>
-        <source>Go to the field that most figures wait for</source>
-        <translation>Zum Feld gehen, auf das die meisten Kennwerte warten</translation>
+    <message numerus="yes">
+        <source>%n figures</source>
+        <translation><numerusform>%n Kennwert</numerusform><numerusform>%n Kennwerte</numerusform></translation>
     </message>
     <message numerus="yes">
-        <source>? Inputs are missing: %1. Most depends on %2: without it %n figures are unknown.</source>
-        <translation><numerusform>? Es fehlen Eingaben: %1. Das meiste hängt ab von: %2; ohne das ist %n Kennwert unbekannt.</numerusform><numerusform>? Es fehlen Eingaben: %1. Das meiste hängt ab von: %2; ohne das sind %n Kennwerte unbekannt.</numerusform></translation>
+        <source>%n findings</source>
+        <translation><numerusform>%n Befund</numerusform><numerusform>%n Befunde</numerusform></translation>
     </message>
     <message>
         <source>What would help</source>
@@ -14314,10 +14498,6 @@ name: </translation>
     <message>
         <source>bring the last valid entry back</source>
         <translation>letzte gültige Eingabe zurückholen</translation>
-    </message>
-    <message>
-        <source>Plots</source>
-        <translation>Diagramme</translation>
     </message>
     <message>
         <source>step the cursor</source>

@@ -10,6 +10,7 @@
 #include "app/plots/text.h"
 #include "app/sheet/sheet.h"
 #include "app/sheet/write_sheet.h"
+#include "core/analysis/missing.h"
 #include "core/files/rig_file.h"
 #include "core/rig/fields.h"
 #include "tests/support/owl_rig.h"
@@ -24,6 +25,21 @@ QString words_of(const QString& file, const char* order) {
   EXPECT_TRUE(reader.waitForFinished()) << "this test needs the package poppler-utils";
   QString text = QString::fromUtf8(reader.readAllStandardOutput());
   return text.replace(QRegularExpression("\\s+"), " ").replace(QChar(0x202F), ' ');
+}
+
+/// The pages of a PDF as lines of text, without those that are empty.
+std::vector<QStringList> pages_of(const QString& file) {
+  QProcess reader;
+  reader.start("pdftotext", {"-layout", file, "-"});
+  EXPECT_TRUE(reader.waitForFinished()) << "this test needs the package poppler-utils";
+  QString text = QString::fromUtf8(reader.readAllStandardOutput()).replace(QChar(0x202F), ' ');
+  std::vector<QStringList> pages;
+  for (const QString& page : text.split('\f', Qt::SkipEmptyParts)) {
+    pages.emplace_back();
+    for (const QString& line : page.split('\n'))
+      if (!line.trimmed().isEmpty()) pages.back() << line.simplified();
+  }
+  return pages;
 }
 
 /// Whether all words of a text stand in the sheet; a table's cells may wrap between them.
@@ -235,6 +251,87 @@ TEST(Sheet, SaysInPlaceOfAValueWhyItIsNotKnown) {
   EXPECT_TRUE(sheet.text.contains("Not known: needs stand mass")) << sheet.text.toStdString();
   EXPECT_TRUE(sheet.text.contains("Bus voltage needs supply bus capacitance"))
       << sheet.text.mid(sheet.text.indexOf("Both axes together"), 400).toStdString();
+}
+
+constexpr const char* kHeadings[]{"What fails or is tight, and what to do",
+                                  "Drive line of each axis",
+                                  "Drive settings",
+                                  "Parts",
+                                  "Stops, screws, bearings, wiring and supply",
+                                  "Bodies",
+                                  "Homing plan",
+                                  "Before you build and switch on",
+                                  "Plots",
+                                  "What limits the moves",
+                                  "Gain advice",
+                                  "What holds",
+                                  "Figures",
+                                  "Assumptions",
+                                  "Checked and released"};
+
+/// A maker with the first page in hand sees the thing, what is wrong with it and what to do; then
+/// comes what to build from, and what holds only after that.
+TEST(Sheet, BeginsWithTheDrawingWhatFailsAndWhatToDoAndWhatToBuildFrom) {
+  for (const Rig& rig : sample_rigs()) {
+    const Analysis analysis = analyse(rig);
+    const Written sheet(rig, analysis);
+    const std::vector<QStringList> pages = pages_of(sheet.file);
+    const QString first = pages.front().join(' ');
+    EXPECT_TRUE(first.contains("Drawing to scale")) << rig.title;
+    EXPECT_TRUE(first.contains(kHeadings[0])) << rig.title;
+    QStringList lines;
+    for (const QStringList& page : pages) lines << page;
+    qsizetype at = 0;
+    for (const char* heading : kHeadings) {
+      const qsizetype found = lines.indexOf(QString(heading), at);
+      EXPECT_GE(found, 0) << rig.title << ": " << heading << " comes too early or not at all";
+      at = std::max(at, found);
+    }
+    // Findings are sorted: the first page has the worst with its remedy, the others follow at once.
+    const QString to_do = lines.mid(0, lines.indexOf(QString(kHeadings[1]))).join(' ');
+    bool is_first_page = true;
+    for (const Finding& finding : analysis.findings) {
+      if (finding.verdict != Verdict::fails && finding.verdict != Verdict::tight) continue;
+      const QString& where = is_first_page ? first : to_do;
+      is_first_page = false;
+      EXPECT_TRUE(has_words(where, QString::fromStdString(finding.what))) << finding.what;
+      if (finding.remedies.empty()) continue;
+      EXPECT_TRUE(has_words(where, QString::fromStdString(finding.remedies.front().text)))
+          << finding.remedies.front().text;
+    }
+  }
+}
+
+TEST(Sheet, LeavesNoHeadingAloneAtTheFootOfAPage) {
+  std::vector<Rig> rigs = sample_rigs();
+  rigs.push_back(unfinished());
+  rigs.emplace_back();
+  for (const Rig& rig : rigs)
+    for (const Paper paper : {Paper::a4, Paper::letter}) {
+      const Written sheet(rig, analyse(rig, {.remedies = false}), paper);
+      for (const QStringList& page : pages_of(sheet.file)) {
+        ASSERT_GE(page.size(), 2) << rig.title;
+        const QString last = page[page.size() - 2];  // above the footer
+        for (const char* heading : kHeadings)
+          EXPECT_NE(last.toStdString(), heading) << rig.title << ", " << page.back().toStdString();
+      }
+    }
+}
+
+TEST(Sheet, OfARigThatLacksMuchSaysOnItsFirstPageWhatToFillInFirst) {
+  Rig rig;
+  rig.title = "Half a thought";
+  const Analysis analysis = analyse(rig, {.remedies = false});
+  const Written sheet(rig, analysis);
+  const QString first = pages_of(sheet.file).front().join(' ');
+  const MissingInputs missing = missing_inputs(analysis);
+  EXPECT_TRUE(first.contains(QString("Missing inputs: %1. Without them %2 figures and %3 findings")
+                                 .arg(missing.all.size())
+                                 .arg(missing.figures)
+                                 .arg(missing.findings)))
+      << first.left(3000).toStdString();
+  for (const MissingEntry& entry : missing.first)
+    EXPECT_TRUE(has_words(first, mid_sentence(qstring(missing_entry_words(entry))))) << entry.path;
 }
 
 TEST(Sheet, CountsDefaultsAsWhatTheyAre) {

@@ -1,17 +1,21 @@
 #include <gtest/gtest.h>
 
+#include <QLabel>
 #include <QTableView>
 #include <QToolButton>
 
+#include "app/plots/text.h"
 #include "app/window/drive_line.h"
 #include "app/window/empty_note.h"
 #include "app/window/findings_view.h"
 #include "app/window/guide_strip.h"
 #include "app/window/missing_bar.h"
+#include "app/window/parts.h"
 #include "app/window/places.h"
 #include "app/window/plots_panel.h"
 #include "app/window/ratio_scale.h"
 #include "app/window/settings.h"
+#include "core/rig/fields.h"
 #include "tests/app/window_support.h"
 
 namespace gazewright {
@@ -124,7 +128,7 @@ TEST(EmptyViews, ANewRigSaysWhatToDoEverywhere) {
   OwlWindow owl;
   owl.window.newRig();
   ASSERT_TRUE(owl.settle());
-  EXPECT_TRUE(owl.window.missing().text().contains("figures are unknown"))
+  EXPECT_TRUE(owl.window.missing().text().contains("inputs are missing; without them unknown: "))
       << owl.window.missing().text().toStdString();
   EXPECT_TRUE(owl.window.drawingNote().isHidden()) << "a new rig begins with a camera";
   owl.window.document().edit("edit", with_body_removed(owl.rig(), {.on_tilt = true, .index = 0}));
@@ -136,6 +140,36 @@ TEST(EmptyViews, ANewRigSaysWhatToDoEverywhere) {
   EXPECT_TRUE(owl.window.drawingNote().isHidden());
   for (const PlotKind kind : owl.window.plots().kinds()) {
     EXPECT_FALSE(owl.window.plots().plot(kind)->summary().isEmpty());
+  }
+}
+
+/// A nearly empty rig says which few to begin with, by part and with what waits for each; each
+/// leads to the card of its part and to the field.
+TEST(EmptyViews, TheMissingBarNamesTheFewToBeginWithAndLeadsToEach) {
+  OwlWindow owl;
+  owl.window.newRig();
+  ASSERT_TRUE(owl.settle());
+  const MissingInputs missing = missing_inputs(*owl.window.recompute().analysis());
+  ASSERT_FALSE(missing.are_few());
+  const QString text = owl.window.missing().text();
+  EXPECT_TRUE(text.contains(QString("? %1 inputs are missing").arg(missing.all.size())))
+      << text.toStdString();
+  EXPECT_TRUE(text.contains("Fill in first, then nothing else is missing for "))
+      << text.toStdString();
+  for (const MissingEntry& entry : missing.first) {
+    const QString title = part_title(owl.rig(), card_of(entry.path));
+    EXPECT_TRUE(text.contains(title + ":")) << title.toStdString() << " in " << text.toStdString();
+    if (const FieldInfo* info = find_info(entry.path)) {
+      EXPECT_TRUE(text.contains(
+          QString("%1 (%2)").arg(mid_sentence(worded(info->label))).arg(entry.waiting())))
+          << entry.path << " in " << text.toStdString();
+      emit owl.window.missing().label()->linkActivated(QString::fromStdString(entry.path));
+      EXPECT_EQ(owl.window.selected().toStdString(), card_of(entry.path));
+      EXPECT_EQ(owl.window.focusWidget(), owl.field(entry.path.c_str())->edit()) << entry.path;
+      emit owl.window.missing().label()->linkHovered(QString::fromStdString(entry.path));
+      EXPECT_TRUE(
+          owl.window.missing().label()->toolTip().contains(QString("%1 f").arg(entry.figures)));
+    }
   }
 }
 

@@ -283,6 +283,24 @@ TEST(WindowShelf, ARowSaysWhatIsMissingForItsSettlingAndGains) {
       << fits->reason().toStdString();
 }
 
+TEST(WindowShelf, AllThatTheRigLacksForARankingIsNamedAtOnceAndLeadsToItsField) {
+  ShelfWindow owl;
+  Rig rig = owl.rig();
+  for (const Axis axis : kAxes) rig.axis(axis).drive.current_limit_A = {};
+  rig.camera.columns = {};
+  owl.window.document().edit("test", rig);
+  owl.window.actions()["axis.fit"]->trigger();
+  FitDialog* fits = owl.window.fits();
+  ASSERT_TRUE(QTest::qWaitFor([&] { return !fits->isRunning() && !fits->lacking().isEmpty(); },
+                              kPatience_ms));
+  EXPECT_EQ(fits->summary(), "No ranking: the rig lacks 2 inputs, see below.");
+  for (const char* text : {"Pan drive: current limit", "Tilt drive: current limit",
+                           "Missing for single measures", "Camera: columns"})
+    EXPECT_TRUE(fits->lacking().contains(text)) << text << " in " << fits->lacking().toStdString();
+  emit fits->lackingLabel().linkActivated("tilt.drive.current_limit");
+  EXPECT_EQ(owl.window.selected(), "tilt.drive");
+}
+
 TEST(WindowShelf, CancelEndsTheRankingAndTheWindowGoesOn) {
   ShelfWindow owl;
   owl.window.actions()["show.shelf"]->trigger();

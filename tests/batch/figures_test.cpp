@@ -27,7 +27,7 @@ TEST(BatchFigures, JsonCarriesEveryFigureToTheLastDigit) {
     ASSERT_TRUE(loaded.rig);
     const Analysis analysis = analyse(*loaded.rig);
     EXPECT_EQ(json.keys, (std::vector<std::string>{"rig", "figures", "findings", "homing", "limits",
-                                                   "advice"}));
+                                                   "advice", "missing"}));
     EXPECT_EQ(json.at("rig").string(), loaded.rig->title);
     ASSERT_EQ(json.at("figures").keys.size(), analysis.figures.size());
     for (std::size_t i = 0; i < analysis.figures.size(); ++i) {
@@ -92,6 +92,55 @@ TEST(BatchFigures, ABareRigNamesEachMissingInputOnce) {
       EXPECT_TRUE(named.insert(name.substr(name.find_last_of(' ') + 1)).second) << because;
   }
   EXPECT_GT(checked, 20);
+}
+
+/// The few to begin with, in the table and in JSON, counted over again from the reasons.
+TEST(BatchFigures, ABareRigSaysWhichFewToFillInFirst) {
+  const std::string bare = "rig: 1\ntitle: bare\n";
+  const Json json = figures_json({"figures", "--json", "-"}, bare);
+  const Json& missing = json.at("missing");
+  EXPECT_EQ(missing.keys,
+            (std::vector<std::string>{"figures", "findings", "first", "then", "entries"}));
+  const auto& first = missing.at("first").array();
+  const auto& entries = missing.at("entries").array();
+  ASSERT_FALSE(first.empty());
+  EXPECT_LE(first.size(), 8u);
+  EXPECT_GT(entries.size(), 40u);
+  for (const Json& entry : first) {
+    EXPECT_EQ(entry.keys,
+              (std::vector<std::string>{"path", "part", "label", "figures", "findings"}));
+    std::size_t findings = 0;
+    for (const Json& finding : json.at("findings").array()) {
+      if (finding.at("because").is_null()) continue;
+      const std::string because = finding.at("because").string() + ',';
+      findings += because.find(' ' + entry.at("path").string() + ',') != std::string::npos;
+    }
+    EXPECT_EQ(entry.at("findings").number(), double(findings)) << entry.at("path").string();
+  }
+  for (std::size_t i = 1; i < entries.size(); ++i) {
+    const auto waiting = [&](std::size_t at) {
+      return entries[at].at("figures").number() + entries[at].at("findings").number();
+    };
+    EXPECT_GE(waiting(i - 1), waiting(i));
+  }
+  const std::string table = run_batch({"figures", "-"}, bare).out;
+  const std::size_t count = static_cast<std::size_t>(missing.at("figures").number());
+  EXPECT_NE(table.find(std::to_string(entries.size()) +
+                       " inputs are missing: " + std::to_string(count) + " figures and "),
+            std::string::npos)
+      << table.substr(0, 2000);
+  const auto head = table.find("Fill in first these " + std::to_string(first.size()) + ": ");
+  ASSERT_NE(head, std::string::npos) << table.substr(0, 2000);
+  EXPECT_LT(head, table.find("Findings, worst first"));
+  for (const Json& entry : first)
+    EXPECT_NE(table.find(entry.at("path").string(), head), std::string::npos);
+}
+
+TEST(BatchFigures, AWholeRigSaysNothingOfMissingInputs) {
+  const Ran ran = run_batch({"figures", sample("quick-newt")});
+  EXPECT_EQ(ran.out.find("missing"), std::string::npos);
+  const Json json = figures_json({"figures", "--json", sample("quick-newt")});
+  EXPECT_TRUE(json.at("missing").at("entries").array().empty());
 }
 
 TEST(BatchFigures, CsvHasTheSameNumbersAndTheReasonsOfEmptyOnes) {

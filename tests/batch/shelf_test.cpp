@@ -142,5 +142,43 @@ TEST(BatchFit, WithoutAnInputNamesIt) {
   EXPECT_NE(ran.err.find("it needs task.pan_move"), std::string::npos) << ran.err;
 }
 
+/// One run tells all that two axes lack, each where it is to be written.
+TEST(BatchFit, NamesAllThatIsMissingOfBothAxesWithItsPlace) {
+  const Folder folder;
+  folder.write("shy.rig.yaml", R"(rig: 1
+title: shy
+supply: {voltage: 24 V, current_limit: 10 A}
+pan:
+  drive: {control_rate: 8 kHz}
+  friction:
+    coulomb: 18 mN.m
+    viscous: 1 mN.m.s/rad
+tilt:
+  friction: {coulomb: null}
+on_tilt:
+  - {name: camera, mass: 48 g, centre: [38 mm, 0 mm, 2 mm]}
+task: {pan_move: 40 deg}
+)");
+  const std::string file = folder.path("shy.rig.yaml");
+  const Ran ran = run_batch({"fit", file});
+  EXPECT_EQ(ran.status, 3);
+  EXPECT_EQ(ran.out, "");
+  const auto says = [&](const std::string& text) {
+    EXPECT_NE(ran.err.find(text), std::string::npos) << text << "\nin\n" << ran.err;
+  };
+  says(file +
+       ":5:10: error: Current limit (pan.drive.current_limit) is missing\n"
+       "  fix: add current_limit to pan.drive, in A, usually 5 A to 100 A\n");
+  says(file + ":10:23: error: Dry friction (tilt.friction.coulomb) is missing\n");
+  says(file + ":10:3: error: Current limit (tilt.drive.current_limit) is missing\n");
+  says(file + ":13:7: error: Tilt move (task.tilt_move) is missing\n");
+  says(file + ":1:1: error: on_pan is missing\n  fix: list its bodies, for example on_pan: [{");
+  says(file +
+       ":12:5: error: Moment of inertia (on_tilt[0].shape.inertia) is missing\n  fix: say its ");
+  says(": warning: ");
+  for (const char* path : {"pan.drive.current_limit", "tilt.drive.current_limit"})
+    EXPECT_EQ(ran.err.find(path), ran.err.rfind(path, ran.err.find('\n'))) << path;
+}
+
 }  // namespace
 }  // namespace gazewright::test

@@ -183,8 +183,27 @@ TEST(BatchTrace, WithoutAnInputNamesItAndPrintsNothing) {
   EXPECT_EQ(ran.out, "");
   EXPECT_EQ(ran.err,
             "gazewright-batch: the rig cannot give a trace of pan: it needs pan.gearbox.stiffness\n"
-            "  fix: add the missing values to the rig file\n");
+            "  fix: add the missing values to the rig file\n"
+            "standard input:38:5: error: Torsional stiffness (pan.gearbox.stiffness) is missing\n"
+            "  fix: add stiffness to pan.gearbox, in N.m/rad, usually 100 N.m/rad to 5000 "
+            "N.m/rad\n");
   EXPECT_EQ(run_batch({"trace", "-", "--axis", "tilt"}, text).status, 0) << "tilt lacks nothing";
+}
+
+TEST(BatchTrace, OfBothNamesWhatBothLack) {
+  const std::string text =
+      "rig: 1\ntask: {pan_move: 40 deg, tilt_move: 20 deg}\npan: {drive: {current_limit: 14 A}}\n";
+  const Ran ran = run_batch({"trace", "-", "--both"}, text);
+  EXPECT_EQ(ran.status, 3);
+  EXPECT_NE(ran.err.find("the rig cannot give a trace of pan and tilt: it needs "),
+            std::string::npos)
+      << ran.err;
+  EXPECT_NE(ran.err.find("3:14: error: Control rate (pan.drive.control_rate) is missing\n"),
+            std::string::npos)
+      << ran.err;
+  EXPECT_NE(ran.err.find("1:1: error: Control rate (tilt.drive.control_rate) is missing\n"),
+            std::string::npos)
+      << ran.err;
 }
 
 TEST(BatchTrace, AnAxisThatCannotMoveIsAnAnswer) {

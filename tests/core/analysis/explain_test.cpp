@@ -65,34 +65,6 @@ TEST(Explain, AnEntryLeftEmptyIsToldAsItsUsualValue) {
   EXPECT_DOUBLE_EQ(limit->quantity.value(), *limit->info->fallback);
 }
 
-/// Compared with the analysis itself: a figure that loses its value waits for the entry.
-TEST(Explain, AMissingEntryNamesTheFiguresThatItCosts) {
-  const Rig whole = owl();
-  const Analysis before = analyse(whole, {.remedies = false});
-  for (const char* path : {"pan.motor.rotor_inertia", "supply.voltage", "tilt.gearbox.stiffness",
-                           "camera.columns", "on_tilt[1].mass"}) {
-    Rig rig = whole;
-    *find_quantity(rig, path) = Quantity{};
-    const Analysis after = analyse(rig, {.remedies = false});
-    std::set<std::string> lost, named;
-    for (const Figure& figure : after.figures) {
-      if (!figure.value && !figure.is_aside && before.value(figure.id)) lost.insert(figure.id);
-    }
-    for (const Figure* figure : figures_without(after, path)) named.insert(figure->id);
-    EXPECT_FALSE(lost.empty()) << path;
-    for (const std::string& id : lost) EXPECT_TRUE(named.contains(id)) << path << ": " << id;
-    for (const std::string& id : named) EXPECT_FALSE(after.value(id)) << path << ": " << id;
-  }
-}
-
-TEST(Explain, AFieldWhoseNameBeginsAlikeIsAnotherOne) {
-  Analysis analysis;
-  const FigureInfo info{"<axis>.x", "X", "1", "1", "", "", {}};
-  analysis.figures.push_back({"pan.x", &info, std::nullopt, "needs pan.motor.mass_of_it", false});
-  EXPECT_TRUE(figures_without(analysis, "pan.motor.mass").empty());
-  EXPECT_EQ(figures_without(analysis, "pan.motor.mass_of_it").size(), 1U);
-}
-
 /// Their runs take these fields where they are there and say themselves what they lack, so that the
 /// tables do not name them.
 bool is_told_otherwise(std::string_view id) {
@@ -135,20 +107,6 @@ TEST(Explain, EveryFindingOfAnAxisHasItsInputs) {
     }
   }
   EXPECT_GT(with_inputs, static_cast<int>(analysis.findings.size()) * 3 / 4);
-}
-
-TEST(Explain, WhatIsMissingIsListedByWhatItCosts) {
-  Rig rig = owl();
-  rig.supply.voltage_V = {};
-  rig.camera.exposure_s = {};
-  const Analysis analysis = analyse(rig, {.remedies = false});
-  const std::vector<MissingEntry> entries = missing_entries(analysis);
-  const auto voltage = std::ranges::find(entries, "supply.voltage", &MissingEntry::path);
-  const auto exposure = std::ranges::find(entries, "camera.exposure", &MissingEntry::path);
-  ASSERT_NE(voltage, entries.end());
-  ASSERT_NE(exposure, entries.end());
-  EXPECT_LT(voltage - entries.begin(), exposure - entries.begin());
-  EXPECT_EQ(voltage->figures, figures_without(analysis, "supply.voltage").size());
 }
 
 TEST(Explain, IdsOfAnAxisAndOfTheRigAreToldApart) {

@@ -189,6 +189,31 @@ TEST(Fit, WhatTheRigLacksIsAReasonAndNoAnswer) {
   EXPECT_EQ(rank_fits(newt(), small_shelf(2, 0)).because, "needs a gearbox on the shelf");
 }
 
+TEST(Fit, AllThatIsMissingOfBothAxesIsNamedAtOnce) {
+  Rig rig = newt();
+  rig.pan.drive.current_limit_A = {};
+  rig.tilt.drive.current_limit_A = {};
+  rig.tilt.friction.coulomb_Nm = {};
+  rig.task.tilt_move_rad = {};
+  rig.tilt.loop.estimator_bandwidth_Hz = {};
+  rig.tilt.loop.speed_gain_Nmsprad = {};  // an advised gain takes its place
+  rig.camera.columns = {};
+  const Fits fits = rank_fits(rig, small_shelf(2, 2));
+  EXPECT_EQ(fits.missing,
+            (std::vector<std::string>{"pan.drive.current_limit", "tilt.drive.current_limit",
+                                      "tilt.friction.coulomb", "task.tilt_move"}));
+  EXPECT_EQ(fits.because,
+            "needs pan.drive.current_limit, tilt.drive.current_limit, tilt.friction.coulomb, "
+            "task.tilt_move");
+  EXPECT_EQ(fits.also_missing,
+            (std::vector<std::string>{"camera.columns", "tilt.loop.estimator_bandwidth"}));
+  EXPECT_EQ(rank_fits(newt(), small_shelf(0, 0)).because,
+            "needs a motor on the shelf, a gearbox on the shelf");
+  const Fits whole = rank_fits(newt(), small_shelf(1, 1), {.simulated = 0});
+  EXPECT_TRUE(whole.missing.empty());
+  EXPECT_TRUE(whole.also_missing.empty()) << whole.also_missing.front();
+}
+
 TEST(Fit, ARigWithoutMotorsOfItsOwnIsFittedAllTheSame) {
   Rig rig = newt();
   for (const Axis axis : kAxes) rig.axis(axis).motor = {}, rig.axis(axis).gearbox = {};

@@ -11,6 +11,7 @@
 #include "core/analysis/doubts.h"
 #include "core/analysis/explain.h"
 #include "core/analysis/input_names.h"
+#include "core/analysis/missing.h"
 #include "core/files/rig_file.h"
 
 namespace gazewright {
@@ -95,7 +96,7 @@ Told told(const std::filesystem::path& file, bool lacks_something) {
   if (lacks_something) rig.pan.motor.rotor_inertia_kgm2 = {};
   Told out{analyse(rig), {}, {}};
   out.doubts = doubts_of(rig, out.analysis);
-  out.missing = missing_entries(out.analysis);
+  out.missing = missing_inputs(out.analysis).all;
   return out;
 }
 
