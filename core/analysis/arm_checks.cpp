@@ -48,8 +48,8 @@ Compared crossover(Context& c, Axis a) {
   if (!crossover) return moot(words("the speed loop's gain does not cross 1"));
   const double crossover_Hz = *crossover / (2 * std::numbers::pi);
   return {kModeOverCrossover * crossover_Hz, mode_Hz,
-          words("the speed loop crosses 1 at %1; three times that should lie below the arm's mode "
-                "about this axis (common practice, no source)%2",
+          words("the speed loop crosses 1 at %1; three times that should lie below the arm's first "
+                "mode about this axis (common practice, no source)%2",
                 say(crossover_Hz, "Hz", "Hz"), compared_supports(values, a))};
 }
 
@@ -86,8 +86,8 @@ constexpr Check kChecks[] = {
      .asked_by = "arm.length",
      .asked_when = once},
     {.id = "<axis>.arm.crossover",
-     .what = "Speed loop stays below the arm's mode",
-     .goal = "would keep the loop off the arm's mode",
+     .what = "Speed loop stays below the arm's first mode",
+     .goal = "would keep the loop off the arm's first mode",
      .part = "arm",
      .si_unit = "Hz",
      .unit = "Hz",

@@ -1,6 +1,5 @@
 #include "core/loads/arm.h"
 
-#include <Eigen/Cholesky>
 #include <Eigen/Eigenvalues>
 #include <Eigen/Geometry>
 #include <cmath>
@@ -14,6 +13,7 @@ namespace {
 
 using Matrix6 = Eigen::Matrix<double, 6, 6>;
 using Vector6 = Eigen::Matrix<double, 6, 1>;
+constexpr double kShaken = 0.05;  // of the inertia, for a mode to count: common practice, no source
 enum { kX, kY, kZ, kRx, kRy, kRz };
 
 struct Pair {
@@ -119,18 +119,23 @@ ArmModes modes_of(const ArmBeam& arm, const MassProperties& load, const Eigen::V
   }
   // Mass against stiffness: eigenvalues are 1/ω², rising.
   const Matrix6 mass = sum.mass + mass_of(load);
-  const Eigen::GeneralizedSelfAdjointEigenSolver<Matrix6> solver(mass, sum.stiffness,
-                                                                 Eigen::EigenvaluesOnly);
-  const auto hertz = [](double period2) { return 1 / (2 * std::numbers::pi * std::sqrt(period2)); };
-  const Eigen::LLT<Matrix6> bent(sum.stiffness);
-  const auto turned_Hz = [&](const Vector6& turn) {
+  const Eigen::GeneralizedSelfAdjointEigenSolver<Matrix6> solver(mass, sum.stiffness);
+  const auto mode_Hz = [&](int i) {
+    return 1 / (2 * std::numbers::pi * std::sqrt(solver.eigenvalues()(i)));
+  };
+  const auto lowest_Hz = [&](const Vector6& turn) {
     const Vector6 momentum = mass * turn;
-    return hertz(momentum.dot(bent.solve(momentum)) / turn.dot(momentum));
+    const double all_kgm2 = turn.dot(momentum);
+    for (int i = 5; i > 0; --i) {
+      const double part = solver.eigenvectors().col(i).dot(momentum);
+      if (part * part >= kShaken * all_kgm2 * solver.eigenvalues()(i)) return mode_Hz(i);
+    }
+    return mode_Hz(0);
   };
   Vector6 pan, tilt;
   pan << -end_m.y(), end_m.x(), 0, 0, 0, 1;
   tilt << 0, 0, 0, 0, 1, 0;
-  return {hertz(solver.eigenvalues()(5)), turned_Hz(pan), turned_Hz(tilt)};
+  return {mode_Hz(5), lowest_Hz(pan), lowest_Hz(tilt)};
 }
 
 double arm_inertia_kgm2(const ArmBeam& arm, double axis_x_m, double axis_y_m) {

@@ -43,10 +43,8 @@ ArmDroop droop_of(const ArmBeam& arm, const MassProperties& load, double lean_ra
 /// beam's exact frequency for loads heavier than the arm. [Hz]
 struct ArmModes {
   double first_Hz = 0;
-  /// Of the one spring that gives way as the arm does while the axis speeds up:
-  /// ω² = rᵀMr/(rᵀM·K⁻¹·Mr), r a turn about the axis. That is 1/ω² = Σ pᵢ/ωᵢ², each mode with its
-  /// share of the inertia that turns (effective modal inertia, Σ pᵢ = 1), so never below the first
-  /// mode. Source: Clough & Penzien, Dynamics of Structures (effective modal mass; from memory).
+  /// Lowest one that an axis' drive shakes: with at least 5 % of the inertia that turns about the
+  /// axis (effective modal inertia).
   double pan_Hz = 0, tilt_Hz = 0;
   double of(Axis axis) const { return axis == Axis::pan ? pan_Hz : tilt_Hz; }
 };

@@ -24,8 +24,8 @@
         <translation>die Verstärkung der Drehzahlregelung geht nicht durch 1</translation>
     </message>
     <message>
-        <source>the speed loop crosses 1 at %1; three times that should lie below the arm's mode about this axis (common practice, no source)%2</source>
-        <translation>Durchtritt der Drehzahlregelung bei %1; das Dreifache davon sollte unter der Eigenfrequenz des Arms um diese Achse liegen (übliche Praxis, ohne Quelle)%2</translation>
+        <source>the speed loop crosses 1 at %1; three times that should lie below the arm's first mode about this axis (common practice, no source)%2</source>
+        <translation>Durchtritt der Drehzahlregelung bei %1; das Dreifache davon sollte unter der ersten Eigenfrequenz des Arms um diese Achse liegen (übliche Praxis, ohne Quelle)%2</translation>
     </message>
     <message>
         <source>the material is known</source>
@@ -40,12 +40,12 @@
         <translation>würde den Arm schonen</translation>
     </message>
     <message>
-        <source>Speed loop stays below the arm's mode</source>
+        <source>Speed loop stays below the arm's first mode</source>
         <translation>Durchtritt unter der Eigenfrequenz des Arms</translation>
     </message>
     <message>
-        <source>would keep the loop off the arm's mode</source>
-        <translation>würde den Regelkreis von der Eigenfrequenz des Arms fernhalten</translation>
+        <source>would keep the loop off the arm's first mode</source>
+        <translation>würde den Regelkreis von der ersten Eigenfrequenz des Arms fernhalten</translation>
     </message>
     <message>
         <source>Arm's material is known</source>
@@ -148,12 +148,12 @@
         <translation>niedrigste Lösung von det(K − ω²M) = 0, 6 mal 6</translation>
     </message>
     <message>
-        <source>Mode of the arm as the axis' drive shakes it</source>
-        <translation>Eigenfrequenz des Arms, wie der Antrieb der Achse ihn anregt</translation>
+        <source>First mode that the axis' drive shakes</source>
+        <translation>Erste Eigenfrequenz, die der Antrieb der Achse anregt</translation>
     </message>
     <message>
-        <source>√(rᵀMr/(rᵀM·K⁻¹·Mr))/2π, r a turn about the axis</source>
-        <translation>√(rᵀMr/(rᵀM·K⁻¹·Mr))/2π, r eine Drehung um die Achse</translation>
+        <source>lowest with 5 % of the inertia about the axis</source>
+        <translation>niedrigste mit 5 % des Trägheitsmoments um die Achse</translation>
     </message>
     <message>
         <source>Speed loop crosses 1 below</source>
