@@ -162,6 +162,7 @@ void draw_title(SheetPage& page, const SheetContent& content) {
 }
 
 void draw_drive_lines(SheetPage& page, const SheetContent& content) {
+  page.ensure(50 + kTileHeight);  // the heading with the first axis and its names
   page.heading(Plots::tr("Drive line of each axis"));
   for (const Axis axis : kAxes) draw_drive_line(page, content, axis);
   if (!content.analysis.swap.text.empty()) {

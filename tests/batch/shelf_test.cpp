@@ -169,7 +169,7 @@ task: {pan_move: 40 deg}
   says(file +
        ":5:10: error: Current limit (pan.drive.current_limit) is missing\n"
        "  fix: add current_limit to pan.drive, in A, usually 5 A to 100 A\n");
-  says(file + ":10:23: error: Dry friction (tilt.friction.coulomb) is missing\n");
+  says(file + ":10:23: error: Coulomb friction (tilt.friction.coulomb) is missing\n");
   says(file + ":10:3: error: Current limit (tilt.drive.current_limit) is missing\n");
   says(file + ":13:7: error: Tilt move (task.tilt_move) is missing\n");
   says(file + ":1:1: error: on_pan is missing\n  fix: list its bodies, for example on_pan: [{");

@@ -198,10 +198,10 @@ TEST(BatchTrace, OfBothNamesWhatBothLack) {
   EXPECT_NE(ran.err.find("the rig cannot give a trace of pan and tilt: it needs "),
             std::string::npos)
       << ran.err;
-  EXPECT_NE(ran.err.find("3:14: error: Control rate (pan.drive.control_rate) is missing\n"),
+  EXPECT_NE(ran.err.find("3:6: error: Pole pairs (pan.motor.pole_pairs) is missing\n"),
             std::string::npos)
       << ran.err;
-  EXPECT_NE(ran.err.find("1:1: error: Control rate (tilt.drive.control_rate) is missing\n"),
+  EXPECT_NE(ran.err.find("1:1: error: Pole pairs (tilt.motor.pole_pairs) is missing\n"),
             std::string::npos)
       << ran.err;
 }
