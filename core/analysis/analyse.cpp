@@ -89,9 +89,10 @@ std::optional<double> Analysis::value(std::string_view id) const {
 
 std::string settle_id(const Analysis& analysis, Axis axis) {
   const std::string at_camera = for_axis("<axis>.picture.settle_time", axis);
+  const std::string at_output = for_axis("<axis>.step.settle_time", axis);
   const Figure* figure = analysis.figure(at_camera);
-  return figure != nullptr && !figure->is_aside ? at_camera
-                                                : for_axis("<axis>.step.settle_time", axis);
+  const bool swings = figure != nullptr && !figure->is_aside;
+  return swings && analysis.value(at_output) ? at_camera : at_output;
 }
 
 Analysis analyse(const Rig& rig, const AnalyseOptions& options, const std::stop_token& stop) {

@@ -140,8 +140,8 @@ struct Analysis {
   std::optional<double> value(std::string_view id) const;  ///< empty where unknown
 };
 
-/// Figure of the time until the move is over: "pan.picture.settle_time" where the camera stands on
-/// a bracket that gives way, else "pan.step.settle_time".
+/// Figure of the time until the move is over: "pan.picture.settle_time" where the axis settles and
+/// the camera stands on a bracket that gives way, else "pan.step.settle_time".
 std::string settle_id(const Analysis& analysis, Axis axis);
 
 struct AnalyseOptions {

@@ -190,6 +190,12 @@ TEST(BracketChecks, AdvisedGainsStayBelowAThirdOfTheSwing) {
   EXPECT_EQ(stiff.advice[0].limited_by, bare.advice[0].limited_by);
 }
 
+TEST(BracketChecks, TheMoveEndsAtTheCameraOnlyWhereItStandsOnABracket) {
+  EXPECT_EQ(settle_id(figures_of(on_a_bracket(40)), Axis::pan), "pan.picture.settle_time");
+  EXPECT_EQ(settle_id(figures_of(on_a_bracket(40)), Axis::tilt), "tilt.step.settle_time");
+  EXPECT_EQ(settle_id(figures_of(Rig{}), Axis::pan), "pan.step.settle_time");
+}
+
 TEST(BracketChecks, ADragSeesTheSameVerdicts) {
   const Rig rig = in_time_but_for_the_camera(40, 0.05);
   const Analysis quick = analyse(rig, {.remedies = false, .quick = true}), full = figures_of(rig);
