@@ -309,9 +309,9 @@ Examples
 constexpr const char* kSheet =
     R"(gazewright-batch sheet RIG --out FILE.pdf [--paper a4|letter]
 
-Writes the design sheet as PDF: first the drawing, what fails or is tight and what to do, and the drive
-lines; then what to build from, with drive settings, parts, sizes, homing and cautions; then plots, what
-holds, figures, and assumptions with the source of each input. No display is needed.
+Writes the design sheet as PDF: first the drawing, what fails or is tight and what to do, and the
+drive lines; then what to build from, with drive settings, parts, sizes, homing and cautions; then
+plots, what holds, figures, and assumptions with the source of each input. No display is needed.
 
   --out    the file to write; it is replaced only when the whole sheet is written
   --paper  a4 (where not given) or letter

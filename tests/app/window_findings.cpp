@@ -46,7 +46,7 @@ TEST(Findings, ARowIsPaintedAgainOnlyWhereItSaysSomethingElse) {
   view.setFindings(findings, true);  // its remedies are in now: each may have some
   EXPECT_EQ(changed.size(), 1 + 3);
   EXPECT_EQ(reset.size(), 0);
-  EXPECT_EQ(view.table()->model()->index(1, FindingsModel::margin).data().toString(), "+10 %");
+  EXPECT_EQ(view.table()->model()->index(1, FindingsModel::margin).data().toString(), "+10\u202f%");
 }
 
 /// The first finding with a remedy that changes a field.

@@ -66,7 +66,7 @@ TEST(BatchDoubts, TheTableSaysWhatToMeasureFirst) {
   EXPECT_EQ(lines[2], "Worth measuring, the first one most");
   EXPECT_TRUE(lines[3].starts_with("  1. measuring the ")) << lines[3];
   EXPECT_NE(ran.out.find("Figures, expanded uncertainty (k = 2)"), std::string::npos);
-  EXPECT_NE(ran.out.find("±4.8 g·cm²   stated\n"), std::string::npos) << ran.out;
+  EXPECT_NE(ran.out.find("±4.8 g·cm²    stated\n"), std::string::npos) << ran.out;
   EXPECT_NE(ran.out.find("usual, estimate\n"), std::string::npos);
 }
 

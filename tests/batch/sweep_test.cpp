@@ -85,7 +85,7 @@ TEST(BatchSweep, WithoutAnInputNamesIt) {
   EXPECT_EQ(ran.err,
             "gazewright-batch: the rig cannot give a sweep of pan: it needs pan.motor.pole_pairs\n"
             "  fix: add the missing values to the rig file\n"
-            "standard input:21:5: error: Pole pairs (pan.motor.pole_pairs) is missing\n"
+            "standard input:23:5: error: Pole pairs (pan.motor.pole_pairs) is missing\n"
             "  fix: add pole_pairs to pan.motor, a number, usually 4 to 21\n");
 }
 

@@ -184,7 +184,7 @@ TEST(BatchTrace, WithoutAnInputNamesItAndPrintsNothing) {
   EXPECT_EQ(ran.err,
             "gazewright-batch: the rig cannot give a trace of pan: it needs pan.gearbox.stiffness\n"
             "  fix: add the missing values to the rig file\n"
-            "standard input:38:5: error: Torsional stiffness (pan.gearbox.stiffness) is missing\n"
+            "standard input:40:5: error: Torsional stiffness (pan.gearbox.stiffness) is missing\n"
             "  fix: add stiffness to pan.gearbox, in N.m/rad, usually 100 N.m/rad to 5000 "
             "N.m/rad\n");
   EXPECT_EQ(run_batch({"trace", "-", "--axis", "tilt"}, text).status, 0) << "tilt lacks nothing";

@@ -68,7 +68,7 @@ TEST(BatchTravel, WithoutAnInputNamesIt) {
   EXPECT_EQ(ran.out, "");
   EXPECT_NE(ran.err.find("gazewright-batch: the rig cannot give its travel: it needs tilt.axis_at\n"
                          "  fix: add the missing values to the rig file\n"
-                         "standard input:82:3: error: Tilt axis at (tilt.axis_at) is missing\n"
+                         "standard input:84:3: error: Tilt axis at (tilt.axis_at) is missing\n"
                          "  fix: say where the tilt axis is, for example axis_at: [0 mm, "),
             std::string::npos)
       << ran.err;
