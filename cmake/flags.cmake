@@ -1,19 +1,17 @@
 # Flags that every target of ours shares. No -ffast-math anywhere, and no fused multiply-add behind
 # our back: a rig gives the same figures on every machine and in every preset.
 add_library(gazewright_flags INTERFACE)
-option(GAZEWRIGHT_BATCHED "Compile source files in batches, as the checks do" OFF)
 target_compile_options(gazewright_flags INTERFACE
   -Wall -Wextra -Wpedantic -Wnon-virtual-dtor -Woverloaded-virtual -Wfloat-conversion
   -ffp-contract=off)
+# In a batch a file's local name may be another file's own, and all files but one count as headers.
+set(is_batched $<BOOL:$<TARGET_PROPERTY:GAZEWRIGHT_IS_BATCHED>>)
+target_compile_options(gazewright_flags INTERFACE $<$<NOT:${is_batched}>:-Wshadow>)
 if(CMAKE_CXX_COMPILER_ID STREQUAL "GNU")
-  # In a batch a file's local name may be another file's own, and all files but one count as headers.
   target_compile_options(gazewright_flags INTERFACE
-    $<IF:$<BOOL:${GAZEWRIGHT_BATCHED}>,-Wshadow=local,-Wshadow>
-    $<$<BOOL:${GAZEWRIGHT_BATCHED}>:-Wno-subobject-linkage>)
+    $<${is_batched}:-Wshadow=local> $<${is_batched}:-Wno-subobject-linkage>)
   # gcc 12 warns wrongly about "text" + std::string (GCC bug 105651).
   target_compile_options(gazewright_flags INTERFACE -Wno-restrict)
-elseif(NOT GAZEWRIGHT_BATCHED)
-  target_compile_options(gazewright_flags INTERFACE -Wshadow)
 endif()
 
 if(GAZEWRIGHT_SANITIZE)
@@ -39,6 +37,7 @@ endfunction()
 # The checks build everything anew, so they compile a dozen files at once where headers take most of the
 # time (in core the compiler's own work does); who works on the code builds each alone, which finds a
 # missing include.
+option(GAZEWRIGHT_BATCHED "Compile source files of the window in batches, as the checks do" OFF)
 function(gazewright_compile_batched target)
   if(NOT GAZEWRIGHT_BATCHED OR NOT GAZEWRIGHT_PYTHON)
     return()
@@ -52,7 +51,8 @@ function(gazewright_compile_batched target)
     string(REGEX MATCH "^([0-9]+) (.*)$" found "${line}")
     set_source_files_properties("${CMAKE_MATCH_2}" PROPERTIES UNITY_GROUP ${CMAKE_MATCH_1})
   endforeach()
-  set_target_properties(${target} PROPERTIES UNITY_BUILD ON UNITY_BUILD_MODE GROUP)
+  set_target_properties(${target} PROPERTIES
+    UNITY_BUILD ON UNITY_BUILD_MODE GROUP GAZEWRIGHT_IS_BATCHED ON)
 endfunction()
 
 # Sanitizers are for core's arithmetic as people run it; what only drives or shows it compiles twice as
