@@ -2,9 +2,9 @@
 """Says which source files can be compiled as one unit.
 
 Most of a compiler's time goes into the headers of Qt, Eigen and GoogleTest, so files are taken
-together that do not use one name in their unnamed namespaces. One that has a name there which a header
-of ours has too stays alone.
-Usage: cmake/batches.py FILE...   prints a line "NUMBER FILE" for each.
+together that do not use one name in their unnamed namespaces.
+Usage: cmake/batches.py FILE...   prints a line "NUMBER FILE" for each; one that has a name there which
+a header of ours has too stays alone.
 """
 import pathlib
 import re
@@ -39,9 +39,10 @@ def header_names():
     return set().union(*(names_in(file.read_text()) for file in headers))
 
 
-def batches_of(files, kind=lambda file: None):
-    """Lists of files that can go together; `kind` tells apart those that may not."""
-    batches, in_headers = [], header_names()
+def batches_of(files, kind=lambda file: None, in_headers=frozenset()):
+    """Lists of files that can go together; `kind` tells apart those that may not. With one of the
+    names `in_headers` in its unnamed namespace a file stays alone."""
+    batches = []
     for file in sorted(files):
         names = unnamed_names(file.read_text())
         most = 1 if names & in_headers else MOST
@@ -58,7 +59,7 @@ def batches_of(files, kind=lambda file: None):
 
 def main():
     files = [pathlib.Path(name) for name in sys.argv[1:]]
-    for number, batch in enumerate(batches_of(files)):
+    for number, batch in enumerate(batches_of(files, in_headers=header_names())):
         for file in batch["files"]:
             print(number, file)
 
