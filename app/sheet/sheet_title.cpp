@@ -103,8 +103,7 @@ void draw_drive_line(SheetPage& page, const SheetContent& content, Axis axis) {
               {7.5, false, page.theme().text});
   }
   page.skip(6);
-  const std::string id = settle_id(content.analysis, axis);
-  const Figure* settle = content.analysis.figure(id);
+  const Figure* settle = content.analysis.figure(settle_id(content.analysis, axis));
   const bool settles = settle != nullptr && settle->value;
   const bool is_unknown = settle == nullptr || begins_as("needs %1", settle->because);
   const QColor colour = axis_text_colour(page.theme(), axis);
@@ -116,9 +115,9 @@ void draw_drive_line(SheetPage& page, const SheetContent& content, Axis axis) {
                          : Plots::tr("never"),
             {settles ? 15.0 : 11.0, true, page.theme().text});
   page.text({row.left(), row.top() + 37, kHeadline, 12}, Qt::AlignLeft | Qt::AlignVCenter,
-            !settles && !is_unknown                ? Plots::tr("settles")
-            : id.ends_with(".picture.settle_time") ? Plots::tr("camera still")
-                                                   : Plots::tr("move and settle"),
+            !settles && !is_unknown                  ? Plots::tr("settles")
+            : ends_at_camera(content.analysis, axis) ? Plots::tr("camera still")
+                                                     : Plots::tr("move and settle"),
             {6.8, false, page.theme().quiet});
   const std::vector<Tile> tiles = tiles_of(content, axis);
   const double width =

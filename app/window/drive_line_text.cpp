@@ -212,10 +212,10 @@ void add_verdicts(std::vector<TilePart>& tiles, const Analysis& analysis) {
 
 Headline headline(const Analysis& analysis, Axis axis) {
   const std::string name = name_of(axis);
-  const std::string id = settle_id(analysis, axis);
-  const Figure* settle = analysis.figure(id);
-  const bool at_camera = id.ends_with(".picture.settle_time");
-  Headline words{tr("unknown"), at_camera ? tr("camera still") : tr("move and settle"), {}};
+  const Figure* settle = analysis.figure(settle_id(analysis, axis));
+  Headline words{tr("unknown"),
+                 ends_at_camera(analysis, axis) ? tr("camera still") : tr("move and settle"),
+                 {}};
   if (settle && settle->value) {
     words.time = format_value(*settle->value, "s", "ms");
   } else if (settle && !settle->because.empty() && !begins_as("needs %1", settle->because)) {

@@ -87,12 +87,16 @@ std::optional<double> Analysis::value(std::string_view id) const {
   return found == nullptr ? std::nullopt : found->value;
 }
 
+bool ends_at_camera(const Analysis& analysis, Axis axis) {
+  const Figure* at_camera = analysis.figure(for_axis("<axis>.picture.settle_time", axis));
+  return at_camera != nullptr && !at_camera->is_aside &&
+         analysis.value(for_axis("<axis>.step.settle_time", axis));
+}
+
 std::string settle_id(const Analysis& analysis, Axis axis) {
-  const std::string at_camera = for_axis("<axis>.picture.settle_time", axis);
-  const std::string at_output = for_axis("<axis>.step.settle_time", axis);
-  const Figure* figure = analysis.figure(at_camera);
-  const bool swings = figure != nullptr && !figure->is_aside;
-  return swings && analysis.value(at_output) ? at_camera : at_output;
+  return for_axis(
+      ends_at_camera(analysis, axis) ? "<axis>.picture.settle_time" : "<axis>.step.settle_time",
+      axis);
 }
 
 Analysis analyse(const Rig& rig, const AnalyseOptions& options, const std::stop_token& stop) {

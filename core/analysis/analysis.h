@@ -140,8 +140,10 @@ struct Analysis {
   std::optional<double> value(std::string_view id) const;  ///< empty where unknown
 };
 
-/// Figure of the time until the move is over: "pan.picture.settle_time" where the axis settles and
-/// the camera stands on a bracket that gives way, else "pan.step.settle_time".
+/// Whether the move is over when the camera stands still, not the axis: where the axis settles and
+/// the camera is on a bracket that gives way.
+bool ends_at_camera(const Analysis& analysis, Axis axis);
+/// Figure of the time until then: "pan.picture.settle_time", else "pan.step.settle_time".
 std::string settle_id(const Analysis& analysis, Axis axis);
 
 struct AnalyseOptions {
