@@ -192,7 +192,8 @@ void mark_camera(Chart& chart, const Analysis& analysis, Axis axis) {
                       .axis = axis,
                       .x = *still->value * kMsPerS,
                       .y = curves.move_rad * kDegPerRad,
-                      .text = Plots::tr("camera still %1").arg(text)});
+                      .text = Plots::tr("camera still %1").arg(text),
+                      .minor = true});
 }
 
 }  // namespace

@@ -104,8 +104,11 @@ void draw_verdicts(SheetPage& page, const SheetContent& content) {
   for (const Finding& finding : content.analysis.findings)
     if (is_open(finding)) rows.push_back(open_row(finding, page.theme()));
   if (rows.empty()) {
-    page.paragraph(Plots::tr("Nothing that is known fails or is tight. What holds stands under "
-                             "“What holds”."),
+    const bool has_held = std::ranges::find(content.analysis.findings, Verdict::holds,
+                                            &Finding::verdict) != content.analysis.findings.end();
+    page.paragraph(has_held ? Plots::tr("Nothing that is known fails or is tight. What holds "
+                                        "stands under “What holds”.")
+                            : Plots::tr("Nothing is known yet that fails or is tight."),
                    {8.5, false, page.theme().text});
     return;
   }

@@ -2,6 +2,7 @@
 
 #include "core/analysis/arm_values.h"
 #include "core/analysis/checks.h"
+#include "core/analysis/crossover.h"
 #include "core/analysis/say.h"
 #include "core/data/materials.h"
 #include "core/words/words.h"
@@ -12,7 +13,6 @@ namespace {
 using Way = Lever::Way;
 // Of the static strength, for a load that comes back with every move: common practice, no source.
 constexpr double kLastingShare = 1.0 / 3;
-constexpr double kModeOverCrossover = 3;  // common practice, no source
 constexpr auto kCrossover = joined(kArmCarries, kLoops);
 constexpr InputPath kName[]{"surroundings.temperature"};
 
@@ -45,9 +45,12 @@ Compared crossover(Context& c, Axis a) {
   if (!values.because.empty()) return {std::nullopt, std::nullopt, values.because};
   const double mode_Hz = values.used().modes.of(a);
   const auto& crossover = c.loops(a).speed.crossover_radps;
-  if (!crossover) return moot(words("the speed loop's gain does not cross 1"));
+  if (!crossover)
+    return without_crossover(
+        c, a, mode_Hz,
+        words("the gain of the speed loop stays below 1: it does not shake the arm"));
   const double crossover_Hz = *crossover / (2 * std::numbers::pi);
-  return {kModeOverCrossover * crossover_Hz, mode_Hz,
+  return {kModeAboveLoop * crossover_Hz, mode_Hz,
           words("the speed loop crosses 1 at %1; three times that should lie below the arm's first "
                 "mode about this axis (common practice, no source)%2",
                 say(crossover_Hz, "Hz", "Hz"), compared_supports(values, a))};

@@ -7,11 +7,6 @@
 
 namespace gazewright {
 
-/// How far above the speed loop's crossover the bracket has to swing, as a factor: the loops' model
-/// does not know it, and what they excite less than that far above rings along. Common practice, no
-/// source.
-inline constexpr double kBracketAboveLoop = 3;
-
 /// Swing of what the axis turns on its bracket, √(stiffness/J_load); empty where no stiffness is
 /// entered. @pre "<load>" has values. [rad/s]
 inline std::optional<double> bracket_mode_radps(Context& c, Axis a) {

@@ -5,6 +5,7 @@
 
 #include "core/analysis/bracket_mode.h"
 #include "core/analysis/context.h"
+#include "core/analysis/crossover.h"
 #include "core/analysis/inputs.h"
 #include "core/analysis/say.h"
 #include "core/words/words.h"
@@ -160,7 +161,7 @@ GainAdvice gain_advice(Context& c, Axis a) {
   goal.margin_rad = loop.wanted_margin_rad.value();
   if (loop.wanted_bandwidth_Hz.si) goal.crossover_radps = kTwoPi * *loop.wanted_bandwidth_Hz.si;
   const auto mode = bracket_mode_radps(c, a);
-  if (mode) goal.most_crossover_radps = *mode / kBracketAboveLoop;
+  if (mode) goal.most_crossover_radps = *mode / kModeAboveLoop;
   goal.most_ripple_Nm = kMostRipple * stall_torque_Nm(model);
   advice.tuning = tuned(model, c.loop_points(a), goal);
   if (!advice.tuning) {

@@ -2,6 +2,7 @@
 
 #include "core/analysis/bracket_mode.h"
 #include "core/analysis/checks.h"
+#include "core/analysis/crossover.h"
 #include "core/analysis/gain_effect.h"
 #include "core/analysis/inputs.h"
 #include "core/analysis/say.h"
@@ -35,17 +36,10 @@ Compared control_rate(Context& c, Axis a) {
 Compared bracket_above_loop(Context& c, Axis a) {
   const double mode = *bracket_mode_radps(c, a);
   const auto& crossover = c.speed_margins(a).crossover_radps;
-  if (!crossover) {
-    const AxisModel& model = c.model(a);
-    if (std::abs(speed_loop(model, M_PI * model.control.control_rate_Hz)) < 1)
-      return moot(words("the gain of the speed loop stays below 1: it moves no bracket"));
-    return {
-        std::nullopt, mode,
-        words("%1 loop: gain above 1 up to half the sample rate, which no sampled loop can hold",
-              words("speed")),
-        Compared::Outcome::impossible};
-  }
-  return {kBracketAboveLoop * *crossover, mode,
+  if (!crossover)
+    return without_crossover(
+        c, a, mode, words("the gain of the speed loop stays below 1: it moves no bracket"));
+  return {kModeAboveLoop * *crossover, mode,
           words("the camera swings on its bracket at %1, %2 times the speed loop's crossover of "
                 "%3; three times is common practice",
                 say(mode, "rad/s", "Hz"), say(mode / *crossover, "1", "1"),

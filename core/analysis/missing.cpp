@@ -187,14 +187,18 @@ std::vector<std::string> said_needs(std::string_view because) {
   return named;
 }
 
-std::vector<std::string> needs_in(std::string_view because) {
+std::vector<std::string> entries_of(const std::vector<std::string>& missing) {
   std::vector<std::string> paths;
-  for (std::string& said : said_needs(because)) {
-    if (said.find(' ') != std::string::npos) continue;
-    if (said.ends_with(']') && said.find('.') != std::string::npos) said.erase(said.rfind('['));
-    if (std::ranges::find(paths, said) == paths.end()) paths.push_back(std::move(said));
+  for (std::string path : missing) {
+    if (path.find(' ') != std::string::npos) continue;
+    if (path.ends_with(']') && path.find('.') != std::string::npos) path.erase(path.rfind('['));
+    if (std::ranges::find(paths, path) == paths.end()) paths.push_back(std::move(path));
   }
   return paths;
+}
+
+std::vector<std::string> needs_in(std::string_view because) {
+  return entries_of(said_needs(because));
 }
 
 std::vector<const Figure*> figures_without(const Analysis& analysis, std::string_view path) {

@@ -13,7 +13,9 @@ namespace gazewright {
 /// What a reason of say_needs() names, each once: of "needs pan.gearbox.drag, pan.stops" the two
 /// paths; empty where the reason is another one.
 std::vector<std::string> said_needs(std::string_view because);
-/// The same without what is no path of an entry; the numbers of a list are one entry.
+/// Each once, without what is no path of an entry; the numbers of a list are one entry.
+std::vector<std::string> entries_of(const std::vector<std::string>& missing);
+/// The entries that such a reason names.
 std::vector<std::string> needs_in(std::string_view because);
 
 /// Figures that are unknown because this entry is missing; those that nobody asked for are left

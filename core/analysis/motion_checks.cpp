@@ -5,6 +5,7 @@
 #include "core/analysis/bracket_mode.h"
 #include "core/analysis/cable_load.h"
 #include "core/analysis/checks.h"
+#include "core/analysis/crossover.h"
 #include "core/analysis/figures.h"
 #include "core/analysis/inputs.h"
 #include "core/analysis/say.h"
@@ -59,15 +60,9 @@ Compared move_time(Context& c, Axis a) {
 /// Of a camera on a bracket. What rings after the simulation rings about where the output was then,
 /// so that this one ends where the step's own does; one that has not settled by then is too late.
 Compared camera_trial(Context& c, Axis a, double within_s) {
-  const double move = c.move_rad(a);
-  for (const double horizon_s : kSettleHorizons_s) {
-    SettledStep run{simulate_step(c.model(a), move, horizon_s, c.stop()), {}};
-    run.figures = step_figures(run.trace, move, c.band_rad());
-    if (run.figures.settle_time_s)
-      return {camera_still(c, a, run, 0).settle_s.value_or(kInfinity), within_s, {}};
-    if (horizon_s > within_s) break;
-  }
-  return {kInfinity, within_s, {}};
+  const SettledStep run =
+      simulate_until_settled(c.model(a), c.move_rad(a), c.band_rad(), c.stop(), within_s);
+  return {camera_still(c, a, run, 0).settle_s.value_or(kInfinity), within_s, {}};
 }
 
 /// Simulates only twice the wanted time: enough to tell whether the band is kept from `within` on.
@@ -112,11 +107,8 @@ Compared phase_margin(Context& c, Axis a) {
   const auto position =
       phase_margin_rad(c.position_margins(a), position_loop(c.model(a), half_rate_radps));
   if (!speed || !position)
-    return {
-        kWantedPhase_rad, std::nullopt,
-        words("%1 loop: gain above 1 up to half the sample rate, which no sampled loop can hold",
-              speed ? words("position") : words("speed")),
-        Compared::Outcome::impossible};
+    return {kWantedPhase_rad, std::nullopt, say_never_below_1(speed ? "position" : "speed"),
+            Compared::Outcome::impossible};
   const double least_rad = std::min(*speed, *position);
   if (std::isinf(least_rad))
     return moot(words("the gain of both loops stays below 1: slow, no swing"));

@@ -94,12 +94,13 @@ Trace simulate_step(const AxisModel& model, double move_rad, double duration_s,
 }
 
 SettledStep simulate_until_settled(const AxisModel& model, double move_rad, double band_rad,
-                                   const std::stop_token& stop) {
-  return simulate_until_settled(model, {ProfileKind::step, move_rad, 0, {}}, band_rad, stop);
+                                   const std::stop_token& stop, double most_s) {
+  return simulate_until_settled(model, {ProfileKind::step, move_rad, 0, {}}, band_rad, stop,
+                                most_s);
 }
 
 SettledStep simulate_until_settled(const AxisModel& model, const Profile& profile, double band_rad,
-                                   const std::stop_token& stop) {
+                                   const std::stop_token& stop, double most_s) {
   const double move_rad = profile.move_rad;
   StepRun run(model, move_rad);
   if (profile.kind != ProfileKind::step) run.follow(profile);
@@ -107,7 +108,8 @@ SettledStep simulate_until_settled(const AxisModel& model, const Profile& profil
   for (const double horizon_s : kSettleHorizons_s) {
     run.run_to(profile.time_s + horizon_s, stop);
     figures = step_figures(run.trace(), move_rad, band_rad);
-    if (figures.settle_time_s || run.ended_early() || stop.stop_requested()) break;
+    const bool is_enough = figures.settle_time_s || profile.time_s + horizon_s > most_s;
+    if (is_enough || run.ended_early() || stop.stop_requested()) break;
   }
   return {run.take(), figures};
 }

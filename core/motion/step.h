@@ -55,11 +55,12 @@ struct SettledStep {
   Trace trace;
   StepFigures figures;
 };
+/// @param most_s  ends too where it has been seen this long, as a later settling is of no interest
 SettledStep simulate_until_settled(const AxisModel& model, double move_rad, double band_rad,
-                                   const std::stop_token& stop = {});
+                                   const std::stop_token& stop = {}, double most_s = kInfinity);
 /// The same along a planned move, with the loop's feed-forwards; the horizons are counted from its
 /// end. Along a profile of kind step it is that step.
 SettledStep simulate_until_settled(const AxisModel& model, const Profile& profile, double band_rad,
-                                   const std::stop_token& stop = {});
+                                   const std::stop_token& stop = {}, double most_s = kInfinity);
 
 }  // namespace gazewright

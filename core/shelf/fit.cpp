@@ -289,8 +289,8 @@ Fits rank_fits(const Rig& rig, const Shelf& shelf, const FitOptions& options,
     add_besides(fits, lacking_besides(base, shelf, axis, options.drives));
   lacking.insert(lacking.end(), fits.missing.begin(), fits.missing.end());
   fits.because = say_needs(lacking);
-  fits.missing = needs_in(say_needs(fits.missing));
-  fits.also_missing = needs_in(say_needs(fits.also_missing));
+  fits.missing = entries_of(fits.missing);
+  fits.also_missing = entries_of(fits.also_missing);
   if (!fits.because.empty()) return fits;
   fits.remarks = remarks_of(rig, shelf, options.drives);
   for (const auto& candidates : all) add_needs(fits, candidates);

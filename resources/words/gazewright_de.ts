@@ -20,8 +20,8 @@
         <translation>Gewicht und die größten Beschleunigungen beider Achsen zugleich, gegen ein Drittel der geringsten Festigkeit von %1, %2, weil es mit jeder Bewegung wiederkehrt (übliche Praxis, ohne Quelle)</translation>
     </message>
     <message>
-        <source>the speed loop's gain does not cross 1</source>
-        <translation>die Verstärkung der Drehzahlregelung geht nicht durch 1</translation>
+        <source>the gain of the speed loop stays below 1: it does not shake the arm</source>
+        <translation>die Verstärkung der Drehzahlregelung bleibt unter 1: sie regt den Arm nicht an</translation>
     </message>
     <message>
         <source>the speed loop crosses 1 at %1; three times that should lie below the arm's first mode about this axis (common practice, no source)%2</source>
@@ -1302,6 +1302,10 @@
     <message>
         <source>largest sum of both bus currents, Σ 1.5·i·(R·i + e)/V</source>
         <translation>größte Summe beider Zwischenkreisströme, Σ 1.5·i·(R·i + e)/V</translation>
+    </message>
+    <message>
+        <source>%1 loop: gain above 1 up to half the sample rate, which no sampled loop can hold</source>
+        <translation>%1regelung: Verstärkung über 1 bis zur halben Abtastrate, das kann kein abgetasteter Regelkreis halten</translation>
     </message>
     <message>
         <source>points</source>
@@ -3340,14 +3344,6 @@
         <translation>die Verstärkung der Drehzahlregelung bleibt unter 1: sie bewegt keinen Halter</translation>
     </message>
     <message>
-        <source>%1 loop: gain above 1 up to half the sample rate, which no sampled loop can hold</source>
-        <translation>%1regelung: Verstärkung über 1 bis zur halben Abtastrate, das kann kein abgetasteter Regelkreis halten</translation>
-    </message>
-    <message>
-        <source>speed</source>
-        <translation>Drehzahl</translation>
-    </message>
-    <message>
         <source>the camera swings on its bracket at %1, %2 times the speed loop's crossover of %3; three times is common practice</source>
         <translation>die Kamera schwingt auf ihrem Halter mit %1, dem %2-fachen der Durchtrittsfrequenz der Drehzahlregelung von %3; das Dreifache ist übliche Praxis</translation>
     </message>
@@ -3674,10 +3670,6 @@
     <message>
         <source>no crossover, cannot swing</source>
         <translation>kein Durchtritt, kann nicht schwingen</translation>
-    </message>
-    <message>
-        <source>position</source>
-        <translation>Lage</translation>
     </message>
     <message>
         <source>the gain of both loops stays below 1: slow, no swing</source>
@@ -9124,6 +9116,10 @@ name: </translation>
         <translation>Spitzenmoment des Getriebes</translation>
     </message>
     <message>
+        <source>speed</source>
+        <translation>Drehzahl</translation>
+    </message>
+    <message>
         <source>gearbox's input</source>
         <translation>Antriebsdrehzahl des Getriebes</translation>
     </message>
@@ -9478,6 +9474,10 @@ name: </translation>
     <message>
         <source>%1 error per disturbance</source>
         <translation>%1 Fehler je Störung</translation>
+    </message>
+    <message>
+        <source>position</source>
+        <translation>Lage</translation>
     </message>
     <message>
         <source>%1 %2, %3</source>
@@ -11078,6 +11078,10 @@ name: </translation>
     <message>
         <source>Nothing that is known fails or is tight. What holds stands under “What holds”.</source>
         <translation>Nichts Bekanntes versagt oder ist knapp. Was hält, steht unter „Was hält“.</translation>
+    </message>
+    <message>
+        <source>Nothing is known yet that fails or is tight.</source>
+        <translation>Noch ist nichts bekannt, was versagt oder knapp ist.</translation>
     </message>
     <message>
         <source>Verdict</source>

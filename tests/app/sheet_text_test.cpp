@@ -332,6 +332,8 @@ TEST(Sheet, OfARigThatLacksMuchSaysOnItsFirstPageWhatToFillInFirst) {
       << first.left(3000).toStdString();
   for (const MissingEntry& entry : missing.first)
     EXPECT_TRUE(has_words(first, mid_sentence(qstring(missing_entry_words(entry))))) << entry.path;
+  EXPECT_TRUE(has_words(first, "Nothing is known yet that fails or is tight."));
+  EXPECT_FALSE(first.contains("What holds")) << "it has no such section";
 }
 
 TEST(Sheet, CountsDefaultsAsWhatTheyAre) {

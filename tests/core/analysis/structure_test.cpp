@@ -150,6 +150,17 @@ TEST(ArmFindings, ALoopThatIsTooQuickForTheArmIsOfferedAStifferOne) {
   }
 }
 
+TEST(ArmFindings, ALoopWithoutCrossoverEitherLeavesTheArmAloneOrFails) {
+  Rig rig = armed();
+  rig.pan.loop.speed_gain_Nmsprad = si_quantity(1e6);
+  EXPECT_EQ(finding(analyse(rig, {.remedies = false}), "pan.arm.crossover")->verdict,
+            Verdict::fails);
+  rig.pan.loop.speed_gain_Nmsprad = si_quantity(1e-9);
+  rig.pan.loop.speed_integral_gain_Nmprad = si_quantity(0);
+  EXPECT_EQ(finding(analyse(rig, {.remedies = false}), "pan.arm.crossover")->verdict,
+            Verdict::holds);
+}
+
 TEST(StandFigures, OfTheOwlNeedNoDetail) {
   const Analysis a = analyse(owl());
   const double moving = 0.350 + 0.208;

@@ -202,6 +202,9 @@ TEST(SettledStep, RunsLongerForASlowLoop) {
   const SettledStep slow = simulate_until_settled(axis, 0.7, 0.01);
   EXPECT_GT(slow.figures.settle_time_s.value(), 0.42);
   EXPECT_LT(slow.figures.settle_time_s.value(), 0.7 * slow.trace.time_s.back());
+  const SettledStep brief = simulate_until_settled(axis, 0.7, 0.01, {}, 0.5);
+  EXPECT_FALSE(brief.figures.settle_time_s);
+  EXPECT_DOUBLE_EQ(brief.trace.time_s.back(), 0.6);
   EXPECT_GT(slow.trace.time_s.back(), 0.6);
 }
 
