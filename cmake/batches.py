@@ -3,15 +3,14 @@
 
 Most of a compiler's time goes into the headers of Qt, Eigen and GoogleTest, so files are taken
 together that do not use one name in their unnamed namespaces.
-Usage: cmake/batches.py FILE...   prints a line "NUMBER FILE" for each; one that has a name there which
-a header of ours has too stays alone.
+Usage: cmake/batches.py FILE...   prints a line "NUMBER FILE" for each.
 """
+import functools
 import pathlib
 import re
 import sys
 
 PROJECT = pathlib.Path(__file__).resolve().parent.parent
-MOST = 12
 
 
 def names_in(text):
@@ -34,32 +33,48 @@ def unnamed_names(text):
     return set().union(*map(names_in, blocks))
 
 
-def header_names():
-    headers = [file for top in ("app", "core", "tests") for file in (PROJECT / top).rglob("*.h")]
-    return set().union(*(names_in(file.read_text()) for file in headers))
+def our_includes(file):
+    found = re.findall(r'^#include "([^"]+)"', file.read_text(), re.M)
+    return [PROJECT / name for name in found if (PROJECT / name).exists()]
 
 
-def batches_of(files, kind=lambda file: None, in_headers=frozenset()):
-    """Lists of files that can go together; `kind` tells apart those that may not. With one of the
-    names `in_headers` in its unnamed namespace a file stays alone."""
+@functools.cache
+def header_names(file):
+    """Names that our headers give which the file includes, also by way of other headers."""
+    names, seen, todo = set(), set(), our_includes(file)
+    while todo:
+        header = todo.pop()
+        if header not in seen:
+            seen.add(header)
+            names |= names_in(header.read_text())
+            todo += our_includes(header)
+    return names
+
+
+def batches_of(files, kind=lambda file: None, most=12, alone=lambda names, headers: names & headers):
+    """Lists of files that can go together; `kind` tells apart those that may not. A file stays `alone`
+    that has a name of its own headers in its unnamed namespaces, as others could mean either."""
     batches = []
     for file in sorted(files):
-        names = unnamed_names(file.read_text())
-        most = 1 if names & in_headers else MOST
+        names, headers = unnamed_names(file.read_text()), header_names(file)
+        room = 1 if alone(names, headers) else most
         for batch in batches:
-            if (batch["kind"] == kind(file) and len(batch["files"]) < min(most, batch["most"])
-                    and not names & batch["names"]):
+            if (batch["kind"] == kind(file) and len(batch["files"]) < min(room, batch["room"])
+                    and not names & (batch["names"] | batch["headers"])
+                    and not headers & batch["names"]):
                 batch["files"].append(file)
                 batch["names"] |= names
+                batch["headers"] |= headers
                 break
         else:
-            batches.append({"kind": kind(file), "files": [file], "names": names, "most": most})
+            batches.append({"kind": kind(file), "files": [file], "names": names,
+                            "headers": set(headers), "room": room})
     return batches
 
 
 def main():
     files = [pathlib.Path(name) for name in sys.argv[1:]]
-    for number, batch in enumerate(batches_of(files, in_headers=header_names())):
+    for number, batch in enumerate(batches_of(files)):
         for file in batch["files"]:
             print(number, file)
 

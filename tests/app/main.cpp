@@ -13,7 +13,7 @@ int main(int argc, char** argv) {
   ::testing::InitGoogleTest(&argc, argv);
   const QApplication app(argc, argv);
   if (argc == 3 && std::strcmp(argv[1], "--edit-until-killed") == 0) {
-    gazewright::testing::edit_until_killed(argv[2]);
+    gazewright::tests::edit_until_killed(argv[2]);
   }
   return RUN_ALL_TESTS();
 }

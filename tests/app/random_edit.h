@@ -6,7 +6,7 @@
 #include "app/window/edits.h"
 #include "core/rig/fields.h"
 
-namespace gazewright::testing {
+namespace gazewright::tests {
 
 /// The rig with one field changed at random: a text by a letter, a choice to any option, a quantity
 /// up to tenfold either way, or taken away now and then and where it would leave its range.
@@ -31,4 +31,4 @@ inline Rig with_random_edit(const Rig& rig, std::mt19937& random) {
   return with_value(rig, path, value);
 }
 
-}  // namespace gazewright::testing
+}  // namespace gazewright::tests

@@ -5,7 +5,7 @@
 #include "app/window/advice_row.h"
 #include "tests/app/window_support.h"
 
-namespace gazewright::testing {
+namespace gazewright::tests {
 namespace {
 
 TEST(WindowAdvice, StandsOnTheDrivesCardAndItsButtonTakesAllGainsInOneStep) {
@@ -33,4 +33,4 @@ TEST(WindowAdvice, StandsOnTheDrivesCardAndItsButtonTakesAllGainsInOneStep) {
 }
 
 }  // namespace
-}  // namespace gazewright::testing
+}  // namespace gazewright::tests

@@ -6,7 +6,7 @@
 #include "app/window/parts.h"
 #include "tests/app/window_support.h"
 
-namespace gazewright::testing {
+namespace gazewright::tests {
 namespace {
 
 /// No card asks for more width than a small window gives it, else its fields are cut at the right.
@@ -32,4 +32,4 @@ TEST(CardWidth, FitsEveryPartOfEverySampleInASmallWindow) {
 }
 
 }  // namespace
-}  // namespace gazewright::testing
+}  // namespace gazewright::tests

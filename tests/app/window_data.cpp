@@ -12,7 +12,7 @@
 #include "core/data/data_library.h"
 #include "tests/app/window_support.h"
 
-namespace gazewright::testing {
+namespace gazewright::tests {
 namespace {
 
 /// Own data files in force, until the test ends.
@@ -114,6 +114,6 @@ TEST_F(WindowData, TheMenuMakesTheFolderWithAnExampleThatReadsWithoutAFault) {
 }
 
 }  // namespace
-}  // namespace gazewright::testing
+}  // namespace gazewright::tests
 
 #include "window_data.moc"

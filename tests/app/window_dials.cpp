@@ -18,7 +18,7 @@
 namespace gazewright {
 namespace {
 
-using testing::OwlWindow;
+using tests::OwlWindow;
 
 /// The owl with a bumper, a home and a park place of its own, so that every mark is there.
 struct DialOwl : OwlWindow {

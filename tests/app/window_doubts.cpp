@@ -27,7 +27,7 @@
 namespace gazewright {
 namespace {
 
-using testing::OwlWindow;
+using tests::OwlWindow;
 
 /// The owl with two guesses: the efficiencies (datasheet, ± 5 %) are in its file.
 struct DoubtOwl : OwlWindow {
@@ -42,7 +42,7 @@ struct DoubtOwl : OwlWindow {
     window.document().edit("guesses", rig);
   }
   bool known() {
-    return QTest::qWaitFor([this] { return window.doubts() != nullptr; }, testing::kPatience_ms);
+    return QTest::qWaitFor([this] { return window.doubts() != nullptr; }, tests::kPatience_ms);
   }
   void setRatio(double ratio) {
     window.document().edit("ratio", with_value(rig(), "pan.gearbox.ratio", ratio));
@@ -266,7 +266,7 @@ TEST(FiguresInDoubt, AreInTheSheetOfTheWindow) {
   owl.step().toggleLine(doubt_band_text());
   QSignalSpy written(&owl.window, &MainWindow::sheetWritten);
   owl.window.writeSheet(owl.path("owl.pdf"));
-  ASSERT_TRUE(QTest::qWaitFor([&] { return written.count() == 1; }, testing::kPatience_ms));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return written.count() == 1; }, tests::kPatience_ms));
   EXPECT_NE(owl.window.doubts(), nullptr) << "the sheet waited for them";
 }
 

@@ -17,7 +17,7 @@
 namespace gazewright {
 namespace {
 
-using testing::OwlWindow;
+using tests::OwlWindow;
 
 /// The owl with an arm that is off the pan axis, a tube and a counterweight, its drawing shown.
 struct DrawnOwl : OwlWindow {

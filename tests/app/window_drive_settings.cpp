@@ -16,7 +16,7 @@
 namespace gazewright {
 namespace {
 
-using testing::OwlWindow;
+using tests::OwlWindow;
 
 struct SettingsOwl : OwlWindow {
   DriveSettingsDialog& dialog() {

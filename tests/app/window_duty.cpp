@@ -6,7 +6,7 @@
 #include "core/files/rig_file.h"
 #include "tests/app/window_support.h"
 
-namespace gazewright::testing {
+namespace gazewright::tests {
 namespace {
 
 QToolButton* button(OwlWindow& owl, const char* name) {
@@ -44,4 +44,4 @@ TEST(WindowDuty, TheMotorsHeatHasItsGroups) {
 }
 
 }  // namespace
-}  // namespace gazewright::testing
+}  // namespace gazewright::tests

@@ -13,7 +13,7 @@
 namespace gazewright {
 namespace {
 
-using testing::OwlWindow;
+using tests::OwlWindow;
 constexpr double kPi = std::numbers::pi;
 
 TEST(WindowEdit, TakesAnyUnitOfTheDimension) {

@@ -24,7 +24,7 @@
 namespace gazewright {
 namespace {
 
-using testing::OwlWindow;
+using tests::OwlWindow;
 
 /// F2 as the window takes it: its action, with the focus where the user has it.
 void press_why(OwlWindow& owl, QWidget* at) {

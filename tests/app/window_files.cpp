@@ -9,8 +9,8 @@
 namespace gazewright {
 namespace {
 
-using testing::answer_box;
-using testing::OwlWindow;
+using tests::answer_box;
+using tests::OwlWindow;
 
 TEST(WindowFiles, SavedAndReopenedIsTheSameRig) {
   OwlWindow owl;
@@ -31,7 +31,7 @@ TEST(WindowFiles, SavedAndReopenedIsTheSameRig) {
 TEST(WindowFiles, AFileThatIsSavedUnchangedStaysAsItWasWritten) {
   OwlWindow owl;
   ASSERT_TRUE(owl.window.saveTo(owl.path("owl.rig.yaml")));
-  EXPECT_EQ(owl.read("owl.rig.yaml"), testing::owl_file_text());
+  EXPECT_EQ(owl.read("owl.rig.yaml"), tests::owl_file_text());
 }
 
 TEST(WindowFiles, UndoAfterSavingMarksTheWindowAndRedoClearsIt) {
@@ -57,7 +57,7 @@ TEST(WindowFiles, SavingToAnImpossiblePlaceLeavesFileAndWindow) {
     EXPECT_EQ(owl.window.document().shownName(), "owl.rig.yaml");
   }
   EXPECT_FALSE(owl.window.saveTo("/proc/owl.rig.yaml"));
-  EXPECT_EQ(owl.read("owl.rig.yaml"), testing::owl_file_text());
+  EXPECT_EQ(owl.read("owl.rig.yaml"), tests::owl_file_text());
 }
 
 TEST(WindowFiles, ClosingWithUnsavedEditsAsksAndCancelCancels) {
@@ -78,7 +78,7 @@ TEST(WindowFiles, DiscardClosesAndKeepsTheOldFile) {
   owl.window.document().edit("edit", with_value(owl.rig(), "supply.voltage", 36));
   answer_box("Discard");
   EXPECT_TRUE(owl.window.close());
-  EXPECT_EQ(owl.read("owl.rig.yaml"), testing::owl_file_text());
+  EXPECT_EQ(owl.read("owl.rig.yaml"), tests::owl_file_text());
 }
 
 TEST(WindowFiles, AFailedSaveOnClosingKeepsTheWindow) {
@@ -97,7 +97,7 @@ TEST(WindowFiles, TheSheetIsWrittenOnceTheFiguresAreIn) {
   QSignalSpy written(&owl.window, &MainWindow::sheetWritten);
   owl.window.writeSheet(owl.path("owl.pdf"));
   ASSERT_TRUE(owl.sweep());
-  ASSERT_TRUE(QTest::qWaitFor([&] { return written.count() == 1; }, testing::kPatience_ms))
+  ASSERT_TRUE(QTest::qWaitFor([&] { return written.count() == 1; }, tests::kPatience_ms))
       << owl.window.messages().text().toStdString();
   EXPECT_TRUE(owl.read("owl.pdf").starts_with("%PDF"));
 }
@@ -108,7 +108,7 @@ TEST(WindowFiles, ASheetThatCannotBeWrittenIsTold) {
   owl.window.writeSheet(owl.path("missing/owl.pdf"));
   EXPECT_TRUE(
       QTest::qWaitFor([&] { return owl.window.messages().text().contains("No sheet written"); },
-                      testing::kPatience_ms));
+                      tests::kPatience_ms));
   EXPECT_FALSE(QFileInfo::exists(owl.path("missing/owl.pdf")));
 }
 

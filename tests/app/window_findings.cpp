@@ -12,7 +12,7 @@
 namespace gazewright {
 namespace {
 
-using testing::OwlWindow;
+using tests::OwlWindow;
 
 Finding finding(const char* id, Verdict verdict) {
   Finding made;

@@ -21,7 +21,7 @@
 namespace gazewright {
 namespace {
 
-using testing::OwlWindow;
+using tests::OwlWindow;
 
 TEST(FirstSteps, InANewRigNothingIsDoneAndEachInputMakesItsStep) {
   const Analysis analysis;

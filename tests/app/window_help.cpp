@@ -27,7 +27,7 @@
 namespace gazewright {
 namespace {
 
-using testing::OwlWindow;
+using tests::OwlWindow;
 
 /// Whether the handbook has the page, and on it the heading.
 bool has_heading(const std::vector<HandbookPage>& pages, const HelpPlace& place) {

@@ -3,7 +3,7 @@
 #include "app/window/plan_row.h"
 #include "tests/app/window_support.h"
 
-namespace gazewright::testing {
+namespace gazewright::tests {
 namespace {
 
 const PlanRow* plan(OwlWindow& owl, const char* name) {
@@ -39,4 +39,4 @@ TEST(WindowHoming, ItNamesWhatIsMissingByTheFieldsLabel) {
 }
 
 }  // namespace
-}  // namespace gazewright::testing
+}  // namespace gazewright::tests

@@ -17,7 +17,7 @@
 namespace gazewright {
 namespace {
 
-using testing::OwlWindow;
+using tests::OwlWindow;
 
 struct KeepOutOwl : OwlWindow {
   KeepOutOwl() {
@@ -36,7 +36,7 @@ struct KeepOutOwl : OwlWindow {
   bool mapped() {
     return QTest::qWaitFor(
         [this] { return !window.recompute().isBehind() && !window.recompute().isReachBehind(); },
-        testing::kPatience_ms);
+        tests::kPatience_ms);
   }
 };
 

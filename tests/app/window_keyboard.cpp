@@ -28,7 +28,7 @@
 namespace gazewright {
 namespace {
 
-using testing::OwlWindow;
+using tests::OwlWindow;
 
 /// Which widget, for a message.
 std::string named(const QWidget* widget) {

@@ -14,7 +14,7 @@
 namespace gazewright {
 namespace {
 
-using testing::OwlWindow;
+using tests::OwlWindow;
 
 /// Starts a window on the owl of the folder, kills it after some edits, and returns the number of
 /// the last edit that it said was kept.
@@ -23,7 +23,7 @@ int kill_after(const QString& folder, int edits) {
   child.setProcessChannelMode(QProcess::ForwardedErrorChannel);
   child.start(QCoreApplication::applicationFilePath(), {"--edit-until-killed", folder});
   int said = 0;
-  while (said < edits && child.waitForReadyRead(testing::kPatience_ms)) {
+  while (said < edits && child.waitForReadyRead(tests::kPatience_ms)) {
     while (child.canReadLine()) said = child.readLine().trimmed().toInt();
   }
   child.kill();
@@ -55,7 +55,7 @@ TEST(WindowKilled, ItsEditsAreOfferedAndRestoredAsOneStepAndTheFileIsUntouched) 
     EXPECT_EQ(window.document().rig(), owl.rig());
     QFile file(folder.filePath("owl.rig.yaml"));
     ASSERT_TRUE(file.open(QIODevice::ReadOnly));
-    EXPECT_EQ(file.readAll().toStdString(), testing::owl_file_text());
+    EXPECT_EQ(file.readAll().toStdString(), tests::owl_file_text());
     EXPECT_FALSE(window.questions().asks("leftover"));
     EXPECT_TRUE(window.safeWork().wait());
     EXPECT_TRUE(QDir(folder.filePath("state/documents")).entryList({"*.journal"}).isEmpty());

@@ -17,7 +17,7 @@
 namespace gazewright {
 namespace {
 
-using testing::OwlWindow;
+using tests::OwlWindow;
 
 /// Asked first, and only listens: the texts that no translation of ours has.
 class Listening : public QTranslator {
@@ -116,7 +116,7 @@ TEST(Language, NothingThatIsShownLacksItsGerman) {
     }
     owl.window.writeSheet(owl.path("owl.pdf"));
     ASSERT_TRUE(
-        QTest::qWaitFor([&] { return QFile::exists(owl.path("owl.pdf")); }, testing::kPatience_ms));
+        QTest::qWaitFor([&] { return QFile::exists(owl.path("owl.pdf")); }, tests::kPatience_ms));
   }
   QCoreApplication::removeTranslator(&listening);
   EXPECT_EQ(listening.missing(), "");

@@ -5,7 +5,7 @@
 #include "app/window/limits_row.h"
 #include "tests/app/window_support.h"
 
-namespace gazewright::testing {
+namespace gazewright::tests {
 namespace {
 
 LimitsRow* row_of(OwlWindow& owl) {
@@ -47,4 +47,4 @@ TEST(WindowLimits, NameAMissingInputByItsLabel) {
 }
 
 }  // namespace
-}  // namespace gazewright::testing
+}  // namespace gazewright::tests

@@ -11,7 +11,7 @@
 namespace gazewright {
 namespace {
 
-using testing::OwlWindow;
+using tests::OwlWindow;
 
 /// The window as a German desktop starts it.
 class GermanWindow : public ::testing::Test {

@@ -6,7 +6,7 @@
 #include "app/window/material_names.h"
 #include "tests/app/window_support.h"
 
-namespace gazewright::testing {
+namespace gazewright::tests {
 namespace {
 
 QToolButton* button(OwlWindow& owl, const char* name) {
@@ -70,4 +70,4 @@ TEST(WindowBalance, ACounterweightComesInOnePressAndGoesWithUndo) {
 }
 
 }  // namespace
-}  // namespace gazewright::testing
+}  // namespace gazewright::tests

@@ -15,7 +15,7 @@
 namespace gazewright {
 namespace {
 
-using testing::OwlWindow;
+using tests::OwlWindow;
 
 struct LimitOwl : OwlWindow {
   MoveLimitsDialog& dialog() {

@@ -14,8 +14,8 @@
 namespace gazewright {
 namespace {
 
-using testing::drop;
-using testing::OwlWindow;
+using tests::drop;
+using tests::OwlWindow;
 
 TEST(WindowOpen, ShowsTheFiguresOfTheRig) {
   OwlWindow owl;
@@ -69,7 +69,7 @@ TEST(WindowOpen, TellsOfAFileThatIsNotThere) {
 
 TEST(WindowOpen, OpensARigFileThatIsDropped) {
   OwlWindow owl;
-  std::string text = testing::owl_file_text();
+  std::string text = tests::owl_file_text();
   text.replace(text.find("Tide-pool owl"), 13, "Harbour heron");
   owl.write("heron.rig.yaml", text);
   drop(owl.window, owl.path("heron.rig.yaml"));
@@ -91,7 +91,7 @@ TEST(WindowOpen, ADroppedLogLiesOverTheStep) {
   const auto* dialog = owl.window.findChild<LogDialog*>();
   ASSERT_NE(dialog, nullptr);
   EXPECT_TRUE(QTest::qWaitFor([&] { return dialog->words().contains("points compared"); },
-                              testing::kPatience_ms))
+                              tests::kPatience_ms))
       << dialog->words().toStdString();
   EXPECT_TRUE(owl.rig().tracking.path.empty());
 }
@@ -118,7 +118,7 @@ TEST(WindowOpen, ANewRigSaysWhatIsMissingInsteadOfShowingZeros) {
 
 TEST(WindowOpen, ABrokenFileAtTheStartDoesNotSpeakOfARigBefore) {
   OwlWindow owl;
-  QString text = QString::fromStdString(testing::owl_file_text());
+  QString text = QString::fromStdString(tests::owl_file_text());
   text.replace(" mm", " mmm");
   owl.write("broken.rig.yaml", text.toStdString());
   owl.window.openOrStartBlank(owl.path("broken.rig.yaml"));

@@ -24,7 +24,7 @@
 namespace gazewright {
 namespace {
 
-using testing::OwlWindow;
+using tests::OwlWindow;
 
 struct PlotsWindow : OwlWindow {
   PlotsWindow() {

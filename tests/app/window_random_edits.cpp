@@ -9,7 +9,7 @@
 namespace gazewright {
 namespace {
 
-using testing::OwlWindow;
+using tests::OwlWindow;
 
 /// Edits of any field, in the real window, beside the history as it should be.
 class RandomEdits {
@@ -75,7 +75,7 @@ class RandomEdits {
       if (by > 0 && at_ + 1 < rigs_.size()) ++at_, history().redo();
     }
   }
-  Rig edited(const Rig& rig) { return testing::with_random_edit(rig, random_); }
+  Rig edited(const Rig& rig) { return tests::with_random_edit(rig, random_); }
 
   OwlWindow& owl_;
   std::mt19937 random_;

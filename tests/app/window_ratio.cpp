@@ -10,7 +10,7 @@
 namespace gazewright {
 namespace {
 
-using testing::OwlWindow;
+using tests::OwlWindow;
 
 TEST(RatioScale, PositionAndRatioAreInverse) {
   RatioScale scale(Axis::pan);

@@ -20,7 +20,7 @@
 namespace gazewright {
 namespace {
 
-using testing::OwlWindow;
+using tests::OwlWindow;
 
 TEST(NewestWins, RunsTheFirstAndTheNewestAndSkipsWhatCameBetween) {
   std::vector<int> seen;
@@ -39,7 +39,7 @@ TEST(NewestWins, RunsTheFirstAndTheNewestAndSkipsWhatCameBetween) {
       });
   for (int request = 1; request <= 4; ++request) job.request(request);
   go = true;
-  ASSERT_TRUE(QTest::qWaitFor([&] { return seen.size() == 2; }, testing::kPatience_ms));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return seen.size() == 2; }, tests::kPatience_ms));
   EXPECT_EQ(seen, (std::vector<int>{1, 4}));
 }
 
@@ -59,7 +59,7 @@ TEST(NewestWins, ADroppedResultNeverArrives) {
   job.request(1);
   job.dropRunning();
   job.request(2);
-  ASSERT_TRUE(QTest::qWaitFor([&] { return job.isIdle(); }, testing::kPatience_ms));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return job.isIdle(); }, tests::kPatience_ms));
   EXPECT_EQ(results, 1);
 }
 
@@ -89,7 +89,7 @@ TEST(NewestWins, WorkBeginsWithTheWideRegistersFree) {
   asm volatile("vcmpps $15, %%ymm0, %%ymm0, %%ymm0" : : : "xmm0");
   ASSERT_TRUE(are_wide_registers_in_use());
   job.request(1);
-  ASSERT_TRUE(QTest::qWaitFor([&] { return in_use.has_value(); }, testing::kPatience_ms));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return in_use.has_value(); }, tests::kPatience_ms));
   EXPECT_FALSE(*in_use);
 }
 #endif
@@ -136,7 +136,7 @@ TEST(Recompute, SweepsFollowADragAndRemediesWaitForItsEnd) {
   EXPECT_TRUE(recompute.isSweepBehind(Axis::pan));
   ASSERT_TRUE(QTest::qWaitFor(
       [&] { return !recompute.isSweepBehind(Axis::pan) && !recompute.isSweepBehind(Axis::tilt); },
-      testing::kPatience_ms));
+      tests::kPatience_ms));
   EXPECT_EQ(sweeps.count(), 2);
   EXPECT_FALSE(recompute.isFull());
   const RatioSweep& live = recompute.sweep(Axis::pan);
@@ -155,7 +155,7 @@ TEST(Recompute, ASweepUnderWayOutlivesTheDragOfARatio) {
   for (const double ratio : {12.0, 15.0, 22.0})
     owl.window.document().edit("ratio", with_value(owl.rig(), "pan.gearbox.ratio", ratio));
   ASSERT_TRUE(QTest::qWaitFor([&] { return !recompute.sweep(Axis::tilt).ratio.empty(); },
-                              testing::kPatience_ms));
+                              tests::kPatience_ms));
   EXPECT_FALSE(recompute.sweep(Axis::pan).ratio.empty());
   recompute.setDragging(false);
   ASSERT_TRUE(owl.sweep());

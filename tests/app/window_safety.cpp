@@ -18,9 +18,9 @@
 namespace gazewright {
 namespace {
 
-using testing::answer_box;
-using testing::drop;
-using testing::OwlWindow;
+using tests::answer_box;
+using tests::drop;
+using tests::OwlWindow;
 
 /// The owl's window, and what a safe window leaves in its state folder.
 struct SafeOwl : OwlWindow {
@@ -58,8 +58,8 @@ struct SafeOwl : OwlWindow {
 
 std::string at_volts(double volts) {
   return write_rig(
-      with_value(*parse_rig(testing::owl_file_text(), "owl").rig, "supply.voltage", volts),
-      testing::owl_file_text());
+      with_value(*parse_rig(tests::owl_file_text(), "owl").rig, "supply.voltage", volts),
+      tests::owl_file_text());
 }
 
 TEST(WindowSafety, AnEditIsInTheJournalUntilItIsSavedOrUndone) {
@@ -120,7 +120,7 @@ TEST(WindowSafety, ALeftoverOfTheOpenFileIsRestoredAsOneStep) {
   EXPECT_EQ(owl.voltage(), 40);
   EXPECT_TRUE(owl.window.isWindowModified());
   EXPECT_TRUE(owl.told().contains("restored, but not saved"));
-  EXPECT_EQ(owl.read("owl.rig.yaml"), testing::owl_file_text());
+  EXPECT_EQ(owl.read("owl.rig.yaml"), tests::owl_file_text());
   EXPECT_EQ(owl.written().size(), 1) << "they are this window's edits now";
   EXPECT_FALSE(owl.journals().contains("left.journal"));
   EXPECT_EQ(owl.window.document().history().undoText(), "restored edits");
@@ -193,7 +193,7 @@ TEST(WindowSafety, ALeftoverWithoutAFileComesBackWithoutOne) {
 
 TEST(WindowSafety, ALeftoverOfAnotherFileOpensItAfterAsking) {
   SafeOwl owl;
-  owl.write("heron.rig.yaml", testing::owl_file_text());
+  owl.write("heron.rig.yaml", tests::owl_file_text());
   owl.leave(owl.path("heron.rig.yaml"), at_volts(40));
   owl.set_voltage(30);
   owl.window.safeWork().offerLeftover();
@@ -205,7 +205,7 @@ TEST(WindowSafety, ALeftoverOfAnotherFileOpensItAfterAsking) {
   owl.answer("Restore");
   EXPECT_EQ(owl.voltage(), 40);
   EXPECT_EQ(owl.window.document().shownName(), "heron.rig.yaml");
-  EXPECT_EQ(owl.read("heron.rig.yaml"), testing::owl_file_text());
+  EXPECT_EQ(owl.read("heron.rig.yaml"), tests::owl_file_text());
 }
 
 TEST(WindowSafety, ALeftoverOfAFileThatIsGoneComesBackWithoutAFile) {
@@ -219,7 +219,7 @@ TEST(WindowSafety, ALeftoverOfAFileThatIsGoneComesBackWithoutAFile) {
 
 TEST(WindowSafety, ALeftoverThatWasSavedIsNotOffered) {
   SafeOwl owl;
-  owl.leave(owl.path("owl.rig.yaml"), testing::owl_file_text());
+  owl.leave(owl.path("owl.rig.yaml"), tests::owl_file_text());
   owl.window.safeWork().offerLeftover();
   EXPECT_EQ(owl.asked(), "");
   EXPECT_TRUE(owl.journals().isEmpty());
@@ -284,7 +284,7 @@ TEST(WindowSafety, AFileThatComesBackAsItWasIsNoQuestionAnyMore) {
   SafeOwl owl;
   owl.write("owl.rig.yaml", at_volts(36));
   ASSERT_TRUE(owl.wait_for("on disk"));
-  owl.write("owl.rig.yaml", testing::owl_file_text());
+  owl.write("owl.rig.yaml", tests::owl_file_text());
   EXPECT_TRUE(QTest::qWaitFor([&] { return !owl.window.questions().asks("on disk"); }, 20'000));
 }
 
@@ -349,7 +349,7 @@ TEST(WindowSafety, ADiskThatIsFullLeavesTheOldFileTheWindowAndAClearMessage) {
   EXPECT_TRUE(of_journal.contains("not kept safe")) << of_journal.toStdString();
   EXPECT_TRUE(of_save.contains("Not saved.")) << of_save.toStdString();
   EXPECT_TRUE(of_save.contains("larger than is allowed")) << of_save.toStdString();
-  EXPECT_EQ(owl.read("owl.rig.yaml"), testing::owl_file_text());
+  EXPECT_EQ(owl.read("owl.rig.yaml"), tests::owl_file_text());
   EXPECT_TRUE(owl.window.isVisible());
   EXPECT_TRUE(owl.window.isWindowModified());
   ASSERT_TRUE(owl.window.saveTo(owl.path("owl.rig.yaml")));

@@ -37,7 +37,7 @@
 namespace gazewright {
 namespace {
 
-using testing::OwlWindow;
+using tests::OwlWindow;
 
 /// What one test sets must not be seen by the next in the same program.
 class WindowSettings : public ::testing::Test {
@@ -178,8 +178,8 @@ TEST_F(WindowSettings, PaperIsThatOfTheNextSheet) {
   for (const auto& [word, box] : {std::pair{"letter", "612"}, std::pair{"a4", "595"}}) {
     choose(settings, "settings.paper", word);
     owl.window.writeSheet(owl.path("sheet.pdf"));
-    ASSERT_TRUE(QTest::qWaitFor([&] { return QFile::exists(owl.path("sheet.pdf")); },
-                                testing::kPatience_ms));
+    ASSERT_TRUE(
+        QTest::qWaitFor([&] { return QFile::exists(owl.path("sheet.pdf")); }, tests::kPatience_ms));
     const std::string pdf = owl.read("sheet.pdf");
     const auto at = pdf.find("/MediaBox [");
     ASSERT_NE(at, pdf.npos);

@@ -25,8 +25,8 @@
 namespace gazewright {
 namespace {
 
-using testing::kPatience_ms;
-using testing::OwlWindow;
+using tests::kPatience_ms;
+using tests::OwlWindow;
 
 /// The window with a data folder of its own.
 struct ShelfWindow : OwlWindow {
@@ -123,14 +123,14 @@ TEST(WindowShelf, ADroppedPartGetsOnTheShelf) {
   owl.write("mine.yaml",
             "shelf: 1\nname: cellar find\nmotor: {speed_constant: {value: 310 rpm/V, source: "
             "measured}}\n");
-  testing::drop(owl.window, owl.path("mine.yaml"));
+  tests::drop(owl.window, owl.path("mine.yaml"));
   ASSERT_TRUE(owl.ready());
   const auto& entries = owl.panel().shelf()->entries;
   EXPECT_TRUE(std::ranges::any_of(
       entries, [](const ShelfEntry& entry) { return entry.part.name == "cellar find"; }));
   EXPECT_EQ(owl.rig().title, "Tide-pool owl");
   owl.write("bad.yaml", "shelf: 1\nmotor: {speed_constant: 310 rpm}\n");
-  testing::drop(owl.window, owl.path("bad.yaml"));
+  tests::drop(owl.window, owl.path("bad.yaml"));
   EXPECT_TRUE(owl.window.messages().text().contains("bad.yaml"))
       << owl.window.messages().text().toStdString();
 }

@@ -22,7 +22,7 @@
 #include "core/files/rig_file.h"
 
 /// What the window's tests share: a rig file of an invented owl, and a window of its own settings.
-namespace gazewright::testing {
+namespace gazewright::tests {
 
 /// One axis of the owl; `ratio`, `limit` and `stops` differ between pan and tilt.
 inline std::string owl_axis(const char* ratio, const char* limit, const char* centre) {
@@ -148,4 +148,4 @@ inline void drop(MainWindow& window, const QString& file, QPoint at = {10, 10}) 
   QCoreApplication::sendEvent(&window, &event);
 }
 
-}  // namespace gazewright::testing
+}  // namespace gazewright::tests

@@ -19,7 +19,7 @@ TileText tile_of(const Rig& rig, Axis axis, const char* part) {
   return {};
 }
 
-Rig owl() { return *parse_rig(testing::owl_file_text(), "owl.rig.yaml").rig; }
+Rig owl() { return *parse_rig(tests::owl_file_text(), "owl.rig.yaml").rig; }
 
 TEST(Tiles, SayThatThereIsNoLimitInsteadOfNone) {
   Rig rig = with_value(owl(), "supply.current_limit", INFINITY);

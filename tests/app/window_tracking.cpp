@@ -10,7 +10,7 @@
 #include "core/files/text_check.h"
 #include "tests/app/window_support.h"
 
-namespace gazewright::testing {
+namespace gazewright::tests {
 namespace {
 
 QToolButton* button(OwlWindow& owl, const char* name) {
@@ -169,4 +169,4 @@ TEST(WindowTracking, AFindingOfTheOuterLoopOpensItsCard) {
 }
 
 }  // namespace
-}  // namespace gazewright::testing
+}  // namespace gazewright::tests

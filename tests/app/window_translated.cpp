@@ -21,7 +21,7 @@
 namespace gazewright {
 namespace {
 
-using testing::OwlWindow;
+using tests::OwlWindow;
 
 /// Every text longer by three tenths, as translations are.
 /// Source: W3C, Text size in translation: 130 % of English for 21 to 30 letters (more for shorter

@@ -8,7 +8,7 @@
 namespace gazewright {
 namespace {
 
-using testing::OwlWindow;
+using tests::OwlWindow;
 
 /// One change of the kind that cards, scales and remedies make, chosen at random.
 Rig random_edit(const Rig& rig, std::mt19937& random) {

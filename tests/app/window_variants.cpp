@@ -23,7 +23,7 @@
 namespace gazewright {
 namespace {
 
-using testing::OwlWindow;
+using tests::OwlWindow;
 
 struct VariantOwl : OwlWindow {
   void trigger(const char* action) { window.actions()[action]->trigger(); }
@@ -39,8 +39,7 @@ struct VariantOwl : OwlWindow {
     button->click();
   }
   bool analysed() {
-    return QTest::qWaitFor([this] { return window.variants().isAnalysed(); },
-                           testing::kPatience_ms);
+    return QTest::qWaitFor([this] { return window.variants().isAnalysed(); }, tests::kPatience_ms);
   }
   /// The text of a cell by the label of its row; waits until it says what is wanted.
   QString cell(const QString& label, int column) {
@@ -52,7 +51,7 @@ struct VariantOwl : OwlWindow {
   }
   bool says(const QString& label, int column, const QString& words) {
     return QTest::qWaitFor([&] { return cell(label, column).contains(words); },
-                           testing::kPatience_ms);
+                           tests::kPatience_ms);
   }
   QStringList lineNames(PlotKind kind) {
     QStringList names;
@@ -251,7 +250,7 @@ TEST(Variants, ThePinnedDesignStaysInTheStepChartUntilItIsHidden) {
   ASSERT_TRUE(owl.settle());
   ASSERT_TRUE(
       QTest::qWaitFor([&] { return owl.lineNames(PlotKind::step).contains("Pan, Variant 1"); },
-                      testing::kPatience_ms));
+                      tests::kPatience_ms));
   const auto* plot = static_cast<ChartPlot*>(owl.window.plots().plot(PlotKind::step));
   const Chart& chart = plot->canvas()->chart();
   EXPECT_TRUE(chart_parts::is_variant(chart.series.front().line));
@@ -364,7 +363,7 @@ TEST(Variants, TheSheetWaitsForThem) {
   QObject::connect(&owl.window, &MainWindow::sheetWritten,
                    [&](const QString& file) { written = file; });
   owl.window.writeSheet(owl.path("owl.pdf"));
-  ASSERT_TRUE(QTest::qWaitFor([&] { return !written.isEmpty(); }, testing::kPatience_ms));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return !written.isEmpty(); }, tests::kPatience_ms));
   EXPECT_TRUE(owl.window.variants().isAnalysed());
 }
 

@@ -1,8 +1,5 @@
 # gazewright-bench: bench/window_*.cpp need Qt, bench/mujoco_*.cpp need MuJoCo, the rest core only.
 # Benchmarks are run by hand, not by CTest: they inform and do not gate.
-if(GAZEWRIGHT_SANITIZE)
-  return() # times under a sanitizer say nothing
-endif()
 if(NOT TARGET benchmark::benchmark)
   message(STATUS "Google Benchmark is missing (package libbenchmark-dev): no gazewright-bench")
   return()

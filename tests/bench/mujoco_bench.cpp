@@ -13,9 +13,9 @@ namespace {
 constexpr int kSteps = 4800;
 
 void run(benchmark::State& state, const Rig& rig) {
-  const auto model = testing::mujoco_model(rig);
+  const auto model = tests::mujoco_model(rig);
   model->opt.timestep = 1.0 / 8000;
-  const std::unique_ptr<mjData, testing::Free> data(mj_makeData(model.get()));
+  const std::unique_ptr<mjData, tests::Free> data(mj_makeData(model.get()));
   while (state.KeepRunningBatch(kSteps)) {
     mj_resetData(model.get(), data.get());
     for (int step = 0; step < kSteps; ++step) {

@@ -13,8 +13,8 @@ namespace gazewright {
 namespace {
 
 using Eigen::Vector2d;
-using testing::Free;
-using testing::Random;
+using tests::Free;
+using tests::Random;
 
 /// A pose and its torques, with the speeds and torques of the size that the rig calls for.
 struct Moment {
@@ -25,7 +25,7 @@ Moment random_moment(Random& random, const RigBodies& bodies) {
   const double wanted_radps2 = random.log_uniform(1, 1000);
   Moment moment;
   for (int axis = 0; axis < 2; ++axis) {
-    moment.angle_rad[axis] = testing::random_angle_rad(random);
+    moment.angle_rad[axis] = tests::random_angle_rad(random);
     moment.rate_radps[axis] = random.uniform(-1, 1) * fast_radps;
   }
   const auto M = mass_matrix_kgm2(bodies, moment.angle_rad[1]);
@@ -54,8 +54,8 @@ TEST(CoupledRig, AcceleratesAsInMuJoCoOnTwoHundredRandomRigs) {
   Random random(2027);
   double worst = 0;
   for (int round = 0; round < 200; ++round) {
-    const Rig rig = testing::random_bodies_rig(random);
-    const auto model = testing::mujoco_model(rig);
+    const Rig rig = tests::random_bodies_rig(random);
+    const auto model = tests::mujoco_model(rig);
     ASSERT_TRUE(model);
     const std::unique_ptr<mjData, Free> data(mj_makeData(model.get()));
     const RigBodies bodies = rig_bodies(rig);
@@ -88,10 +88,10 @@ TEST(CoupledRig, MovesAsInMuJoCoUnderTheSameTorques) {
   Random random(2028);
   double worst = 0;
   for (int round = 0; round < 40; ++round) {
-    const Rig rig = testing::random_bodies_rig(random);
+    const Rig rig = tests::random_bodies_rig(random);
     const RigBodies bodies = rig_bodies(rig);
     if (condition(bodies, 0) > 1e3) continue;
-    const auto model = testing::mujoco_model(rig);
+    const auto model = tests::mujoco_model(rig);
     ASSERT_TRUE(model);
     model->opt.integrator = mjINT_RK4;
     model->opt.timestep = 1e-4;
@@ -101,7 +101,7 @@ TEST(CoupledRig, MovesAsInMuJoCoUnderTheSameTorques) {
     for (int axis = 0; axis < 2; ++axis) torques.size_Nm[axis] = 60 * M(axis, axis);
     for (int k = 0; k < 3; ++k) {
       torques.rate_radps[k] = random.uniform(2, 30);
-      torques.phase_rad[k] = testing::random_angle_rad(random);
+      torques.phase_rad[k] = tests::random_angle_rad(random);
     }
     const TwoAxisEquations equations(bodies);
     RigidState state;

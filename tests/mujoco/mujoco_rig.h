@@ -17,7 +17,7 @@
 /// model-based control, IROS 2012): boxes, spheres, cylinders and inertial frames on two hinges, so
 /// that MuJoCo works out inertias, mass matrix, gravity and velocity torques from the geometry by
 /// its own recursive methods.
-namespace gazewright::testing {
+namespace gazewright::tests {
 
 struct Free {
   void operator()(mjModel* model) const { mj_deleteModel(model); }
@@ -114,4 +114,4 @@ inline std::unique_ptr<mjModel, Free> mujoco_model(const Rig& rig) {
   return model;
 }
 
-}  // namespace gazewright::testing
+}  // namespace gazewright::tests

@@ -13,9 +13,9 @@ namespace {
 
 using Eigen::Matrix2d;
 using Eigen::Vector2d;
-using testing::Free;
-using testing::mujoco_model;
-using testing::Random;
+using tests::Free;
+using tests::mujoco_model;
+using tests::Random;
 
 /// What MuJoCo makes of a pose: M, and C q̇ − gravity.
 struct Reference {
@@ -55,7 +55,7 @@ void compare(const Rig& rig, Random& random, int poses, Worst& worst) {
   const double inertia_kgm2 = bodies.on_pan.I_O_kgm2.norm() + bodies.on_tilt.I_O_kgm2.norm() +
                               bodies.on_tilt.mass_kg * bodies.p_PT_m.squaredNorm();
   for (int pose = 0; pose < poses; ++pose) {
-    const Vector2d q{testing::random_angle_rad(random), testing::random_angle_rad(random)};
+    const Vector2d q{tests::random_angle_rad(random), tests::random_angle_rad(random)};
     const double fast_radps = random.log_uniform(0.01, 100);
     const Vector2d rate{random.uniform(-1, 1) * fast_radps, random.uniform(-1, 1) * fast_radps};
 
@@ -77,7 +77,7 @@ TEST(TwoAxisModel, AgreesWithMuJoCoOnThreeHundredRandomRigs) {
   Random random(2026);
   Worst worst;
   for (int round = 0; round < 300; ++round)
-    compare(testing::random_bodies_rig(random), random, 10, worst);
+    compare(tests::random_bodies_rig(random), random, 10, worst);
   // Two ways to the same sums of a few hundred terms: rounding only. TOL_SCALE=0 prints the
   // residuals, about 1e-15.
   EXPECT_LE(worst.mass, tol(2e-14));

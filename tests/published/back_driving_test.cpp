@@ -11,7 +11,7 @@ namespace {
 /// N²·J/η_back).
 double falling_mps2(double weight_N, double mass_kg, double radius_m, double drum_kgm2,
                     double flywheel_kgm2, double ratio, double back_efficiency) {
-  AxisModel m{.drive = testing::torque_source(0),
+  AxisModel m{.drive = tests::torque_source(0),
               .gear = {.ratio = ratio,
                        .efficiency = 0.5,
                        .back_efficiency = back_efficiency,

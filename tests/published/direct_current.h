@@ -7,7 +7,7 @@
 /// A direct-current motor as our model sees it: 1.5 times the phase equation, V_dc = R_dc·i + K·ω
 /// with V_dc = 1.5·Vp and R_dc = 1.5·R. So worked examples of direct-current motors bind our
 /// envelope. Limits that an example has none of are infinite.
-namespace gazewright::testing {
+namespace gazewright::tests {
 
 inline MotorDrive direct_current_motor(double constant_NmpA, double resistance_ohm,
                                        double voltage_V) {
@@ -29,4 +29,4 @@ inline MotorDrive torque_source(double torque_Nm) {
 
 constexpr double kRadpsPerRpm = 2 * std::numbers::pi / 60;
 
-}  // namespace gazewright::testing
+}  // namespace gazewright::tests

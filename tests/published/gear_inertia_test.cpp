@@ -8,8 +8,8 @@
 namespace gazewright {
 namespace {
 
-using testing::kRadpsPerRpm;
-using testing::torque_source;
+using tests::kRadpsPerRpm;
+using tests::torque_source;
 
 AxisModel geared(double motor_Nm, double ratio, double efficiency, double rotor_kgm2,
                  double load_kgm2, double resisting_Nm) {

@@ -8,8 +8,8 @@
 namespace gazewright {
 namespace {
 
-using testing::direct_current_motor;
-using testing::kRadpsPerRpm;
+using tests::direct_current_motor;
+using tests::kRadpsPerRpm;
 
 double no_load_rpm(const MotorDrive& drive) {
   const AxisModel model{.drive = drive, .gear = {}, .load = {}, .control = {}};

@@ -9,7 +9,7 @@
 #include "core/rig/rig.h"
 
 /// Seeded random numbers and rigs for tests: the same on every machine.
-namespace gazewright::testing {
+namespace gazewright::tests {
 
 class Random {
  public:
@@ -88,4 +88,4 @@ inline double random_angle_rad(Random& random) {
   return random.uniform(-std::numbers::pi, std::numbers::pi);
 }
 
-}  // namespace gazewright::testing
+}  // namespace gazewright::tests

@@ -138,9 +138,9 @@ TEST(Balance, OtherRemediesAreFieldsValues) {
 }
 
 TEST(Balance, RandomRigsAreBalancedOrExplained) {
-  testing::Random random(77);
+  tests::Random random(77);
   for (int i = 0; i < 200; ++i) {
-    Rig rig = testing::random_bodies_rig(random);
+    Rig rig = tests::random_bodies_rig(random);
     for (const Axis axis : kAxes)
       rig.axis(axis).balance.counterweight_arm_m = si_quantity(random.log_uniform(0.01, 1));
     const Rig filled = with_defaults(rig);

@@ -44,7 +44,7 @@ Rig owl_with_bearings() {
 }
 
 Rig with_random_loads(std::uint64_t seed) {
-  testing::Random random(seed);
+  tests::Random random(seed);
   Rig rig = owl_with_bearings();
   const auto perhaps = [&](Quantity& place, double least, double most) {
     place = random.chance(0.15) ? Quantity() : si(random.log_uniform(least, most));

@@ -13,7 +13,7 @@
 namespace gazewright::tests {
 namespace {
 
-using testing::Random;
+using tests::Random;
 
 Rig with(Rig rig, std::string_view path, double value_si) {
   find_quantity(rig, path)->si = value_si;

@@ -259,7 +259,7 @@ TEST(Picture, SmearsAndLeansInTheFiguresAsTheCameraSays) {
 }
 
 Rig with_random_errors(std::uint64_t seed) {
-  testing::Random random(seed);
+  tests::Random random(seed);
   Rig rig = owl_with_everything();
   const auto size = [&](double least, double most) {
     return random.chance(0.15) ? Quantity() : si_quantity(random.log_uniform(least, most));

@@ -32,7 +32,7 @@ Rig owl_with_bumper() {
 }
 
 Rig with_random_stops(std::uint64_t seed) {
-  testing::Random random(seed);
+  tests::Random random(seed);
   Rig rig = owl_with_bumper();
   for (AxisParts* parts : {&rig.pan, &rig.tilt}) {
     Stops& stops = parts->stops;

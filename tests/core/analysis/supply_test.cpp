@@ -228,7 +228,7 @@ TEST(Supply, IsLeftOutOfAQuickAnalysis) {
 }
 
 TEST(Supply, OfAnyScaleIsFiniteOrExplained) {
-  testing::Random random(12);
+  tests::Random random(12);
   for (int round = 0; round < 12; ++round) {
     Rig rig = tests::owl();
     Supply& supply = rig.supply;

@@ -163,7 +163,7 @@ TEST(EyeBenchmark, HasMovesOfAllSizesAndIsLeftOutOfQuickAnalyses) {
 }
 
 TEST(Tracking, EndsInTimeWithFiniteOrExplainedFiguresForRandomRigs) {
-  testing::Random random(77);
+  tests::Random random(77);
   const auto begin = std::chrono::steady_clock::now();
   constexpr int kRigs = 30;
   for (int number = 0; number < kRigs; ++number) {

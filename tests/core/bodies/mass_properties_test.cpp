@@ -7,7 +7,7 @@
 namespace gazewright {
 namespace {
 
-using testing::Random;
+using tests::Random;
 
 Body body_at(double mass_kg, const Eigen::Vector3d& centre_m, Shape shape) {
   return {"",
@@ -89,7 +89,7 @@ TEST(Combined, AWholeGroupMovedKeepsItsInertiaAboutItsOwnCentre) {
   Random random(71);
   double worst = 0;
   for (int round = 0; round < 200; ++round) {
-    Rig rig = testing::random_bodies_rig(random);
+    Rig rig = tests::random_bodies_rig(random);
     const MassProperties before = combined(rig.on_tilt);
     const double size_m = rig.on_tilt[0].centre_m[0].value();
     for (Body& body : rig.on_tilt) *body.centre_m[1].si += 3 * size_m;
@@ -117,7 +117,7 @@ TEST(PossibleInertia, HoldsForEveryShapeAndForPointRodAndPlate) {
   for (int round = 0; round < 500; ++round) {
     const double mass_kg = random.log_uniform(1e-3, 1e2), size_m = random.log_uniform(1e-3, 2);
     EXPECT_TRUE(is_possible_inertia(
-        inertia_about_centre_kgm2(testing::random_shape(random, mass_kg, size_m), mass_kg)));
+        inertia_about_centre_kgm2(tests::random_shape(random, mass_kg, size_m), mass_kg)));
   }
   EXPECT_TRUE(is_possible_inertia(Eigen::Matrix3d::Zero()));
   EXPECT_TRUE(is_possible_inertia(Eigen::Vector3d(0, 1, 1).asDiagonal()));

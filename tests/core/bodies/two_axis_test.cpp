@@ -14,7 +14,7 @@ using Eigen::Matrix2d;
 using Eigen::Matrix3d;
 using Eigen::Vector2d;
 using Eigen::Vector3d;
-using testing::Random;
+using tests::Random;
 
 Vector3d vector_m(const std::array<Quantity, 3>& at) {
   return {at[0].value(), at[1].value(), at[2].value()};
@@ -87,7 +87,7 @@ double weight_moment_Nm(const Rig& rig) {
 }
 
 Vector2d random_pose(Random& random) {
-  return {testing::random_angle_rad(random), testing::random_angle_rad(random)};
+  return {tests::random_angle_rad(random), tests::random_angle_rad(random)};
 }
 Vector2d random_rates(Random& random) {
   const double scale = random.log_uniform(1e-3, 1e2);
@@ -99,7 +99,7 @@ TEST(GravityTorque, IsMinusTheSlopeOfThePotentialEnergy) {
   const double h = 1e-5;
   double worst = 0;
   for (int round = 0; round < 500; ++round) {
-    const Rig rig = testing::random_bodies_rig(random);
+    const Rig rig = tests::random_bodies_rig(random);
     const Vector2d q = random_pose(random);
     const Vector2d torque_Nm = gravity_torque_Nm(rig_bodies(rig), q(0), q(1));
     for (int i = 0; i < 2; ++i) {
@@ -137,9 +137,9 @@ TEST(GravityCurve, IsTheTorqueOfOneAxisWithTheOtherAtRest) {
   Random random(82);
   double worst = 0;
   for (int round = 0; round < 300; ++round) {
-    const Rig rig = testing::random_bodies_rig(random);
+    const Rig rig = tests::random_bodies_rig(random);
     const RigBodies bodies = rig_bodies(rig);
-    const double q = testing::random_angle_rad(random);
+    const double q = tests::random_angle_rad(random);
     const double pan_Nm =
         gravity_curve(bodies, Axis::pan).at(q) - gravity_torque_Nm(bodies, q, 0)(0);
     const double tilt_Nm =
@@ -152,9 +152,9 @@ TEST(GravityCurve, IsTheTorqueOfOneAxisWithTheOtherAtRest) {
 TEST(GravityCurve, IsTheTorqueAtAnyAngleOfTheOtherAxis) {
   Random random(84);
   for (int round = 0; round < 300; ++round) {
-    const Rig rig = testing::random_bodies_rig(random);
+    const Rig rig = tests::random_bodies_rig(random);
     const RigBodies bodies = rig_bodies(rig);
-    const double q = testing::random_angle_rad(random), other = testing::random_angle_rad(random);
+    const double q = tests::random_angle_rad(random), other = tests::random_angle_rad(random);
     const double pan_Nm =
         gravity_curve(bodies, Axis::pan, other).at(q) - gravity_torque_Nm(bodies, q, other)(0);
     const double tilt_Nm =
@@ -183,7 +183,7 @@ TEST(GravityCurve, IsLargestWhereAScanFindsIt) {
 TEST(GravityTorque, IsLargestAtATellingPoseOfTheOtherAxis) {
   Random random(86);
   for (int round = 0; round < 40; ++round) {
-    const Rig rig = testing::random_bodies_rig(random);
+    const Rig rig = tests::random_bodies_rig(random);
     const RigBodies bodies = rig_bodies(rig);
     const double least = random.uniform(-3, 1), most = least + random.uniform(0, 6);
     for (const Axis axis : kAxes) {
@@ -210,8 +210,8 @@ TEST(GravityTorque, IsLargestAtATellingPoseOfTheOtherAxis) {
 TEST(MassMatrix, IsSymmetricAndPositiveDefinite) {
   Random random(83);
   for (int round = 0; round < 1000; ++round) {
-    const RigBodies bodies = rig_bodies(testing::random_bodies_rig(random));
-    const Matrix2d M = mass_matrix_kgm2(bodies, testing::random_angle_rad(random));
+    const RigBodies bodies = rig_bodies(tests::random_bodies_rig(random));
+    const Matrix2d M = mass_matrix_kgm2(bodies, tests::random_angle_rad(random));
     EXPECT_EQ(M(0, 1), M(1, 0));
     EXPECT_GT(M(0, 0), 0);
     EXPECT_GT(M.determinant(), 0);
@@ -222,7 +222,7 @@ TEST(MassMatrix, HoldsTheKineticEnergy) {
   Random random(84);
   double worst = 0;
   for (int round = 0; round < 500; ++round) {
-    const Rig rig = testing::random_bodies_rig(random);
+    const Rig rig = tests::random_bodies_rig(random);
     const Vector2d q = random_pose(random), rate = random_rates(random);
     const Matrix2d M = mass_matrix_kgm2(rig_bodies(rig), q(1));
     const double scale_J = M.trace() * rate.squaredNorm() / 2;
@@ -240,8 +240,8 @@ TEST(VelocityTorque, DoesExactlyTheWorkThatTheChangingInertiaAsksFor) {
   const double h = 1e-5;
   double worst = 0;
   for (int round = 0; round < 500; ++round) {
-    const RigBodies bodies = rig_bodies(testing::random_bodies_rig(random));
-    const double tilt = testing::random_angle_rad(random);
+    const RigBodies bodies = rig_bodies(tests::random_bodies_rig(random));
+    const double tilt = tests::random_angle_rad(random);
     const Vector2d rate = random_rates(random);
     const Matrix2d slope =
         (mass_matrix_kgm2(bodies, tilt + h) - mass_matrix_kgm2(bodies, tilt - h)) / (2 * h);
@@ -257,8 +257,8 @@ TEST(VelocityTorque, DoesExactlyTheWorkThatTheChangingInertiaAsksFor) {
 TEST(VelocityTorque, IsZeroAtRestAndGrowsWithTheSquareOfTheRates) {
   Random random(86);
   for (int round = 0; round < 100; ++round) {
-    const RigBodies bodies = rig_bodies(testing::random_bodies_rig(random));
-    const double tilt = testing::random_angle_rad(random);
+    const RigBodies bodies = rig_bodies(tests::random_bodies_rig(random));
+    const double tilt = tests::random_angle_rad(random);
     const Vector2d rate = random_rates(random);
     EXPECT_EQ(velocity_torque_Nm(bodies, tilt, {0, 0}), Vector2d(0, 0));
     EXPECT_EQ(velocity_torque_Nm(bodies, tilt, 2 * rate),
@@ -270,7 +270,7 @@ TEST(TwoAxis, AMirroredRigMovesLikeItsMirrorImage) {
   // y → −y: pan turns the other way, tilt does not.
   Random random(87);
   for (int round = 0; round < 200; ++round) {
-    const RigBodies bodies = rig_bodies(testing::random_bodies_rig(random));
+    const RigBodies bodies = rig_bodies(tests::random_bodies_rig(random));
     RigBodies mirrored = bodies;
     const Matrix3d flip = Vector3d(1, -1, 1).asDiagonal();
     for (MassProperties* part : {&mirrored.on_pan, &mirrored.on_tilt}) {

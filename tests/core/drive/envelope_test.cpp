@@ -9,7 +9,7 @@
 namespace gazewright {
 namespace {
 
-using testing::Random;
+using tests::Random;
 
 /// Drives from a watch motor to a traction motor; one in eight each without resistance, inductance
 /// or supply limit.

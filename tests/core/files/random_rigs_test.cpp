@@ -146,7 +146,7 @@ Rig read(const std::string& text) {
 }
 
 TEST(RandomRigs, ReadBackAsTheyWereWritten) {
-  for (unsigned number = 1; number <= 150; ++number) {
+  for (unsigned number = 1; number <= 50; ++number) {
     SCOPED_TRACE(number);
     const Rig rig = with_variants(RandomRig(number).make(), number);
     const std::string text = write_rig(rig);
@@ -165,7 +165,7 @@ TEST(RandomRigs, ReadBackAsTheyWereWritten) {
 
 TEST(RandomRigs, KeepTheRestOfTheTextWhenOneEntryChanges) {
   int in_place = 0;
-  for (unsigned number = 1; number <= 150; ++number) {
+  for (unsigned number = 1; number <= 50; ++number) {
     SCOPED_TRACE(number);
     RandomRig random(number);
     const std::string text =
@@ -191,7 +191,7 @@ TEST(RandomRigs, KeepTheRestOfTheTextWhenOneEntryChanges) {
   }
   // Only taking a spread away from a map lays the file out anew: about a quarter of the entries
   // have one.
-  EXPECT_GT(in_place, 100);
+  EXPECT_GT(in_place, 33);
 }
 
 }  // namespace

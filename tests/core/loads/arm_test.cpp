@@ -197,7 +197,7 @@ TEST(ArmStrength, GrowsWithTheForceAndAForkHalvesIt) {
 }
 
 TEST(ArmModes, RandomArmsAreFiniteAndAHeavierLoadSwingsSlower) {
-  testing::Random random(1907);
+  tests::Random random(1907);
   for (int i = 0; i < 300; ++i) {
     ArmBeam arm;
     arm.is_fork = random.chance(0.5);

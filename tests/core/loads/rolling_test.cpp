@@ -12,7 +12,7 @@
 namespace gazewright {
 namespace {
 
-using testing::Random;
+using tests::Random;
 constexpr double kDegree = 3.14159265358979323846 / 180;
 
 RollingBearing random_bearing(Random& random) {

@@ -11,7 +11,7 @@
 namespace gazewright {
 namespace {
 
-using testing::Random;
+using tests::Random;
 
 TEST(Screws, TheTorqueForAStressGivesThatStress) {
   for (const char* name : {"M2", "M2.5", "M3", "M4", "M5", "M6", "M8"}) {

@@ -37,9 +37,9 @@ TEST(StandTipping, LevelItIsHeldByItsWeightAtHalfItsWidth) {
 }
 
 TEST(StandTipping, AtTheLeanWhereItTipsBothMomentsAreTheSame) {
-  testing::Random random(41);
+  tests::Random random(41);
   for (int i = 0; i < 200; ++i) {
-    const RigBodies bodies = rig_bodies(testing::random_bodies_rig(random));
+    const RigBodies bodies = rig_bodies(tests::random_bodies_rig(random));
     const StandBody stand{random.log_uniform(0.1, 100), random.log_uniform(0.02, 1),
                           random.log_uniform(0.02, 2)};
     const CarriedByStand carried = carried_by(stand, bodies);
@@ -68,9 +68,9 @@ TEST(StandSway, InertiaIsThatOfPointsAndAColumnAboutTheFoot) {
 }
 
 TEST(StandSway, OfBodiesIsTheSameAsThatOfABodyGivenAboutTheFoot) {
-  testing::Random random(42);
+  tests::Random random(42);
   for (int i = 0; i < 100; ++i) {
-    const Rig rig = testing::random_bodies_rig(random);
+    const Rig rig = tests::random_bodies_rig(random);
     std::vector<Body> all = rig.on_pan;
     for (Body body : rig.on_tilt) {
       for (std::size_t k = 0; k < 3; ++k)

@@ -11,7 +11,7 @@
 namespace gazewright {
 namespace {
 
-using testing::Random;
+using tests::Random;
 
 void fill(AxisParts& parts) {
   parts.motor.speed_constant_radpsV = si_quantity(40);

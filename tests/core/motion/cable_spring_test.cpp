@@ -15,8 +15,8 @@
 namespace gazewright {
 namespace {
 
-using testing::Random;
 using tests::linear_axis;
+using tests::Random;
 using tests::small_axis;
 
 /// Nobody steers, nothing rubs.

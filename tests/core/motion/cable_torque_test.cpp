@@ -15,8 +15,8 @@
 namespace gazewright {
 namespace {
 
-using testing::Random;
 using tests::owl;
+using tests::Random;
 
 Cable cable_of(const char* routing, double count, double free_length_m) {
   Cable cable;

@@ -12,7 +12,7 @@
 namespace gazewright {
 namespace {
 
-using testing::Random;
+using tests::Random;
 using tests::small_axis;
 using tests::tied_axes;
 using tests::untied_axes;
@@ -97,7 +97,7 @@ double energy_J(const RigBodies& bodies, const RigidState& state) {
 TEST(RigidStep, KeepsTheEnergyWithMotorsAndFrictionOff) {
   Random random(11);
   for (int round = 0; round < 40; ++round) {
-    const RigBodies bodies = rig_bodies(testing::random_bodies_rig(random));
+    const RigBodies bodies = rig_bodies(tests::random_bodies_rig(random));
     const TwoAxisEquations equations(bodies);
     RigidState state{{random.uniform(-3, 3), random.uniform(-3, 3)},
                      {random.uniform(-5, 5), random.uniform(-5, 5)}};
@@ -183,7 +183,7 @@ TEST(BothAxes, OfAnyScaleEndFiniteAndWithinTheCurrentLimit) {
   Random random(7);
   for (int round = 0; round < 40; ++round) {
     CoupledModel model = tied_axes();
-    model.bodies = rig_bodies(testing::random_bodies_rig(random));
+    model.bodies = rig_bodies(tests::random_bodies_rig(random));
     for (AxisModel& axis : model.axis) {
       axis.gear.ratio = random.log_uniform(0.01, 1000);
       axis.gear.stiffness_Nmprad = random.log_uniform(0.9, 9e5);

@@ -12,8 +12,8 @@
 namespace gazewright {
 namespace {
 
-using testing::Random;
 using tests::linear_axis;
+using tests::Random;
 using tests::small_axis;
 
 double sum(const LimitShares& shares) { return std::accumulate(shares.begin(), shares.end(), 0.0); }

@@ -16,7 +16,7 @@
 namespace gazewright {
 namespace {
 
-using testing::Random;
+using tests::Random;
 constexpr double kPi = std::numbers::pi;
 
 /// From a microscope's stage to a searchlight: scales vary by decades, what makes a train

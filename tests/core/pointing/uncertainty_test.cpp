@@ -5,6 +5,7 @@
 #include <array>
 #include <cmath>
 #include <random>
+#include <span>
 
 #include "tests/support/tol.h"
 
@@ -20,7 +21,7 @@ TEST(CombinedErrors, OfTheSameCauseAddAndOfOppositeOnesCancel) {
 }
 
 TEST(CombinedErrors, OfNothingAreNothing) {
-  EXPECT_EQ(combined({}), 0);
+  EXPECT_EQ(combined(std::span<const double>()), 0);
   EXPECT_EQ(worst_case({}), 0);
   EXPECT_EQ(standard_deviation(Distribution::arcsine, 0), 0);
 }

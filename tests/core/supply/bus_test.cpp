@@ -11,7 +11,7 @@
 namespace gazewright {
 namespace {
 
-using testing::Random;
+using tests::Random;
 
 constexpr double kRow_s = 125e-6;
 

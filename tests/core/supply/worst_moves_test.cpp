@@ -37,7 +37,7 @@ TEST(WorstMoves, AreNotBeatenByRandomOnes) {
   const WorstSearch search = search_of(model);
   const WorstMoves worst = worst_moves(search);
   ASSERT_FALSE(worst.tried.empty());
-  testing::Random random(77);
+  tests::Random random(77);
   double most_A = 0, most_V = 0;
   for (int round = 0; round < 60; ++round) {
     BothMoves moves;

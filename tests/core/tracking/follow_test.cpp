@@ -171,7 +171,7 @@ TEST(Follow, StopsWhenTheTargetHasLeftThePicture) {
 }
 
 TEST(Follow, EndsSoonAndFiniteForEveryRandomRig) {
-  testing::Random random(5);
+  tests::Random random(5);
   for (int number = 0; number < 300; ++number) {
     Target target{.kind = static_cast<TargetKind>(random.below(3)),
                   .speed_mps = random.log_uniform(1e-6, 1e6),

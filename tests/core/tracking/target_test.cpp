@@ -30,7 +30,7 @@ TEST(Target, WalksPastOnAStraightLineAtTheTasksDistance) {
 }
 
 TEST(Target, HasItsPeakSpeedWhereTheSlopeOfItsAngleIsSteepest) {
-  testing::Random random(11);
+  tests::Random random(11);
   for (int number = 0; number < 200; ++number) {
     Target walk{.speed_mps = random.log_uniform(0.1, 10),
                 .distance_m = random.log_uniform(0.1, 10),

@@ -12,7 +12,7 @@
 namespace gazewright {
 namespace {
 
-using testing::Random;
+using tests::Random;
 constexpr double kPi = std::numbers::pi;
 
 Cable cable_with(const char* routing) {

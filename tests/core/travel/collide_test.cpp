@@ -15,7 +15,7 @@ namespace gazewright {
 namespace {
 
 using Eigen::Vector3d;
-using testing::Random;
+using tests::Random;
 
 // A contact is reported no later than one least step after it.
 constexpr double kStep_rad = 0.05 * kDegree_rad;
@@ -122,8 +122,7 @@ Rig random_rig(Random& random) {
   const auto add = [&](std::vector<Body>& bodies, double z) {
     for (int i = 0; i < 4; ++i) {
       const auto part = [&] { return random.uniform(-0.2, 0.2); };
-      Body made =
-          body("", at(part(), part(), z + part()), testing::random_shape(random, 0.1, 0.15));
+      Body made = body("", at(part(), part(), z + part()), tests::random_shape(random, 0.1, 0.15));
       made.name = "body " + std::to_string(i);
       bodies.push_back(made);
     }

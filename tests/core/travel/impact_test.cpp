@@ -15,7 +15,7 @@
 namespace gazewright {
 namespace {
 
-using testing::Random;
+using tests::Random;
 
 struct Case {
   StopSpring stop;

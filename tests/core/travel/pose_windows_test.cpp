@@ -11,7 +11,7 @@
 namespace gazewright {
 namespace {
 
-using testing::Random;
+using tests::Random;
 
 PoseWindow degrees(double pan_least, double pan_most, double tilt_least, double tilt_most) {
   return {pan_least * kDegree_rad, pan_most * kDegree_rad, tilt_least * kDegree_rad,

@@ -12,8 +12,8 @@
 namespace gazewright {
 namespace {
 
-using testing::Random;
 using tests::flywheel;
+using tests::Random;
 using tests::random_axis;
 using tests::random_travel;
 using tests::small_axis;

@@ -9,7 +9,7 @@
 namespace gazewright::tests {
 
 /// From a puppet's eye to a searchlight; gravity from none to more than the motor can hold.
-inline AxisModel random_axis(testing::Random& random) {
+inline AxisModel random_axis(tests::Random& random) {
   AxisModel axis = small_axis();
   axis.drive.phase_resistance_ohm = random.log_uniform(0.02, 2);
   axis.drive.current_limit_A = random.log_uniform(3, 60);
@@ -30,7 +30,7 @@ inline AxisModel random_axis(testing::Random& random) {
   return axis;
 }
 
-inline Travel random_travel(testing::Random& random) {
+inline Travel random_travel(tests::Random& random) {
   Travel travel;
   travel.centre_rad = random.uniform(-1, 1);
   travel.stops_rad = random.uniform(0.5, 8);

@@ -15,8 +15,8 @@
 namespace gazewright {
 namespace {
 
-using testing::Random;
 using tests::braked_at;
+using tests::Random;
 using tests::random_axis;
 using tests::random_travel;
 using tests::small_axis;

@@ -13,7 +13,7 @@ namespace {
 
 using Eigen::AngleAxisd;
 using Eigen::Vector3d;
-using testing::Random;
+using tests::Random;
 
 Solid ball(const Vector3d& centre_m, double radius_m) {
   return {Solid::Kind::ball, centre_m, Eigen::Matrix3d::Identity(), Vector3d::Constant(radius_m)};

@@ -40,7 +40,7 @@ TEST(StopKinds, EachHasTheTravelOfItsGeometry) {
 TEST(StopKinds, ATrailingStopTurnsUntilEveryLooseTabIsPickedUp) {
   // Second method: turn the tab in small steps; whatever a part meets it takes along, until the
   // post holds all of them.
-  testing::Random random(41);
+  tests::Random random(41);
   for (int i = 0; i < 40; ++i) {
     const int trailers = 1 + random.below(4);
     std::vector<double> width_rad(static_cast<std::size_t>(trailers) + 2);
@@ -75,7 +75,7 @@ TEST(StopKinds, NoLooseTabsIsASingleTurn) {
 }
 
 TEST(StopKinds, TurningTheStopOverExchangesTabAndPostAndChangesNothing) {
-  testing::Random random(7);
+  tests::Random random(7);
   for (int i = 0; i < 200; ++i) {
     const double r = random.log_uniform(0.005, 0.5);
     const double a = random.uniform(0, 2) * r, b = random.uniform(0, 2) * r;
