@@ -21,15 +21,16 @@ def names_in(text):
         found = re.match(r"(?!using|TEST|INSTANTIATE)[A-Za-z].*?(\w+)\s*$", head)
         if found:
             names.add(found.group(1))
-        if line.startswith(("constexpr", "inline constexpr")):  # further ones of the line
-            names.update(re.findall(r"\b(k[A-Z]\w*)(?=\s*[={\[])", line))
         names.update(re.findall(r"^(?:struct|class|enum|enum class|using) (\w+)(?= [={:])", line))
+    for constants in re.findall(r"^(?:inline |static )*const(?:expr)?\b[^;]*;", text, re.M):
+        names.update(re.findall(r"\b(k[A-Z]\w*)(?=\s*[={\[])", constants))
     return names
 
 
 def unnamed_names(text):
     """Names that a file defines in its unnamed namespaces, which lie at column 0."""
     blocks = re.findall(r"^namespace \{$(.*?)^\}  // namespace$", text, re.M | re.S)
+    blocks += re.findall(r"^namespace \{\n(.*)\n\}$", text, re.M)  # a single line has no end mark
     return set().union(*map(names_in, blocks))
 
 
@@ -40,18 +41,30 @@ def our_includes(file):
 
 @functools.cache
 def header_names(file):
-    """Names that our headers give which the file includes, also by way of other headers."""
-    names, seen, todo = set(), set(), our_includes(file)
+    """Names that our headers give which the file includes, also by way of other headers; each with its
+    header."""
+    names, todo = {}, our_includes(file)
+    seen = set()
     while todo:
         header = todo.pop()
         if header not in seen:
             seen.add(header)
-            names |= names_in(header.read_text())
+            names |= dict.fromkeys(names_in(header.read_text()), header)
             todo += our_includes(header)
     return names
 
 
-def batches_of(files, kind=lambda file: None, most=12, alone=lambda names, headers: names & headers):
+def go_together(names, headers, batch):
+    """No unnamed name of one is a name of the other, and no constant is in two headers."""
+    both = headers.keys() & batch["headers"].keys()
+    return not (names & (batch["names"] | batch["headers"].keys())
+                or headers.keys() & batch["names"]
+                or any(headers[name] != batch["headers"][name]
+                       for name in both if re.match("k[A-Z]", name)))
+
+
+def batches_of(files, kind=lambda file: None, most=12,
+               alone=lambda names, headers: names & headers.keys()):
     """Lists of files that can go together; `kind` tells apart those that may not. A file stays `alone`
     that has a name of its own headers in its unnamed namespaces, as others could mean either."""
     batches = []
@@ -60,15 +73,14 @@ def batches_of(files, kind=lambda file: None, most=12, alone=lambda names, heade
         room = 1 if alone(names, headers) else most
         for batch in batches:
             if (batch["kind"] == kind(file) and len(batch["files"]) < min(room, batch["room"])
-                    and not names & (batch["names"] | batch["headers"])
-                    and not headers & batch["names"]):
+                    and go_together(names, headers, batch)):
                 batch["files"].append(file)
                 batch["names"] |= names
                 batch["headers"] |= headers
                 break
         else:
             batches.append({"kind": kind(file), "files": [file], "names": names,
-                            "headers": set(headers), "room": room})
+                            "headers": dict(headers), "room": room})
     return batches
 
 

@@ -106,7 +106,7 @@ TEST(Combined, AWholeGroupMovedKeepsItsInertiaAboutItsOwnCentre) {
 }
 
 TEST(Combined, NothingWeighsNothingAndHasNoInertia) {
-  const MassProperties none = combined({});
+  const MassProperties none = combined(std::vector<Body>());
   EXPECT_EQ(none.mass_kg, 0);
   EXPECT_EQ(none.p_OC_m, Eigen::Vector3d::Zero());
   EXPECT_EQ(none.I_O_kgm2, Eigen::Matrix3d::Zero());
