@@ -198,7 +198,7 @@ Rig shaken(Rig rig, std::mt19937& random, double decades) {
 TEST(Figures, AreFiniteOrExplainedForRandomRigsOfAnyScale) {
   std::mt19937 random(20261);
   int settled = 0;
-  for (int i = 0; i < 60; ++i) {
+  for (int i = 0; i < 24; ++i) {
     const Analysis a = figures_only(shaken(owl(), random, i % 3 == 0 ? 1.5 : 0.3));
     for (const Figure& figure : a.figures) {
       EXPECT_NE(figure.value.has_value(), !figure.because.empty()) << i << " " << figure.id;

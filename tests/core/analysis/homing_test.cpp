@@ -356,7 +356,7 @@ TEST(HomingOfRandomRigs, HasFiniteFiguresInOrder) {
     return std::uniform_real_distribution(a, b)(random);
   };
   const char* const ways[]{"stop", "flag", "output", "second_encoder"};
-  for (int i = 0; i < 60; ++i) {
+  for (int i = 0; i < 24; ++i) {
     Rig rig = with_magnet();
     rig.pan.gearbox.ratio = si_quantity(std::exp(between(0, 6)));
     rig.pan.homing.by = {ways[i % 4]};
