@@ -34,23 +34,27 @@ def unnamed_names(text):
     return set().union(*map(names_in, blocks))
 
 
-def our_includes(file):
-    found = re.findall(r'^#include "([^"]+)"', file.read_text(), re.M)
+@functools.cache
+def read_header(header):
+    text = header.read_text()
+    return names_in(text), our_includes(text)
+
+
+def our_includes(text):
+    found = re.findall(r'^#include "([^"]+)"', text, re.M)
     return [PROJECT / name for name in found if (PROJECT / name).exists()]
 
 
-@functools.cache
-def header_names(file):
-    """Names that our headers give which the file includes, also by way of other headers; each with its
-    header."""
-    names, todo = {}, our_includes(file)
-    seen = set()
+def header_names(text):
+    """Names that come from headers of ours, also by way of other headers; each with its header."""
+    names, seen, todo = {}, set(), our_includes(text)
     while todo:
         header = todo.pop()
         if header not in seen:
             seen.add(header)
-            names |= dict.fromkeys(names_in(header.read_text()), header)
-            todo += our_includes(header)
+            given, includes = read_header(header)
+            names |= dict.fromkeys(given, header)
+            todo += includes
     return names
 
 
@@ -63,14 +67,14 @@ def go_together(names, headers, batch):
                        for name in both if re.match("k[A-Z]", name)))
 
 
-def batches_of(files, kind=lambda file: None, most=12,
-               alone=lambda names, headers: names & headers.keys()):
-    """Lists of files that can go together; `kind` tells apart those that may not. A file stays `alone`
-    that has a name of its own headers in its unnamed namespaces, as others could mean either."""
+def batches_of(files, kind=lambda file: None, most=12, sure=True):
+    """Lists of files that can go together; `kind` tells apart those that may not. To be `sure`, a file
+    that has a name of its own headers in its unnamed namespaces stays alone: others could mean either."""
     batches = []
     for file in sorted(files):
-        names, headers = unnamed_names(file.read_text()), header_names(file)
-        room = 1 if alone(names, headers) else most
+        text = file.read_text()
+        names, headers = unnamed_names(text), header_names(text)
+        room = 1 if sure and names & headers.keys() else most
         for batch in batches:
             if (batch["kind"] == kind(file) and len(batch["files"]) < min(room, batch["room"])
                     and go_together(names, headers, batch)):

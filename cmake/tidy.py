@@ -104,8 +104,8 @@ def main():
         common += str(header).encode() + header.read_bytes()
     common += copy_rules()
     todo, unchanged = [], 0
-    for batch in batches_of(entries, lambda file: (entries[file], rules_of(file)), most=36,
-                            alone=lambda names, headers: False):  # what does not go together is parted
+    # Not sure to go together: look_at() parts those that do not.
+    for batch in batches_of(entries, lambda file: (entries[file], rules_of(file)), most=36, sure=False):
         mark = WORK / fingerprint(batch, common)
         if mark.exists():
             unchanged += len(batch["files"])

@@ -104,8 +104,8 @@ void draw_verdicts(SheetPage& page, const SheetContent& content) {
   for (const Finding& finding : content.analysis.findings)
     if (is_open(finding)) rows.push_back(open_row(finding, page.theme()));
   if (rows.empty()) {
-    const bool has_held = std::ranges::find(content.analysis.findings, Verdict::holds,
-                                            &Finding::verdict) != content.analysis.findings.end();
+    const bool has_held = std::ranges::any_of(
+        content.analysis.findings, [](const Finding& f) { return f.verdict == Verdict::holds; });
     page.paragraph(has_held ? Plots::tr("Nothing that is known fails or is tight. What holds "
                                         "stands under “What holds”.")
                             : Plots::tr("Nothing is known yet that fails or is tight."),

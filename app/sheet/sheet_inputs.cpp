@@ -290,9 +290,15 @@ void draw_lines(SheetPage& page, Rig& rig, bool to_build) {
          {Plots::tr("Pan"), 1, false},
          {Plots::tr("Tilt"), 1, false}});
   };
-  if (to_build) draw_axes(), page.skip(8);
-  draw_shared();
-  if (!to_build) page.skip(8), draw_axes();
+  if (to_build) {
+    draw_axes();
+    page.skip(8);
+    draw_shared();
+  } else {
+    draw_shared();
+    page.skip(8);
+    draw_axes();
+  }
 }
 
 /// What the figures take from the user's own data files, with its source.

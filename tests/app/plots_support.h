@@ -1,5 +1,8 @@
 #pragma once
 
+#include <gtest/gtest.h>
+
+#include "app/plots/charts.h"
 #include "app/plots/plot_view.h"
 #include "tests/support/owl_rig.h"
 
@@ -18,6 +21,15 @@ struct Shown {
 inline const Shown& shown() {
   static const Shown all;
   return all;
+}
+
+inline const Series& series_named(const Chart& chart, const QString& name) {
+  static const Series none;
+  for (const Series& series : chart.series) {
+    if (series.name == name) return series;
+  }
+  ADD_FAILURE() << "no series " << name.toStdString();
+  return none;
 }
 
 }  // namespace gazewright::tests

@@ -12,6 +12,7 @@
 #include <random>
 #include <vector>
 
+#include "app/plots/chart_plot.h"
 #include "app/window/drive_line.h"
 #include "app/window/edits.h"
 #include "app/window/main_window.h"
@@ -71,7 +72,8 @@ void drag_to_paint(benchmark::State& state) {
   RatioScale* scale = owl.window.driveLine(Axis::pan).ratioScale();
   emit scale->dragStarted();
   std::vector<double> frames_ms;
-  const PaintCount step(owl.window.plots().plot(PlotKind::step));
+  const auto* plot = dynamic_cast<ChartPlot*>(owl.window.plots().plot(PlotKind::step));
+  const PaintCount step(plot->canvas());
   for (auto _ : state) {
     QElapsedTimer clock;
     clock.start();
