@@ -39,7 +39,7 @@ Card::Card(Document& document, QWidget* parent)
   auto* top = new QHBoxLayout;
   top->addWidget(title_, 1);
   top->addWidget(place_);
-  scroll_ = new QScrollArea;
+  scroll_ = new QScrollArea(this);
   scroll_->setFrameShape(QFrame::NoFrame);
   scroll_->setWidgetResizable(true);
   scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
@@ -116,7 +116,7 @@ void Card::rebuild() {
   help_->hide();
   title_->setText(part_title(document_.rig(), part_) + QStringLiteral(" ▾"));
   setTheme(theme_);
-  auto* page = new QWidget;
+  auto* page = new QWidget(scroll_->viewport());  // not to be styled again when it gets there
   page->setObjectName(QStringLiteral("cardPage"));
   auto* rows = new QVBoxLayout(page);
   rows->setContentsMargins(0, 0, 8, 0);

@@ -15,9 +15,15 @@ QString remedy_texts(const Finding& finding) {
   return texts.join(QStringLiteral("; "));
 }
 
+/// To look at, while no remedies are in.
+bool is_same_but_for_numbers(const Finding& a, const Finding& b) {
+  return a.verdict == b.verdict && a.axis == b.axis && a.what == b.what;
+}
+
 }  // namespace
 
-/// A row is painted again only where it has something else to say: most keep still in a drag.
+/// A row or its numbers are painted again only where it has something else to say: most keep still
+/// in a drag.
 void FindingsModel::setFindings(const std::vector<Finding>& findings, bool remediesAreIn) {
   const bool sameRows =
       std::equal(findings.begin(), findings.end(), findings_.begin(), findings_.end(),
@@ -28,9 +34,12 @@ void FindingsModel::setFindings(const std::vector<Finding>& findings, bool remed
   if (sameRows) {
     for (std::size_t i = 0; i < findings.size(); ++i) {
       if (!allChange && findings[i] == findings_[i]) continue;
+      const bool onlyNumbers =
+          !allChange && !remediesAreIn && is_same_but_for_numbers(findings[i], findings_[i]);
       findings_[i] = findings[i];
       const int row = static_cast<int>(i);
-      emit dataChanged(index(row, 0), index(row, kColumns - 1));
+      emit dataChanged(index(row, onlyNumbers ? demand : 0),
+                       index(row, onlyNumbers ? margin : kColumns - 1));
     }
     return;
   }

@@ -121,7 +121,8 @@ void apply_look(const Theme& theme) {
   }();
   Q_UNUSED(is_styled);
   QApplication::setPalette(palette_of(theme));
-  qApp->setStyleSheet(style_sheet_of(theme));
+  const QString sheet = style_sheet_of(theme);
+  if (qApp->styleSheet() != sheet) qApp->setStyleSheet(sheet);  // every widget is polished again
 }
 
 void set_text_size(int percent) {

@@ -80,48 +80,43 @@ MainWindow::~MainWindow() {
   if (doubts_dialog_) doubts_dialog_->disconnect(this);
 }
 
+/// From the outside in: what moves to another parent is styled again, with all that it holds.
 void MainWindow::build() {
-  messages_ = new MessageBar;
+  // With large text on a small screen the whole scrolls, so that nothing is out of reach.
+  auto* scroll = new QScrollArea(this);
+  scroll->setFrameShape(QFrame::NoFrame);
+  scroll->setWidgetResizable(true);
+  scroll->setFocusPolicy(Qt::NoFocus);
+  auto* centre = new QWidget(scroll->viewport());
+  scroll->setWidget(centre);
+  setCentralWidget(scroll);
+  messages_ = new MessageBar(centre);
   buildSafety();
-  lines_ = {new DriveLine(Axis::pan), new DriveLine(Axis::tilt)};
-  card_ = new Card(document_);
-  drawing_ = new DrawingPanel;
-  plots_ = new PlotsPanel;
-  findings_ = new FindingsView;
-  middle_ = new QSplitter(Qt::Horizontal);
-  for (QWidget* widget : {static_cast<QWidget*>(card_), static_cast<QWidget*>(drawing_),
-                          static_cast<QWidget*>(plots_)}) {
-    middle_->addWidget(widget);
-  }
+  guide_ = new GuideStrip(centre);
+  lines_ = {new DriveLine(Axis::pan, centre), new DriveLine(Axis::tilt, centre)};
+  missing_ = new MissingBar(centre);
+  whole_ = new QSplitter(Qt::Vertical, centre);
+  middle_ = new QSplitter(Qt::Horizontal, whole_);
+  card_ = new Card(document_, middle_);
+  drawing_ = new DrawingPanel(middle_);
+  plots_ = new PlotsPanel(middle_);
+  findings_ = new FindingsView(whole_);
   middle_->setChildrenCollapsible(false);
   middle_->setHandleWidth(6);
   middle_->setStretchFactor(2, 1);
-  whole_ = new QSplitter(Qt::Vertical);
-  whole_->addWidget(middle_);
-  whole_->addWidget(findings_);
   whole_->setChildrenCollapsible(false);
   whole_->setHandleWidth(6);
   whole_->setStretchFactor(0, 1);
 
-  auto* centre = new QWidget;
   auto* layout = new CentreLayout(centre);
   layout->setContentsMargins(6, 2, 6, 6);
   layout->setSpacing(5);
   layout->addWidget(messages_);
   layout->addWidget(questions_);
-  guide_ = new GuideStrip;
   layout->addWidget(guide_);
   for (DriveLine* line : lines_) layout->addWidget(line);
-  missing_ = new MissingBar;
   layout->addWidget(missing_);
   layout->addWidget(whole_, 1);
-  // With large text on a small screen the whole scrolls, so that nothing is out of reach.
-  auto* scroll = new QScrollArea;
-  scroll->setFrameShape(QFrame::NoFrame);
-  scroll->setWidgetResizable(true);
-  scroll->setFocusPolicy(Qt::NoFocus);
-  scroll->setWidget(centre);
-  setCentralWidget(scroll);
   centre->setFocusPolicy(Qt::ClickFocus);
   centre->setFocus();
   badge_ = new QLabel;

@@ -1,10 +1,12 @@
 #pragma once
 
 #include <QMainWindow>
+#include <QPointer>
 #include <QTimer>
 #include <array>
 #include <memory>
 #include <optional>
+#include <vector>
 
 #include "app/plots/plot_view.h"
 #include "app/plots/theme.h"
@@ -44,6 +46,7 @@ struct Shelf;
 struct ShelfPart;
 class VariantsDesk;
 class QuestionBar;
+class TravelDial;
 class SafeWork;
 class SettingsWindow;
 
@@ -234,6 +237,7 @@ class MainWindow : public QMainWindow {
   DesktopTheme* desktop_;
   Preferences preferences_;
   Theme theme_;
+  std::vector<QPointer<TravelDial>> dials_;
   QString selected_;
   QString waiting_sheet_;
   std::shared_ptr<const Analysis> shown_, ghost_;

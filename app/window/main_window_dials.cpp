@@ -10,7 +10,9 @@
 namespace gazewright {
 
 void MainWindow::connectDials() {
+  dials_.clear();
   for (TravelDial* dial : findChildren<TravelDial*>()) {
+    dials_.emplace_back(dial);
     connect(dial, &TravelDial::moved, this, &MainWindow::moveMark, Qt::UniqueConnection);
     connect(dial, &TravelDial::dragStarted, this, &MainWindow::startDialDrag, Qt::UniqueConnection);
     connect(dial, &TravelDial::dragEnded, this, &MainWindow::endDrag, Qt::UniqueConnection);
@@ -24,11 +26,10 @@ void MainWindow::connectDials() {
 /// At once, before the analysis is in.
 void MainWindow::showMarks() {
   const Rig full = with_defaults(document_.rig());
-  const QList<TravelDial*> dials = findChildren<TravelDial*>();
   for (Axis axis : kAxes) {
     const DialPicture picture = dial_picture(document_.rig(), axis, travel_of(full.axis(axis)));
-    for (TravelDial* dial : dials) {
-      if (dial->axis() == axis) dial->setPicture(picture);
+    for (const auto& dial : dials_) {
+      if (dial && dial->axis() == axis) dial->setPicture(picture);
     }
   }
 }

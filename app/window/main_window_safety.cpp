@@ -10,7 +10,7 @@
 namespace gazewright {
 
 void MainWindow::buildSafety() {
-  questions_ = new QuestionBar;
+  questions_ = new QuestionBar(messages_->parentWidget());
   QString folder;
   if (setup_.remember) folder = settings_.stateFolder() + QStringLiteral("/documents");
   safe_ = std::make_unique<SafeWork>(

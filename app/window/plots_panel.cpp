@@ -84,6 +84,7 @@ PlotsPanel::Cell PlotsPanel::makeCell(PlotKind kind) {
   Cell cell{cardFrame(), new TitleCombo,
             textButton(QStringLiteral("☰"), tr("Copy, save, zoom and cursors of this plot")),
             textButton(QStringLiteral("×"), tr("Close this plot")), make_plot(kind).release()};
+  cell.frame->setParent(this);  // while it holds nothing that would be styled again
   for (PlotKind entry : plot_kinds()) {
     cell.choice->addItem(plot_title(entry) + QStringLiteral(" ▾"));
   }

@@ -72,7 +72,7 @@ QuantityField::QuantityField(Document& document, std::string path, const FieldIn
                           static_cast<QWidget*>(source_)}) {
     widget->installEventFilter(this);
   }
-  refresh();
+  showQuantity();
 }
 
 void QuantityField::fitWidth() {
@@ -83,7 +83,7 @@ void QuantityField::changeEvent(QEvent* event) {
   CardRow::changeEvent(event);
   if (event->type() != QEvent::FontChange || !edit_) return;
   fitWidth();
-  refresh();
+  showQuantity();
 }
 
 const Quantity& QuantityField::quantity() const {
@@ -111,8 +111,13 @@ QString QuantityField::unusualText() const {
 
 QString QuantityField::errorText() const { return has_problem_ ? note_->text() : QString(); }
 
+/// In a drag most fields keep their values.
 void QuantityField::refresh() {
-  const Quantity& now = quantity();
+  if (quantity() != shown_) showQuantity();
+}
+
+void QuantityField::showQuantity() {
+  const Quantity& now = shown_ = quantity();
   if (!has_problem_) {
     const QString shown = shown_quantity(now, info_);
     if (edit_->text() != shown && !edit_->isModified()) edit_->setText(shown);
@@ -144,7 +149,7 @@ void QuantityField::showCost(const Analysis& analysis) {
   const QString cost = quantity().has_value() ? QString() : missing_cost(analysis, path_);
   if (cost == cost_) return;
   cost_ = cost;
-  refresh();
+  showQuantity();
 }
 
 void QuantityField::commitValue() {
@@ -160,7 +165,7 @@ void QuantityField::commitValue() {
   }
   clearProblem();
   document_.edit(part_ + QStringLiteral(": ") + mid_sentence(label_->text()), after);
-  refresh();
+  showQuantity();
 }
 
 void QuantityField::commitSpread() {
@@ -173,7 +178,7 @@ void QuantityField::commitSpread() {
   clearProblem();
   document_.edit(tr("%1: spread of %2").arg(part_, mid_sentence(label_->text())),
                  with_quantity(document_.rig(), path_, std::get<Quantity>(read)));
-  refresh();
+  showQuantity();
 }
 
 void QuantityField::commitSource(int index) {
@@ -214,7 +219,7 @@ bool QuantityField::eventFilter(QObject* watched, QEvent* event) {
   if (event->type() == QEvent::KeyPress && watched != source_ &&
       static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape) {
     clearProblem();
-    refresh();
+    showQuantity();
     edit_->selectAll();
     return true;
   }

@@ -35,6 +35,7 @@ class QuantityField : public CardRow {
 
  private:
   void fitWidth();
+  void showQuantity();
   void commitValue();
   void commitSpread();
   void commitSource(int index);
@@ -51,6 +52,7 @@ class QuantityField : public CardRow {
   QLabel *label_, *note_;
   QLineEdit *edit_ = nullptr, *spread_ = nullptr;
   QComboBox* source_;
+  Quantity shown_;
   QString cost_;
   bool has_problem_ = false;
 };

@@ -120,9 +120,12 @@ QComboBox* calmCombo(const QStringList& words) {
   return combo;
 }
 
+/// As wide as its words, which is how it comes: to set that would make its list at once, and a card
+/// has dozens.
 QComboBox* quietCombo(const QStringList& words) {
-  QComboBox* combo = calmCombo(words);
-  combo->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+  auto* combo = calmed(new QComboBox);
+  combo->addItems(words);
+  combo->setMinimumContentsLength(6);
   setKind(combo, "quiet");
   return combo;
 }

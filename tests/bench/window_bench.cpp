@@ -9,6 +9,7 @@
 #include <QEvent>
 #include <algorithm>
 #include <fstream>
+#include <memory>
 #include <random>
 #include <vector>
 
@@ -92,11 +93,11 @@ BENCHMARK(drag_to_paint)->Unit(benchmark::kMillisecond)->UseRealTime();
 
 void first_paint(benchmark::State& state) {
   for (auto _ : state) {
-    tests::OwlWindow owl;
-    wait_for_analysis(owl.window);
+    auto owl = std::make_unique<tests::OwlWindow>();
+    wait_for_analysis(owl->window);
     paint();
-    state.PauseTiming();
-    owl.window.hide();
+    state.PauseTiming();  // closing it is not starting it
+    owl.reset();
     state.ResumeTiming();
   }
   state.counters["resident_MB"] = resident_MB();
