@@ -18,7 +18,7 @@ def names_in(text):
     names = set()
     for line in text.splitlines():
         head = re.split(r"[({=;\[]|(?<!:):(?!:)", line, maxsplit=1)[0]
-        found = re.match(r"(?!using|TEST|INSTANTIATE)[A-Za-z].*?(\w+)\s*$", head)
+        found = re.match(r"(?!using|TEST|INSTANTIATE|BENCHMARK)[A-Za-z].*?(\w+)\s*$", head)
         if found:
             names.add(found.group(1))
         names.update(re.findall(r"^(?:struct|class|enum|enum class|using) (\w+)(?= [={:])", line))

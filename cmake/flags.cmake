@@ -36,9 +36,9 @@ function(gazewright_compile_once target)
   endif()
 endfunction()
 
-# The checks build everything anew, so they compile a dozen files at once, as headers take most of the
-# time; who works on the code builds each alone, which finds a missing include.
-option(GAZEWRIGHT_BATCHED "Compile source files in batches, as the checks do" OFF)
+# What builds everything anew compiles a dozen files at once, as headers take most of the time; who works
+# on the code builds each alone, which finds a missing include.
+option(GAZEWRIGHT_BATCHED "Compile source files in batches" OFF)
 function(gazewright_compile_batched target)
   if(NOT GAZEWRIGHT_BATCHED OR NOT GAZEWRIGHT_PYTHON)
     return()

@@ -15,7 +15,8 @@ void CursorItem::draw(QCPPainter* painter) {
   drawLine(painter, readout.xb, QStringLiteral("B"));
   const double at = std::isfinite(readout.xa) ? readout.xa : readout.series.back().xa;
   if (!std::isfinite(at)) return;  // B alone waits for A
-  drawReadout(painter, pixel(at, 0).x(), readout_lines(chart_, readout));
+  const double other = std::isfinite(readout.xb) ? readout.xb : at;
+  drawReadout(painter, pixel(at, 0).x(), pixel(other, 0).x(), readout_lines(chart_, readout));
 }
 
 /// Points on the lines; hollow ones are those of cursor B.
@@ -51,8 +52,10 @@ void CursorItem::drawLine(QCPPainter* painter, double x, const QString& letter) 
   painter->drawText(box, Qt::AlignCenter, letter);
 }
 
-/// In a low plot with many lines the last ones stay away; the table of the cursors has them all.
-void CursorItem::drawReadout(QCPPainter* painter, double at_px, QStringList lines) const {
+/// Beside both cursors where it finds room there, else beside A. In a low plot with many lines the
+/// last ones stay away; the table of the cursors has them all.
+void CursorItem::drawReadout(QCPPainter* painter, double at_px, double other_px,
+                             QStringList lines) const {
   const QFontMetricsF metrics(style_.font);
   const auto room = qsizetype((parentPlot()->height() - 10) / metrics.height());
   if (lines.size() > room && room > 1) {
@@ -63,9 +66,14 @@ void CursorItem::drawReadout(QCPPainter* painter, double at_px, QStringList line
   for (const QString& line : lines) width = std::max(width, metrics.horizontalAdvance(line));
   const QRectF inside = area();
   const QSizeF size(width + 14, metrics.height() * double(lines.size()) + 8);
-  const bool right = at_px + 10 + size.width() <= inside.right() || at_px < inside.center().x();
-  const double left = right ? std::min(at_px + 10, parentPlot()->width() - size.width() - 1)
-                            : std::max(1.0, at_px - 10 - size.width());
+  const auto [first, last] = std::minmax(at_px, other_px);
+  const double beside = size.width() + 10;
+  const bool fits_right = last + beside <= inside.right();
+  const bool fits_left = first - beside >= inside.left();
+  const bool right = fits_right || (!fits_left && at_px < inside.center().x());
+  const double from = fits_right ? last : fits_left ? first : at_px;
+  const double left = right ? std::min(from + 10, parentPlot()->width() - size.width() - 1)
+                            : std::max(1.0, from - beside);
   const double wanted = std::max(inside.top() + 4, inside.bottom() - size.height() - 8);
   const double top = std::max(1.0, std::min(wanted, parentPlot()->height() - size.height() - 1));
   const QRectF box(QPointF(left, top), size);

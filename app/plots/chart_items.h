@@ -134,7 +134,7 @@ class CursorItem : public ChartItem {
  private:
   void drawLine(QCPPainter* painter, double x, const QString& letter) const;
   void drawDots(QCPPainter* painter, const SeriesReading& reading) const;
-  void drawReadout(QCPPainter* painter, double at_px, QStringList lines) const;
+  void drawReadout(QCPPainter* painter, double at_px, double other_px, QStringList lines) const;
 };
 
 }  // namespace gazewright

@@ -228,12 +228,13 @@ void MarksItem::drawUpright(QCPPainter* painter, const Mark& mark) {
 }
 
 void MarksItem::drawBracket(QCPPainter* painter, const Mark& mark) const {
-  const double from = pixel(mark.x, 0).x();
-  const QPointF end = bracketEnd(mark);
+  const double left = area().left(), right = area().right(), y = bracketEnd(mark).y();
+  const double from = pixel(mark.x, 0).x(), to = bracketEnd(mark).x();
   painter->setAntialiasing(false);
   painter->setPen(QPen(colour(mark.axis), 1.2));
-  painter->drawLine(QLineF(from, end.y(), end.x(), end.y()));
-  for (const double x : {from, end.x()}) painter->drawLine(QLineF(x, end.y() - 3, x, end.y() + 3));
+  painter->drawLine(QLineF(std::max(from, left), y, std::min(to, right), y));
+  for (const double x : {from, to})
+    if (x >= left && x <= right) painter->drawLine(QLineF(x, y - 3, x, y + 3));
 }
 
 void MarksItem::drawLimit(QCPPainter* painter, const Mark& mark) const {
@@ -264,9 +265,11 @@ void MarksItem::drawBandLabels(QCPPainter* painter) {
       named << band.label;
       continue;
     }
-    const double y = pixel(0, band.range.hi).y();
-    if (y < inside.top() || y > inside.bottom()) continue;
-    drawLabel(painter, {inside.right() - 3, y - 1}, Qt::AlignRight | Qt::AlignBottom, band.label,
+    const double upper = pixel(0, band.range.hi).y(), lower = pixel(0, band.range.lo).y();
+    if (upper > inside.bottom() || lower < inside.top()) continue;
+    const bool is_edge_seen = upper >= inside.top();  // else the label stands in the band
+    drawLabel(painter, {inside.right() - 3, is_edge_seen ? upper - 1 : inside.top() + 2},
+              Qt::AlignRight | (is_edge_seen ? Qt::AlignBottom : Qt::AlignTop), band.label,
               textColour(band.axis));
   }
 }

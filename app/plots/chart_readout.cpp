@@ -6,12 +6,23 @@
 #include "app/plots/difference.h"
 #include "app/plots/format.h"
 #include "app/plots/text.h"
+#include "app/plots/variant_lines.h"
 
 namespace gazewright {
 namespace {
 
 constexpr double kNone = std::numeric_limits<double>::quiet_NaN();
 constexpr int kTableDigits = 6;
+constexpr double kDust = 1e-9;  // of what the axis shows: the rounding of sums
+
+bool is_of_variant(const Series& series) {
+  return series.line == Line::ghost || chart_parts::is_variant(series.line);
+}
+
+double dusted(double value, const Range& axis) {
+  const double shown = std::max(std::abs(axis.lo), std::abs(axis.hi));
+  return std::abs(value) < kDust * shown ? 0 : value;
+}
 
 QString delta(double value, const QString& unit) {
   return QStringLiteral("Δ ") + with_unit(number_text(value), unit);
@@ -70,13 +81,20 @@ qsizetype sample_at(const Series& series, double x, double time_s) {
 
 Readout read(const Chart& chart, const CursorPlace& a, const CursorPlace& b) {
   Readout readout{kNone, kNone, {}};
-  for (const Series& series : chart.series) {
+  std::vector<const Series*> in_order;
+  for (const Series& series : chart.series) in_order.push_back(&series);
+  std::ranges::stable_partition(in_order, [](const Series* s) { return !is_of_variant(*s); });
+  for (const Series* each : in_order) {
+    const Series& series = *each;
     const qsizetype at_a = sample_at(series, a.x, a.time_s);
     const qsizetype at_b = sample_at(series, b.x, b.time_s);
     if (at_a < 0 && at_b < 0) continue;
     SeriesReading reading{series.name, series.axis, series.is_path(), kNone, kNone, kNone, kNone};
-    if (at_a >= 0) std::tie(reading.xa, reading.ya) = std::pair(series.x[at_a], series.y[at_a]);
-    if (at_b >= 0) std::tie(reading.xb, reading.yb) = std::pair(series.x[at_b], series.y[at_b]);
+    const auto point = [&](qsizetype at) {
+      return std::pair(dusted(series.x[at], chart.x), dusted(series.y[at], chart.y));
+    };
+    if (at_a >= 0) std::tie(reading.xa, reading.ya) = point(at_a);
+    if (at_b >= 0) std::tie(reading.xb, reading.yb) = point(at_b);
     if (!reading.is_path && std::isnan(readout.xa)) readout.xa = reading.xa;
     if (!reading.is_path && std::isnan(readout.xb)) readout.xb = reading.xb;
     readout.series.push_back(reading);

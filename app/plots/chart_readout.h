@@ -32,6 +32,7 @@ struct Readout {
 /// The point of a series nearest to the cursor, or −1.
 qsizetype sample_at(const Series& series, double x, double time_s);
 
+/// The present design's lines first, then those of variants and of the design before.
 Readout read(const Chart& chart, const CursorPlace& a, const CursorPlace& b);
 
 /// Beside cursor A: "Pan  12.3°", with both cursors "Pan  12.3°  Δ 5.2°  130°/s".

@@ -41,4 +41,10 @@ QVector<QStringList> csv_rows(const QString& text) {
   return rows;
 }
 
+QString with_tabs(const QString& csv) {
+  QString text;
+  for (const QStringList& row : csv_rows(csv)) text += row.join('\t') + '\n';
+  return text;
+}
+
 }  // namespace gazewright

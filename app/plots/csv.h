@@ -11,5 +11,7 @@ QString csv_number(double value);  ///< every digit, a decimal point; nothing wh
 QString csv_quoted(QString text);
 /// The cells of a text. An empty line is a row without cells.
 QVector<QStringList> csv_rows(const QString& text);
+/// The same table with tabs and without quotes, as spreadsheets take it from the clipboard.
+QString with_tabs(const QString& csv);
 
 }  // namespace gazewright

@@ -1,18 +1,16 @@
 #include <QPainterPath>
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 #include "app/plots/format.h"
 #include "app/plots/text.h"
 #include "app/plots/travel_dial.h"
+#include "core/units/angle.h"
 
 /// The texts of a travel dial. Where there is room each mark has its word and angle in a column at
 /// its side, led to by a line; else only the ends have their angle; else all is in the note.
 namespace gazewright {
 namespace {
-
-constexpr double kPi = std::numbers::pi;
 
 struct Label {
   QString text;

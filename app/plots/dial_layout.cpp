@@ -3,16 +3,14 @@
 #include <QLineF>
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 #include "app/plots/format.h"
 #include "app/plots/text.h"
 #include "core/rig/fields.h"
+#include "core/units/angle.h"
 
 namespace gazewright {
 namespace {
-
-constexpr double kPi = std::numbers::pi;
 
 /// A ring whose outer edge lies at `outer`; more than a turn winds inwards.
 DialTrack track(double centre_rad, const std::optional<double>& span_rad, double outer,

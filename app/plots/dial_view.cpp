@@ -7,7 +7,6 @@
 #include <QToolTip>
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 #include <tuple>
 
 #include "app/plots/text.h"
@@ -18,7 +17,6 @@
 namespace gazewright {
 namespace {
 
-constexpr double kPi = std::numbers::pi;
 constexpr double kDragStep_rad = 0.5 * kDegree_rad;
 
 bool is_same_but_for_hand(const DialPicture& a, const DialPicture& b) {

@@ -2,16 +2,15 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 #include "app/plots/outline.h"
+#include "core/units/angle.h"
 
 namespace gazewright {
 namespace {
 
 using Eigen::Isometry3d;
 using Eigen::Vector3d;
-constexpr double kPi = std::numbers::pi;
 
 // Usual sizes for what the rig does not say.
 constexpr double kStopTall_m = 0.008, kStopThick_m = 0.005, kRing_m = 0.009, kRingsLong_m = 0.024,

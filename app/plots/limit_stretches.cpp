@@ -8,7 +8,7 @@ namespace gazewright {
 using chart_parts::kMsPerS;
 namespace {
 
-constexpr double kRoom = 0.1;         // of the height, for a row
+constexpr double kRoom = 0.13;        // of the height, for a row
 constexpr double kLeast = 1 / 150.0;  // of the time shown: a shorter stretch joins the one before
 
 Hatching hatching_of(MoveLimit limit) {

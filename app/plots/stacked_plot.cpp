@@ -1,8 +1,10 @@
 #include "app/plots/stacked_plot.h"
 
+#include <QLabel>
 #include <QVBoxLayout>
 
 #include "app/plots/charts.h"
+#include "app/plots/text.h"
 
 namespace gazewright {
 namespace {
@@ -24,12 +26,16 @@ StackedPlot::StackedPlot(PlotKind kind, QWidget* parent, ChartPlot::Build build_
     : PlotView(parent),
       kind_(kind),
       above_(new ChartPlot(kind, this, build_above)),
-      below_(new ChartPlot(kind, this, build_below)) {
+      below_(new ChartPlot(kind, this, build_below)),
+      left_out_(new QLabel(this)) {
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(0);
   layout->addWidget(above_, kAboveShare_percent);
   layout->addWidget(below_, 100 - kAboveShare_percent);
+  layout->addWidget(left_out_);
+  left_out_->setAlignment(Qt::AlignCenter);
+  left_out_->hide();
   for (ChartPlot* half : {above_, below_}) {
     half->setMinimumSize(200, 80);
     half->setHost(this);
@@ -44,9 +50,16 @@ StackedPlot::StackedPlot(PlotKind kind, QWidget* parent, ChartPlot::Build build_
   setAccessibleDescription(summary());
 }
 
-/// Too low for both, it shows the upper one, whose readings speak for both.
+/// Too low for both, it shows the upper one, whose readings speak for both, and says so.
 void StackedPlot::showWhatFits() {
-  below_->setVisible(height() >= kLeastForBoth * QFontMetrics(pixel_font(font())).height());
+  const bool fits = height() >= kLeastForBoth * QFontMetrics(pixel_font(font())).height();
+  below_->setVisible(fits);
+  left_out_->setVisible(!fits);
+}
+
+void StackedPlot::nameLeftOut() {
+  left_out_->setText(Plots::tr("Not shown, it needs more height: %1")
+                         .arg(mid_sentence(below_->fullChart().y_title)));
 }
 
 void StackedPlot::resizeEvent(QResizeEvent* event) {
@@ -73,6 +86,7 @@ void StackedPlot::zoomTogether(ChartPlot* from, ChartPlot* to) {
 void StackedPlot::setInput(const PlotInput& input) {
   above_->setInput(input);
   below_->setInput(input);
+  nameLeftOut();
   setAccessibleDescription(summary());
 }
 

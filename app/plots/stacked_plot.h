@@ -2,6 +2,8 @@
 
 #include "app/plots/chart_plot.h"
 
+class QLabel;
+
 namespace gazewright {
 
 /// A chart above another over the same x: gain and phase, current and voltage. They zoom and point
@@ -37,12 +39,14 @@ class StackedPlot : public PlotView {
 
  private:
   void showWhatFits();
+  void nameLeftOut();
   void resizeEvent(QResizeEvent* event) override;
   void changeEvent(QEvent* event) override;
   void zoomTogether(ChartPlot* from, ChartPlot* to);
 
   PlotKind kind_;
   ChartPlot *above_, *below_;
+  QLabel* left_out_;  ///< says so while the lower one finds no room
 };
 
 /// The same picture without a widget in sight.

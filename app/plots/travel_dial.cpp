@@ -3,15 +3,12 @@
 #include <QPainterPath>
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 #include "app/plots/text.h"
 #include "core/units/angle.h"
 
 namespace gazewright {
 namespace {
-
-constexpr double kPi = std::numbers::pi;
 
 struct Dial {
   QPainter& painter;

@@ -8,6 +8,7 @@
 #include "app/sheet/sheet_sections.h"
 #include "app/sheet/sheet_table.h"
 #include "app/window/card_groups.h"
+#include "app/window/quantity_text.h"
 #include "core/data/data_library.h"
 #include "core/rig/fields.h"
 
@@ -29,12 +30,9 @@ TableCell quantity_cell(const Quantity& quantity, const FieldInfo& info, const T
     if (fallback.isEmpty()) cell.style.colour = theme.bad;
     return cell;
   }
-  cell.text = quantity.written.empty() ? format_value(*quantity.si, info.si_unit, info.unit, 6)
-                                       : QString::fromStdString(quantity.written);
+  cell.text = shown_quantity(quantity, info);
   QStringList below;
-  if (!quantity.spread_written.empty()) {
-    below << QStringLiteral("±") + QString::fromStdString(quantity.spread_written);
-  }
+  if (const QString spread = shown_spread(quantity, info); !spread.isEmpty()) below << spread;
   if (quantity.source != Source::unstated) below << source_text(quantity.source);
   cell.below = below.join(QStringLiteral(", "));
   return cell;

@@ -89,11 +89,21 @@ std::optional<Leftover> KeptEdits::claim(const QString& name) const {
   if (!in.open(QIODevice::ReadOnly)) return std::nullopt;
   auto journal = read_journal(in.readAll().toStdString());
   if (!journal) return std::nullopt;
-  return Leftover{in.fileName(), QFileInfo(in).lastModified(),
-                  QString::fromStdString(journal->file), std::move(journal->text), std::move(lock)};
+  Leftover leftover{in.fileName(), QFileInfo(in).lastModified(),
+                    QString::fromStdString(journal->file), std::move(journal->text), lock};
+  in.close();
+  if (leftover.file.isEmpty() || name != name_for(leftover.file)) return leftover;
+  const QString other = name_by_chance();
+  std::shared_ptr<QLockFile> other_lock = lock_at(path(other, kLock));
+  if (!other_lock->tryLock(0) || !QFile::rename(leftover.journal, path(other, kJournal)))
+    return leftover;
+  leftover.journal = path(other, kJournal);
+  leftover.claim = std::move(other_lock);
+  return leftover;
 }
 
-std::optional<Leftover> KeptEdits::claimLeftover(const QString& file) {
+std::optional<Leftover> KeptEdits::claimLeftover(
+    const QString& file, const std::function<bool(const Leftover&)>& is_wanted) {
   if (folder_.isEmpty()) return std::nullopt;
   removeHalfWritten();
   std::optional<Leftover> found;
@@ -102,10 +112,10 @@ std::optional<Leftover> KeptEdits::claimLeftover(const QString& file) {
        folder.entryInfoList({QStringLiteral("*.journal")}, QDir::Files, QDir::Time)) {
     if (entry.completeBaseName() == name_) continue;
     auto leftover = claim(entry.completeBaseName());
-    if (!leftover) continue;
-    const bool isWanted = !file.isEmpty() && leftover->file == file;
-    if (isWanted || !found) found = std::move(leftover);
-    if (isWanted) break;
+    if (!leftover || !is_wanted(*leftover)) continue;
+    const bool isOfFile = !file.isEmpty() && leftover->file == file;
+    if (isOfFile || !found) found = std::move(leftover);
+    if (isOfFile) break;
   }
   return found;
 }

@@ -5,6 +5,7 @@
 #include <QObject>
 #include <QString>
 #include <atomic>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
@@ -41,8 +42,10 @@ class KeptEdits : public QObject {
   void forget();  ///< the edits are saved or given up
   bool wait();    ///< until journals are as asked for; false: one could not be written
 
-  /// The newest leftover, those of `file` first. None is given twice while it is claimed.
-  std::optional<Leftover> claimLeftover(const QString& file);
+  /// The newest leftover that is wanted, those of `file` first. None is given twice while it is
+  /// claimed. It leaves the name of its file, which is for the window that has that open.
+  std::optional<Leftover> claimLeftover(const QString& file,
+                                        const std::function<bool(const Leftover&)>& is_wanted);
   static void discard(const Leftover& leftover);
 
  signals:

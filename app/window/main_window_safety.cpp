@@ -19,7 +19,8 @@ void MainWindow::buildSafety() {
                        [this](const QString& file) { return openFile(file); },
                        [this](const QString& file) { return saveTo(file); },
                        [this](const QString& text) { messages_->showNotice(text); },
-                       [this](const QString& text) { messages_->showFault(text); }});
+                       [this](const QString& text) { messages_->showFault(text); },
+                       [this](const QString& text) { messages_->withdraw(text); }});
   // The desktop ends the session: whatever becomes of the question about saving, nothing is lost.
   connect(
       qGuiApp, &QGuiApplication::commitDataRequest, this, [this] { safe_->keepNow(); },

@@ -59,6 +59,9 @@ void MessageBar::showNotice(const QString& text, std::function<void()> undo) {
   take_back_ = std::move(undo);
   undo_->show();
 }
+void MessageBar::withdraw(const QString& notice) {
+  if (text() == notice) hide();
+}
 void MessageBar::showFault(const QString& text) { present(text, {}, true); }
 
 void MessageBar::showProblems(const QString& heading, const std::vector<Diagnostic>& diagnostics) {

@@ -25,6 +25,7 @@ class MessageBar : public QFrame {
   void showNotice(const QString& text);
   /// With a button that takes back what was done.
   void showNotice(const QString& text, std::function<void()> undo);
+  void withdraw(const QString& notice);  ///< if it is still the one shown
   void showFault(const QString& text);
   /// Every diagnostic with file, line, column, problem and mend, under one heading.
   void showProblems(const QString& heading, const std::vector<Diagnostic>& diagnostics);

@@ -20,13 +20,6 @@ QString with_ending(const QString& file, const QString& ending) {
   return QFileInfo(file).suffix().isEmpty() ? file + '.' + ending : file;
 }
 
-void copy_csv(const QString& csv) {
-  auto* data = new QMimeData;
-  data->setText(csv);
-  data->setData(QStringLiteral("text/csv"), csv.toUtf8());
-  QApplication::clipboard()->setMimeData(data);
-}
-
 }  // namespace
 
 PlotMenu::PlotMenu(QWidget* parent) : QMenu(tr("&Plot"), parent) {

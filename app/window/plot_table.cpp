@@ -4,6 +4,7 @@
 #include <QClipboard>
 #include <QDialogButtonBox>
 #include <QHeaderView>
+#include <QMimeData>
 #include <QPushButton>
 #include <QTableView>
 #include <QVBoxLayout>
@@ -68,10 +69,17 @@ PlotTable::PlotTable(const PlotView& plot, QWidget* parent) : QDialog(parent) {
   }
   auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
   QPushButton* copy = buttons->addButton(tr("&Copy"), QDialogButtonBox::ActionRole);
-  connect(copy, &QPushButton::clicked, this, [csv] { QApplication::clipboard()->setText(csv); });
+  connect(copy, &QPushButton::clicked, this, [csv] { copy_csv(csv); });
   connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
   layout->addWidget(buttons);
   resize(640, 520);
+}
+
+void copy_csv(const QString& csv) {
+  auto* data = new QMimeData;
+  data->setText(with_tabs(csv));
+  data->setData(QStringLiteral("text/csv"), csv.toUtf8());
+  QApplication::clipboard()->setMimeData(data);
 }
 
 }  // namespace gazewright

@@ -30,4 +30,7 @@ class PlotTable : public QDialog {
   PlotTable(const PlotView& plot, QWidget* parent);
 };
 
+/// A table to the clipboard: as text with tabs, and as CSV for those that know it.
+void copy_csv(const QString& csv);
+
 }  // namespace gazewright

@@ -65,7 +65,7 @@ QuantityField::QuantityField(Document& document, std::string path, const FieldIn
   grid->addWidget(note_, 2, 0, 1, 2);
   grid->setColumnStretch(0, 1);
 
-  connect(edit_, &QLineEdit::editingFinished, this, &QuantityField::commitValue);
+  connect(edit_, &QLineEdit::editingFinished, this, [this] { commitValue(); });
   connect(spread_, &QLineEdit::editingFinished, this, &QuantityField::commitSpread);
   connect(source_, &QComboBox::activated, this, &QuantityField::commitSource);
   for (QWidget* widget : {static_cast<QWidget*>(edit_), static_cast<QWidget*>(spread_),
@@ -152,11 +152,24 @@ void QuantityField::showCost(const Analysis& analysis) {
   showQuantity();
 }
 
-void QuantityField::commitValue() {
+/// Up and down as far as the rig allows; a step that leads out of the range is not taken.
+bool QuantityField::stepBy(int steps) {
+  const QString text = stepped(edit_->text(), steps, info_);
+  if (text.isEmpty()) return false;
+  if (!std::holds_alternative<Quantity>(read_typed(text, quantity(), info_))) return true;
+  if (steps_id_ < 0) steps_id_ = Document::newDragId();
+  edit_->setText(text);
+  edit_->setModified(true);
+  commitValue(steps_id_);
+  return true;
+}
+
+void QuantityField::commitValue(int drag_id) {
   if (!edit_->isModified()) return;
   const auto read = read_typed(edit_->text(), quantity(), info_);
   if (const auto* problem = std::get_if<UnitProblem>(&read)) {
-    showProblem(edit_, QString::fromStdString(problem->problem + ". " + problem->fix + "."));
+    showProblem(edit_, QString::fromStdString(problem->problem + ". " + problem->fix + "."),
+                !problem->says_range);
     return;
   }
   const Rig after = with_quantity(document_.rig(), path_, std::get<Quantity>(read));
@@ -164,7 +177,7 @@ void QuantityField::commitValue() {
     return showProblem(edit_, problem);
   }
   clearProblem();
-  document_.edit(part_ + QStringLiteral(": ") + mid_sentence(label_->text()), after);
+  document_.edit(part_ + QStringLiteral(": ") + mid_sentence(label_->text()), after, drag_id);
   showQuantity();
 }
 
@@ -189,10 +202,10 @@ void QuantityField::commitSource(int index) {
                  with_quantity(document_.rig(), path_, changed));
 }
 
-void QuantityField::showProblem(QLineEdit* edit, const QString& problem) {
+void QuantityField::showProblem(QLineEdit* edit, const QString& problem, bool says_range) {
   has_problem_ = true;
   QString text = QStringLiteral("✕ ") + problem;
-  if (const QString range = range_text(info_); edit == edit_ && !range.isEmpty()) {
+  if (const QString range = range_text(info_); says_range && edit == edit_ && !range.isEmpty()) {
     text += QStringLiteral(" ") + tr("Allowed: %1.").arg(range);
   }
   const QString kept = shown_quantity(quantity(), info_);
@@ -215,13 +228,32 @@ void QuantityField::clearProblem() {
 }
 
 bool QuantityField::eventFilter(QObject* watched, QEvent* event) {
-  if (event->type() == QEvent::FocusIn) emit focused(help());
-  if (event->type() == QEvent::KeyPress && watched != source_ &&
-      static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape) {
+  if (event->type() == QEvent::FocusIn) {
+    steps_id_ = -1;
+    emit focused(help());
+  }
+  if (event->type() != QEvent::KeyPress || watched == source_)
+    return CardRow::eventFilter(watched, event);
+  const auto* pressed = static_cast<QKeyEvent*>(event);
+  if (pressed->key() == Qt::Key_Escape) {
     clearProblem();
     showQuantity();
     edit_->selectAll();
     return true;
+  }
+  if (watched == edit_ && (pressed->modifiers() & ~Qt::KeypadModifier) == Qt::NoModifier) {
+    switch (pressed->key()) {
+      case Qt::Key_Up:
+        return stepBy(1);
+      case Qt::Key_Down:
+        return stepBy(-1);
+      case Qt::Key_PageUp:
+        return stepBy(10);
+      case Qt::Key_PageDown:
+        return stepBy(-10);
+      default:
+        break;
+    }
   }
   return CardRow::eventFilter(watched, event);
 }

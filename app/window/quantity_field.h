@@ -36,10 +36,11 @@ class QuantityField : public CardRow {
  private:
   void fitWidth();
   void showQuantity();
-  void commitValue();
+  void commitValue(int drag_id = -1);
   void commitSpread();
   void commitSource(int index);
-  void showProblem(QLineEdit* edit, const QString& problem);
+  bool stepBy(int steps);  ///< false: there is no number to step
+  void showProblem(QLineEdit* edit, const QString& problem, bool says_range = true);
   void clearProblem();
   QString help() const;
   QString unusualText() const;  ///< empty where the value is as usual
@@ -55,6 +56,7 @@ class QuantityField : public CardRow {
   Quantity shown_;
   QString cost_;
   bool has_problem_ = false;
+  int steps_id_ = -1;  ///< steps that follow each other are undone as one
 };
 
 }  // namespace gazewright

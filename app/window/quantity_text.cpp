@@ -11,6 +11,7 @@
 namespace gazewright {
 namespace {
 
+constexpr int kMostDecimals = 6;
 constexpr QChar kNarrowSpace(0x202F), kNoBreakSpace(0x00A0), kMinus(0x2212), kPlusMinus(0x00B1);
 
 QString tr(const char* text) { return QCoreApplication::translate("FieldText", text); }
@@ -82,6 +83,25 @@ QString fallback_text(const FieldInfo& info) {
   if (!info.fallback_text.empty()) return worded(info.fallback_text);
   if (!info.fallback) return {};
   return format_value(*info.fallback, info.si_unit, info.unit, 4);
+}
+
+QString stepped(const QString& text, int steps, const FieldInfo& info) {
+  const std::string plain = plain_text(text);
+  const QString entry = QString::fromStdString(plain);
+  const QString number = entry.left(number_end(entry)).trimmed();
+  bool is_number = false;
+  const double value = QLocale::c().toDouble(number, &is_number);
+  if (!is_number) return {};
+  // Just inside a power of ten the digits are those of the side that it goes to.
+  const double towards = value * (1 + (value * steps < 0 ? -1e-9 : 1e-9));
+  int digit = value == 0 ? 0 : int(std::floor(std::log10(std::abs(towards)))) - 1;
+  if (info.whole) digit = std::max(digit, 0);
+  const double step = std::pow(10, digit);
+  const double after = (std::round(value / step) + steps) * step;
+  const bool is_long = std::abs(digit) > kMostDecimals;
+  const QString written =
+      is_long ? QString::number(after, 'g', 3) : QString::number(after, 'f', std::max(0, -digit));
+  return readable((written + entry.mid(number_end(entry))).toStdString());
 }
 
 std::variant<Quantity, UnitProblem> read_typed(const QString& text, const Quantity& before,

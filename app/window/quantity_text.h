@@ -19,6 +19,10 @@ QString range_text(const FieldInfo& info);
 /// What is assumed where the entry is missing: "0.95", "2 - 1/efficiency"; empty where nothing is.
 QString fallback_text(const FieldInfo& info);
 
+/// A shown quantity so many steps up or down: a step is one in its second digit, for whole numbers
+/// at least 1. Empty where the text does not begin with a number.
+QString stepped(const QString& text, int steps, const FieldInfo& info);
+
 /// Reads what was typed: any unit of the dimension, decimal sign of the locale or a point; a bare
 /// number is in the unit shown. Source and spread of `before` are kept; a percent spread follows
 /// the value. Empty text is a missing value.

@@ -13,7 +13,9 @@
 namespace gazewright {
 namespace {
 
-const QString kLeft = QStringLiteral("leftover");
+constexpr int kMostOffered = 3;  // at once, so that the window keeps its room
+
+QString key_of(const QString& journal) { return QStringLiteral("leftover ") + journal; }
 const QString kDisk = QStringLiteral("on disk");
 const QString kElsewhere = QStringLiteral("elsewhere");
 
@@ -52,7 +54,7 @@ void SafeWork::start() {
   if (started_ || !keeps_) return;
   started_ = true;
   follow();
-  offerLeftover();
+  offerLeftovers();
 }
 
 void SafeWork::follow() {
@@ -63,11 +65,15 @@ void SafeWork::follow() {
   questions_.withdraw(kDisk);
   questions_.withdraw(kElsewhere);
   if (kept_.isElsewhere()) tellElsewhere();
+  if (!file.isEmpty()) offerThoseOf(file);
 }
 
 void SafeWork::keep() {
   if (!keeps_ || dragging_) return;
-  if (!document_.isModified()) return kept_.forget();
+  if (!document_.isModified()) {
+    if (!restored_.isEmpty()) window_.withdraw(std::exchange(restored_, {}));
+    return kept_.forget();
+  }
   follow();
   kept_.keep(document_.rig(), document_.originalText());
 }
@@ -132,8 +138,26 @@ bool SafeWork::maySave(const QString& file) {
   return false;
 }
 
-void SafeWork::offerLeftover() {
-  if (auto found = kept_.claimLeftover(document_.file())) {
+void SafeWork::offerLeftovers() {
+  offered_.clear();
+  offerMore();
+}
+
+void SafeWork::offerMore() {
+  const auto is_asked = [&](const QString& journal) { return questions_.asks(key_of(journal)); };
+  while (std::ranges::count_if(offered_, is_asked) < kMostOffered) {
+    auto found = kept_.claimLeftover(document_.file(), [&](const Leftover& leftover) {
+      return !offered_.contains(leftover.journal);
+    });
+    if (!found) return;
+    offer(std::make_shared<Leftover>(std::move(*found)));
+  }
+}
+
+/// Also what was put off: now it matters.
+void SafeWork::offerThoseOf(const QString& file) {
+  while (auto found = kept_.claimLeftover(
+             file, [&](const Leftover& leftover) { return leftover.file == file; })) {
     offer(std::make_shared<Leftover>(std::move(*found)));
   }
 }
@@ -142,9 +166,9 @@ void SafeWork::offer(const std::shared_ptr<Leftover>& leftover) {
   const LoadedRig read = parse_rig(leftover->text, leftover->journal.toStdString());
   const bool isOpen = !leftover->file.isEmpty() && leftover->file == document_.file();
   if (isOpen && read.rig == document_.rig()) {  // killed after saving: nothing is lost
-    KeptEdits::discard(*leftover);
-    return offerLeftover();
+    return KeptEdits::discard(*leftover);
   }
+  offered_.insert(leftover->journal);
   const QString time = shown_time(leftover->time);
   const QString title = read.rig ? QString::fromStdString(read.rig->title) : QString();
   QString text = leftover->file.isEmpty()
@@ -155,12 +179,12 @@ void SafeWork::offer(const std::shared_ptr<Leftover>& leftover) {
   if (QFileInfo(leftover->file).lastModified() > leftover->time) {
     text += ' ' + tr("The file was changed after them.");
   }
-  questions_.ask(kLeft, text,
+  questions_.ask(key_of(leftover->journal), text,
                  {{tr("Restore"), tr("Open them as one step that can be undone; nothing is saved"),
                    [this, leftover] { restore(*leftover); }},
                   {tr("Discard"), tr("Delete them for good"), [this, leftover] {
                      KeptEdits::discard(*leftover);
-                     offerLeftover();
+                     offerMore();
                    }}});
 }
 
@@ -181,9 +205,9 @@ void SafeWork::restore(const Leftover& leftover) {
   document_.edit(tr("restored edits"), *read.rig);
   if (!keepNow()) return;  // the only copy on disk is still the leftover
   KeptEdits::discard(leftover);
-  window_.notice(
-      tr("The edits of %1 are restored, but not saved yet.").arg(shown_time(leftover.time)));
-  offerLeftover();
+  restored_ = tr("The edits of %1 are restored, but not saved yet.").arg(shown_time(leftover.time));
+  window_.notice(restored_);
+  offerMore();
 }
 
 }  // namespace gazewright

@@ -4,6 +4,7 @@
 #include <QString>
 #include <functional>
 #include <memory>
+#include <set>
 
 #include "app/window/file_watch.h"
 #include "app/window/kept_edits.h"
@@ -23,7 +24,7 @@ class SafeWork : public QObject {
   struct Window {
     std::function<bool()> may_leave;  ///< asks about unsaved edits; false: stay with this rig
     std::function<bool(const QString&)> open, save;
-    std::function<void(const QString&)> notice, fault;
+    std::function<void(const QString&)> notice, fault, withdraw;  ///< the last: a notice
   };
 
   /// @param folder  for journals and locks; empty: neither is made
@@ -37,7 +38,8 @@ class SafeWork : public QObject {
   bool keepNow();  ///< the edits of a drag too; waits until the journal is written
   bool wait();     ///< until what was asked for so far is written; false: it could not be
   void close();    ///< the edits are saved or given up
-  void offerLeftover();
+  /// Of windows that are gone: a question for each, a few at once, the open file's first.
+  void offerLeftovers();
 
  private:
   void follow();
@@ -46,6 +48,8 @@ class SafeWork : public QObject {
   void askAboutDisk(const QString& text);
   void reload();
   void tellElsewhere();
+  void offerMore();
+  void offerThoseOf(const QString& file);
   void offer(const std::shared_ptr<Leftover>& leftover);
   void restore(const Leftover& leftover);
 
@@ -54,6 +58,8 @@ class SafeWork : public QObject {
   Window window_;
   bool keeps_, started_ = false, dragging_ = false;
   KeptEdits kept_;
+  std::set<QString> offered_;  ///< journals; what was put off is not asked about again
+  QString restored_;           ///< the notice about what is not saved yet
   FileWatch watch_;
 };
 

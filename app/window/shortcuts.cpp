@@ -32,6 +32,8 @@ constexpr WidgetKey kKeys[]{
     {TEXT("Findings"), TEXT("↑ ↓"), TEXT("select a finding and show its part")},
     {TEXT("Findings"), TEXT("Enter, Space"), TEXT("apply a remedy")},
     {TEXT("Fields"), TEXT("Enter"), TEXT("take the entry")},
+    {TEXT("Fields"), TEXT("↑ ↓, Page Up, Page Down"),
+     TEXT("one more or less in the second digit; ten")},
     {TEXT("Fields"), TEXT("Escape"), TEXT("bring the last valid entry back")},
     {TEXT("Plots"), TEXT("← →"), TEXT("step the cursor")},
     {TEXT("Plots"), TEXT("+ −, Alt++, Alt+−"), TEXT("zoom; only across")},

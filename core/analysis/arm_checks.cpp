@@ -10,7 +10,6 @@
 namespace gazewright {
 namespace {
 
-using Way = Lever::Way;
 // Of the static strength, for a load that comes back with every move: common practice, no source.
 constexpr double kLastingShare = 1.0 / 3;
 constexpr auto kCrossover = joined(kArmCarries, kLoops);
@@ -76,7 +75,7 @@ constexpr Lever kCrossoverLevers[] = {{"arm.height", Way::up, 4},
                                       {"arm.width", Way::up, 4},
                                       {"<axis>.loop.speed_gain", Way::down, 20}};
 
-constexpr Check kChecks[] = {
+constexpr Check kArmChecks[] = {
     {.id = "arm.strength",
      .what = "Arm bears the largest acceleration",
      .goal = "would spare the arm",
@@ -112,6 +111,6 @@ constexpr Check kChecks[] = {
 
 }  // namespace
 
-std::span<const Check> arm_checks() { return kChecks; }
+std::span<const Check> arm_checks() { return kArmChecks; }
 
 }  // namespace gazewright

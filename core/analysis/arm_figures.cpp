@@ -87,7 +87,7 @@ Answer gain_ceiling(Context& c, Axis a) {
          values.used().modes.of(a) / 3;
 }
 
-const FigureRow kRows[] = {
+const FigureRow kArmFigures[] = {
     {{"arm.carried", "Mass that the arm's end carries", "kg", "g",
       "on_tilt and the bodies of on_pan in the last quarter of the arm's height", kBodies,
       kArmSize},
@@ -190,6 +190,6 @@ const FigureRow kRows[] = {
 
 }  // namespace
 
-std::span<const FigureRow> arm_figures() { return kRows; }
+std::span<const FigureRow> arm_figures() { return kArmFigures; }
 
 }  // namespace gazewright

@@ -27,9 +27,9 @@ Compared leaves_torque(Context& c, Axis a) {
   return {worst.torque_Nm, kShareOfStall * stall, std::move(text)};
 }
 
-constexpr Lever kLevers[] = {{"<axis>.gearbox.ratio", Lever::Way::up, 10},
-                             {"<axis>.drive.current_limit", Lever::Way::up, 6}};
-constexpr Check kChecks[] = {
+constexpr Lever kLevers[] = {{"<axis>.gearbox.ratio", Way::up, 10},
+                             {"<axis>.drive.current_limit", Way::up, 6}};
+constexpr Check kBalanceChecks[] = {
     {.id = "<axis>.balance.torque",
      .what = "Gravity leaves the motor most of its torque",
      .goal = "would leave most of the torque",
@@ -45,6 +45,6 @@ constexpr Check kChecks[] = {
 
 }  // namespace
 
-std::span<const Check> balance_checks() { return kChecks; }
+std::span<const Check> balance_checks() { return kBalanceChecks; }
 
 }  // namespace gazewright

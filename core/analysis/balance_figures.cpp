@@ -69,7 +69,7 @@ Answer moment(Context& c, Axis a, std::size_t along) {
   return off_axis(c.bodies(), a).moment_kgm[along];
 }
 
-const FigureRow kRows[] = {
+const FigureRow kBalanceFigures[] = {
     {{"pan.balance.offset", "Centre of mass off the pan axis", "m", "mm",
       "√(x² + y²) in P, tilt at 0", kStatics, kAllBodies},
      Axes::pan_only,
@@ -140,6 +140,6 @@ const FigureRow kRows[] = {
 
 }  // namespace
 
-std::span<const FigureRow> balance_figures() { return kRows; }
+std::span<const FigureRow> balance_figures() { return kBalanceFigures; }
 
 }  // namespace gazewright

@@ -11,7 +11,6 @@
 namespace gazewright {
 namespace {
 
-using Way = Lever::Way;
 constexpr auto kLife =
     joined(kBearingInputs, std::array<InputPath, 3>{"<axis>.bearing.dynamic_rating",
                                                     "task.<axis>_move", "<axis>.bearing.life"});
@@ -144,7 +143,7 @@ constexpr Lever kRadialLevers[] = {{"<axis>.gearbox.load_at", Way::down, 20},
                                    {"<axis>.drive.current_limit", Way::down, 10}};
 constexpr Lever kAxialLevers[] = {{"<axis>.gearbox.axial_load", Way::up, 30}};
 
-constexpr Check kChecks[] = {
+constexpr Check kBearingChecks[] = {
     {"<axis>.bearing.life", "The bearings last the wanted life", "would make the bearings last",
      "<axis>.bearing", "s", "hour", kLife, life, kLifeLevers, nullptr,
      "<axis>.bearing.dynamic_rating", is_own},
@@ -179,6 +178,6 @@ constexpr Check kChecks[] = {
 
 }  // namespace
 
-std::span<const Check> bearing_checks() { return kChecks; }
+std::span<const Check> bearing_checks() { return kBearingChecks; }
 
 }  // namespace gazewright

@@ -91,7 +91,7 @@ Answer output_radial(Context& c, Axis a) {
                       : output_load_N(c, a);
 }
 
-const FigureRow kRows[] = {
+const FigureRow kBearingFigures[] = {
     {{"<axis>.bearing.radial_load", "Largest radial load on the axis", "N", "N",
       "weight and inertia m·(g, r·√(α² + ω⁴)) of all it turns, both axes at their fastest, added",
       kDynamics, kCarriedInputs},
@@ -186,6 +186,6 @@ const FigureRow kRows[] = {
 
 }  // namespace
 
-std::span<const FigureRow> bearing_figures() { return kRows; }
+std::span<const FigureRow> bearing_figures() { return kBearingFigures; }
 
 }  // namespace gazewright

@@ -9,7 +9,6 @@
 namespace gazewright {
 namespace {
 
-using Way = Lever::Way;
 constexpr auto kPointing = joined(kBudgetPixels, std::array<InputPath, 1>{"task.settle_band"});
 
 /// The two largest, as "backlash 62 %, encoder 31 %" of the sum of squares.
@@ -50,7 +49,7 @@ constexpr Lever kLevers[] = {
     {"<axis>.friction.breakaway", Way::down, 10},   {"pointing.mount_error", Way::down, 100},
     {"pointing.calibration_error", Way::down, 100}, {"pointing.vision_noise", Way::down, 100}};
 
-const Check kChecks[] = {
+const Check kBudgetChecks[] = {
     {.id = "<axis>.pointing.error",
      .what = "Pointing error inside the settle band",
      .goal = "would bring the pointing error inside the band",
@@ -65,6 +64,6 @@ const Check kChecks[] = {
 
 }  // namespace
 
-std::span<const Check> budget_checks() { return kChecks; }
+std::span<const Check> budget_checks() { return kBudgetChecks; }
 
 }  // namespace gazewright

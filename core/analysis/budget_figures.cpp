@@ -89,7 +89,7 @@ Answer bias_needed(Context& c, Axis a) {
   return std::max(0.0, friction_Nm - std::max(pull->least_Nm, -pull->most_Nm));
 }
 
-const FigureRow kRows[] = {
+const FigureRow kBudgetFigures[] = {
     {{"<axis>.pointing.encoder", "Pointing error of the encoder", "rad", "arcmin",
       "(error + half a count)/N, not divided where it is at the output; its magnet's error where "
       "that is larger",
@@ -199,6 +199,6 @@ const FigureRow kRows[] = {
 
 }  // namespace
 
-std::span<const FigureRow> budget_figures() { return kRows; }
+std::span<const FigureRow> budget_figures() { return kBudgetFigures; }
 
 }  // namespace gazewright

@@ -11,7 +11,6 @@
 namespace gazewright {
 namespace {
 
-using Way = Lever::Way;
 using Outcome = Compared::Outcome;
 constexpr auto kCableAndStops = joined(kStopGeometry, kCableTravel);
 constexpr InputPath kBend[]{"<axis>.cable.<bend>", "<axis>.cable.bend_radius"};
@@ -93,7 +92,7 @@ constexpr Lever kSlackLevers[] = {{"<axis>.cable.slack", Way::up, 100},
                                   {"<axis>.cable.free_length", Way::up, 10},
                                   {"<axis>.cable.lay_radius", Way::down, 20}};
 
-constexpr Check kChecks[] = {
+constexpr Check kCableChecks[] = {
     {"<axis>.travel.cable", "Cable lasts to the stops", "would let the stop come before the cable",
      "<axis>.cable", "rad", "deg", kCableAndStops, lasts_to_stops, kTravelLevers},
     {"<axis>.cable.bend", "Cable bends wide enough", "would bend the cable wide enough",
@@ -108,6 +107,6 @@ constexpr Check kChecks[] = {
 
 }  // namespace
 
-std::span<const Check> cable_checks() { return kChecks; }
+std::span<const Check> cable_checks() { return kCableChecks; }
 
 }  // namespace gazewright

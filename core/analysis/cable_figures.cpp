@@ -8,7 +8,7 @@
 namespace gazewright {
 namespace {
 
-constexpr const char* kSource = "geometry; handbook: cables";
+constexpr const char* kCableSource = "geometry; handbook: cables";
 constexpr const char* kRule =
     "NASA-STD-8739.4, 7.3.21; how many bends it lives through is for its maker to say";
 constexpr InputPath kBend[]{"<axis>.cable.<bend>"};
@@ -89,7 +89,7 @@ Answer still_rule(Context& c, Axis a) {
   return still_bend_m(cable_of(c, a));
 }
 
-const FigureRow kRows[] = {
+const FigureRow kCableFigures[] = {
     {{"<axis>.travel.cable", "Travel the cable allows", "rad", "deg",
       "twist: 2·twist_rating·free_length; coil: 2π·(turns on the hub − turns at the wall); loop: "
       "2·acos((a² + ρ² − D²)/2aρ), D = L − (π − 2)·R",
@@ -97,42 +97,42 @@ const FigureRow kRows[] = {
      Axes::both,
      cable_travel},
     {{"<axis>.cable.bundle_diameter", "Diameter of the cable bundle", "m", "mm",
-      "2·lay_radius + outer_diameter", kSource, kBundle},
+      "2·lay_radius + outer_diameter", kCableSource, kBundle},
      Axes::both,
      of<Routing::twist, bundle>,
      true},
     {{"<axis>.cable.strain", "Stretch of the outermost cable without slack", "1", "%",
-      "√(1 + (lay_radius·usable/2/L)²) − 1", kSource, kBend},
+      "√(1 + (lay_radius·usable/2/L)²) − 1", kCableSource, kBend},
      Axes::both,
      of<Routing::twist, strain>,
      true},
     {{"<axis>.cable.shortening", "Slack that the twist needs", "m", "mm",
-      "L − √(L² − (lay_radius·usable/2)²)", kSource, kBend},
+      "L − √(L² − (lay_radius·usable/2)²)", kCableSource, kBend},
      Axes::both,
      of<Routing::twist, shortening>,
      true},
     {{"<axis>.cable.turns_on_hub", "Turns when wound tight", "1", "1", "(√(r_h² + L·t/π) − r_h)/t",
-      kSource, kCableTravel},
+      kCableSource, kCableTravel},
      Axes::both,
      of<Routing::coil, turns_on_hub>,
      true},
     {{"<axis>.cable.turns_at_wall", "Turns when let out", "1", "1", "(r_w − √(r_w² − L·t/π))/t",
-      kSource, kCableTravel},
+      kCableSource, kCableTravel},
      Axes::both,
      of<Routing::coil, turns_at_wall>,
      true},
     {{"<axis>.cable.fill", "Share of the coil's room that is filled", "1", "%",
-      "L·t/(π·(r_w² − r_h²)); most travel at half", kSource, kCableTravel},
+      "L·t/(π·(r_w² − r_h²)); most travel at half", kCableSource, kCableTravel},
      Axes::both,
      of<Routing::coil, fill>,
      true},
     {{"<axis>.cable.hang", "How far the loop hangs down", "m", "mm",
-      "(L − π·g/2)/2 + g/2, g = |a − ρ|", kSource, kCableTravel},
+      "(L − π·g/2)/2 + g/2, g = |a − ρ|", kCableSource, kCableTravel},
      Axes::both,
      of<Routing::loop, hang>,
      true},
     {{"<axis>.cable.tightest_bend", "Tightest bend of the cable", "m", "mm",
-      "twist: L²/(lay_radius·(usable/2)²); coil: hub_radius; loop: |a − ρ|/2", kSource, kBend},
+      "twist: L²/(lay_radius·(usable/2)²); coil: hub_radius; loop: |a − ρ|/2", kCableSource, kBend},
      Axes::both,
      tightest_bend,
      true},
@@ -150,6 +150,6 @@ const FigureRow kRows[] = {
 
 }  // namespace
 
-std::span<const FigureRow> cable_figures() { return kRows; }
+std::span<const FigureRow> cable_figures() { return kCableFigures; }
 
 }  // namespace gazewright

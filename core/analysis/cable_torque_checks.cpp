@@ -8,7 +8,6 @@
 namespace gazewright {
 namespace {
 
-using Way = Lever::Way;
 constexpr auto kCableAndMotor =
     joined(joined(kStall, kCableTorque),
            std::array<InputPath, 3>{"<load>", "<axis>.friction.coulomb", "<axis>.gearbox.drag"});
@@ -29,7 +28,7 @@ constexpr Lever kLevers[] = {{"<axis>.cable.free_length", Way::up, 20},
                              {"<axis>.gearbox.ratio", Way::up, 20},
                              {"<axis>.drive.current_limit", Way::up, 10}};
 
-constexpr Check kChecks[] = {
+constexpr Check kCableTorqueChecks[] = {
     {"<axis>.cable.torque",
      "Torque left for the cable",
      "would leave the torque for the cable",
@@ -46,6 +45,6 @@ constexpr Check kChecks[] = {
 
 }  // namespace
 
-std::span<const Check> cable_torque_checks() { return kChecks; }
+std::span<const Check> cable_torque_checks() { return kCableTorqueChecks; }
 
 }  // namespace gazewright

@@ -21,7 +21,7 @@ Answer largest_torque(Context& c, Axis a) {
   return *wound + cable_friction_Nm(c.rig().axis(a).cable);
 }
 
-const FigureRow kRows[] = {
+const FigureRow kCableTorqueFigures[] = {
     {{"<axis>.cable.stiffness", "Stiffness of the cable against turning", "N.m/rad", "mN.m/rad",
       "twist: count·torsion_stiffness/free_length; coil: count·bending_stiffness/free_length; "
       "loop, slip_ring: 0",
@@ -37,6 +37,6 @@ const FigureRow kRows[] = {
 
 }  // namespace
 
-std::span<const FigureRow> cable_torque_figures() { return kRows; }
+std::span<const FigureRow> cable_torque_figures() { return kCableTorqueFigures; }
 
 }  // namespace gazewright

@@ -29,11 +29,13 @@ struct Compared {
 Compared moot(std::string because);
 Compared absent();
 
+/// `to_zero` is for angles of either sign; the others solve values above 0 only.
+enum class Way { up, down, to_zero };
+
 /// One field that may mend a check, and which way to turn it.
 struct Lever {
   std::string_view path;  ///< with <axis>
-  /// `to_zero` is for angles of either sign; the others solve values above 0 only.
-  enum class Way { up, down, to_zero } way;
+  Way way;
   double reach;  ///< how many times its value it may change, > 1
 };
 

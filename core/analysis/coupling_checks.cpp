@@ -9,7 +9,6 @@
 namespace gazewright {
 namespace {
 
-using Way = Lever::Way;
 constexpr auto kHold = joined(kBothSteps, kPixels);
 constexpr double kRounding_rad = 1e-9;  // what is less comes from rounding
 constexpr double kTrial_s = 0.3;        // of a remedy: the other axis' move and what it stirs up
@@ -51,7 +50,7 @@ Compared hold_still_trial(Context& c, Axis a) {
   return {largest_rad, c.band_rad(), {}};
 }
 
-constexpr Check kChecks[] = {
+constexpr Check kCouplingChecks[] = {
     {.id = "<axis>.coupling.disturbance",
      .what = "Hold still while the other axis moves",
      .goal = "would keep it inside the settle band",
@@ -67,6 +66,6 @@ constexpr Check kChecks[] = {
 
 }  // namespace
 
-std::span<const Check> coupling_checks() { return kChecks; }
+std::span<const Check> coupling_checks() { return kCouplingChecks; }
 
 }  // namespace gazewright

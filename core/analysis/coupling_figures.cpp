@@ -7,7 +7,7 @@
 namespace gazewright {
 namespace {
 
-constexpr const char* kSource = "simulation of both axes at once; handbook: motion";
+constexpr const char* kCouplingSource = "simulation of both axes at once; handbook: motion";
 constexpr auto kInPixels = joined(kBothSteps, kScale);
 constexpr auto kBothSettle = joined(kBothSteps, kPixels);
 
@@ -38,10 +38,10 @@ Answer peak_bus_current(Context& c, Axis) {
   return coupling == nullptr ? left_out_of_drag() : Answer(coupling->peak_bus_A);
 }
 
-const FigureRow kRows[] = {
+const FigureRow kCouplingFigures[] = {
     {{"<axis>.coupling.disturbance", "Pushed off by the other axis", "rad", "deg",
-      "largest angle off its place while it holds and the other axis makes its task move", kSource,
-      kBothSteps},
+      "largest angle off its place while it holds and the other axis makes its task move",
+      kCouplingSource, kBothSteps},
      Axes::both,
      [](Context& c, Axis a) -> Answer { return disturbance(c, a, 1); }},
     {{"<axis>.coupling.disturbance_px", "Pushed off by the other axis, in the picture", "1", "px",
@@ -49,18 +49,18 @@ const FigureRow kRows[] = {
      Axes::both,
      [](Context& c, Axis a) -> Answer { return disturbance(c, a, c.pixels_per_radian()); }},
     {{"both.settle_time", "Move and settle, both axes at once", "s", "ms",
-      "last time that either is outside ± settle band, both begun together on one supply", kSource,
-      kBothSettle},
+      "last time that either is outside ± settle band, both begun together on one supply",
+      kCouplingSource, kBothSettle},
      Axes::rig,
      settle_time},
     {{"both.peak_bus_current", "Peak current from the supply, both axes at once", "A", "A",
-      "largest sum of both bus currents, Σ 1.5·i·(R·i + e)/V", kSource, kBothSteps},
+      "largest sum of both bus currents, Σ 1.5·i·(R·i + e)/V", kCouplingSource, kBothSteps},
      Axes::rig,
      peak_bus_current},
 };
 
 }  // namespace
 
-std::span<const FigureRow> coupling_figures() { return kRows; }
+std::span<const FigureRow> coupling_figures() { return kCouplingFigures; }
 
 }  // namespace gazewright

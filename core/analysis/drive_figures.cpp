@@ -6,7 +6,7 @@
 namespace gazewright {
 namespace {
 
-const FigureRow kRows[] = {
+const FigureRow kDriveFigures[] = {
     {{"<axis>.motor.torque_constant", "Torque constant", "N.m/A", "mN.m/A",
       "(√3/2)·60/(2π·KV), per ampere of phase amplitude",
       "Krishnan, PM Synchronous and Brushless DC Motor Drives, 2010 (citation from memory)",
@@ -44,6 +44,6 @@ const FigureRow kRows[] = {
 
 }  // namespace
 
-std::span<const FigureRow> drive_figures() { return kRows; }
+std::span<const FigureRow> drive_figures() { return kDriveFigures; }
 
 }  // namespace gazewright

@@ -6,7 +6,6 @@
 namespace gazewright {
 namespace {
 
-using Way = Lever::Way;
 constexpr auto kLeast = joined(kMagnet, std::array<InputPath, 1>{"<axis>.encoder.field_least"});
 constexpr auto kMost = joined(kMagnet, std::array<InputPath, 1>{"<axis>.encoder.field_most"});
 constexpr auto kError =
@@ -48,7 +47,7 @@ constexpr Lever kErrorLevers[] = {{"<axis>.encoder.magnet_offset", Way::down, 10
                                   {"<axis>.encoder.magnet_diameter", Way::up, 4},
                                   {"<axis>.encoder.error", Way::up, 20}};
 
-const Check kChecks[] = {
+const Check kEncoderChecks[] = {
     {.id = "<axis>.encoder.field_least",
      .what = "Field strong enough for the encoder",
      .goal = "would make the field strong enough",
@@ -83,6 +82,6 @@ const Check kChecks[] = {
 
 }  // namespace
 
-std::span<const Check> encoder_checks() { return kChecks; }
+std::span<const Check> encoder_checks() { return kEncoderChecks; }
 
 }  // namespace gazewright

@@ -5,7 +5,7 @@
 namespace gazewright {
 namespace {
 
-constexpr const char* kSource = "surface charge of a uniform magnet; handbook: homing";
+constexpr const char* kEncoderSource = "surface charge of a uniform magnet; handbook: homing";
 constexpr std::array<InputPath, 2> kRim{"<axis>.encoder.magnet_offset",
                                         "<axis>.encoder.magnet_diameter"};
 
@@ -20,15 +20,15 @@ Answer eccentricity(Context& c, Axis a) {
                                 encoder.magnet_diameter_m.value() / 2);
 }
 
-const FigureRow kRows[] = {
+const FigureRow kEncoderFigures[] = {
     {{"<axis>.encoder.field", "Field at the encoder's sensor", "T", "mT",
-      "(Br/4)·((z + L)/√((z + L)² + R²) − z/√(z² + R²))", kSource, kMagnet},
+      "(Br/4)·((z + L)/√((z + L)² + R²) − z/√(z² + R²))", kEncoderSource, kMagnet},
      Axes::both,
      [](Context& c, Axis a) -> Answer { return magnet_field_at_sensor_T(c, a); },
      true},
     {{"<axis>.encoder.magnet_error", "Angle error from the magnet's offset and tilt", "rad", "deg",
-      "half the range of field direction less angle over a turn, worst tilt direction", kSource,
-      kOffAxis},
+      "half the range of field direction less angle over a turn, worst tilt direction",
+      kEncoderSource, kOffAxis},
      Axes::both,
      magnet_error,
      true},
@@ -41,6 +41,6 @@ const FigureRow kRows[] = {
 
 }  // namespace
 
-std::span<const FigureRow> encoder_figures() { return kRows; }
+std::span<const FigureRow> encoder_figures() { return kEncoderFigures; }
 
 }  // namespace gazewright

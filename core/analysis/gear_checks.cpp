@@ -12,7 +12,6 @@
 namespace gazewright {
 namespace {
 
-using Way = Lever::Way;
 constexpr auto kInputSpeed = joined(kTopSpeed, std::array<InputPath, 1>{"<axis>.loop.speed_limit"});
 constexpr auto kRated = joined(kDutyMoves, std::array<InputPath, 1>{"<axis>.gearbox.rated_torque"});
 constexpr auto kGap = joined(kPixels, std::array<InputPath, 1>{"<axis>.gearbox.backlash"});
@@ -93,7 +92,7 @@ constexpr Lever kSpeedLevers[] = {{"<axis>.loop.speed_limit", Way::down, 100},
 constexpr Lever kGapLevers[] = {{"<axis>.gearbox.backlash", Way::down, 100}};
 constexpr Lever kCountLevers[] = {{"<axis>.encoder.bits", Way::up, 3}};
 
-constexpr Check kChecks[] = {
+constexpr Check kGearChecks[] = {
     {"<axis>.gearbox.peak", "Motor torque through the gearbox",
      "would stay below the gearbox's peak", "<axis>.gearbox", "N.m", "N.m", kStall, peak_torque,
      kPeakLevers},
@@ -115,6 +114,6 @@ constexpr Check kChecks[] = {
 
 }  // namespace
 
-std::span<const Check> gear_checks() { return kChecks; }
+std::span<const Check> gear_checks() { return kGearChecks; }
 
 }  // namespace gazewright

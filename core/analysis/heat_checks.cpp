@@ -13,7 +13,6 @@
 namespace gazewright {
 namespace {
 
-using Way = Lever::Way;
 using Outcome = Compared::Outcome;
 
 constexpr auto kWinding = joined(kDutyHeat, kWindingLimit);
@@ -242,7 +241,7 @@ constexpr Lever kPaceLevers[] = {{"task.duty.moves_per_minute", Way::down, 100},
                                  {"<axis>.gearbox.backlash", Way::down, 20},
                                  {"<axis>.loop.speed_gain", Way::down, 6}};
 
-const Check kChecks[] = {
+const Check kHeatChecks[] = {
     {.id = "<axis>.heat.winding",
      .what = "Winding stays cool enough over the duty",
      .goal = "would keep the winding below its limit",
@@ -335,6 +334,6 @@ const Check kChecks[] = {
 
 }  // namespace
 
-std::span<const Check> heat_checks() { return kChecks; }
+std::span<const Check> heat_checks() { return kHeatChecks; }
 
 }  // namespace gazewright

@@ -11,7 +11,7 @@
 namespace gazewright {
 namespace {
 
-constexpr const char* kSource = "two heat capacities, copper fed back; handbook: heat";
+constexpr const char* kHeatSource = "two heat capacities, copper fed back; handbook: heat";
 constexpr const char* kSimulated = "the duty's simulated moves; handbook: heat";
 constexpr const char* kDutyType =
     "IEC 60034-1, two heat capacities, copper fed back; handbook: heat";
@@ -129,7 +129,7 @@ Answer hold(Context& c, Axis a) {
 }
 Answer hold_current(Context& c, Axis a) { return hold_heat(c, a).current_A; }
 
-const FigureRow kRows[] = {
+const FigureRow kHeatFigures[] = {
     {{"<axis>.heat.rms_current", "RMS current over the duty", "A", "A",
       "√(∫i² dt/cycle), phase amplitude, moves simulated, holding in between", kSimulated,
       kDutyMoves},
@@ -146,11 +146,12 @@ const FigureRow kRows[] = {
      of_duty<gear_loss>},
     {{"<axis>.heat.winding_temperature", "Hottest winding over the duty", "K", "degC",
       "C_w·θ_w' = 1.5·R20·i²·(1 + α·θ_w) − (θ_w − θ_h)/R_wh, periodic; air with its spread",
-      kSource, kDutyHeat},
+      kHeatSource, kDutyHeat},
      Axes::both,
      of_temperatures<winding>},
     {{"<axis>.heat.housing_temperature", "Hottest housing over the duty", "K", "degC",
-      "C_h·θ_h' = (θ_w − θ_h)/R_wh + gear loss − (θ_h − θ_air)/R_ha, periodic", kSource, kHousing},
+      "C_h·θ_h' = (θ_w − θ_h)/R_wh + gear loss − (θ_h − θ_air)/R_ha, periodic", kHeatSource,
+      kHousing},
      Axes::both,
      of_temperatures<housing>,
      true},
@@ -175,11 +176,11 @@ const FigureRow kRows[] = {
      Axes::both,
      thermal<hold>},
     {{"<axis>.heat.continuous_current", "Current that it bears without end, turning", "A", "A",
-      "√((θ_limit − θ_air)/(R_th·1.5·R20·(1 + α·θ_limit))), duty type S1", kSource, kLasting},
+      "√((θ_limit − θ_air)/(R_th·1.5·R20·(1 + α·θ_limit))), duty type S1", kHeatSource, kLasting},
      Axes::both,
      thermal<lasting_current>},
     {{"<axis>.heat.stall_current", "Current that it bears without end, standing", "A", "A",
-      "the same for the worst winding at standstill", kSource, kLasting},
+      "the same for the worst winding at standstill", kHeatSource, kLasting},
      Axes::both,
      thermal<stall_current>},
     {{"<axis>.heat.intermittent_current", "Current that it bears in the duty's moves", "A", "A",
@@ -195,30 +196,30 @@ const FigureRow kRows[] = {
      Axes::both,
      thermal<short_time_current>},
     {{"<axis>.heat.runaway_current", "Current of thermal runaway", "A", "A",
-      "1/√(R_th·1.5·R20·α): above it there is no steady temperature", kSource, kSteadyHeat},
+      "1/√(R_th·1.5·R20·α): above it there is no steady temperature", kHeatSource, kSteadyHeat},
      Axes::both,
      thermal<runaway_current>},
     {{"<axis>.heat.time_to_limit", "Time to the winding's limit, stalled", "s", "s",
-      "worst winding, standing at the current limit from the air's temperature on", kSource,
+      "worst winding, standing at the current limit from the air's temperature on", kHeatSource,
       kTimeToLimit},
      Axes::both,
      thermal<time_stalled>},
     {{"<axis>.heat.time_at_1_5", "Time to the limit at 1.5 times the lasting current", "s", "s",
-      "turning, from the air's temperature on", kSource, kTimeToLimit},
+      "turning, from the air's temperature on", kHeatSource, kTimeToLimit},
      Axes::both,
      thermal<time_at_1_5>},
     {{"<axis>.heat.time_at_2", "Time to the limit at twice the lasting current", "s", "s",
-      "turning, from the air's temperature on", kSource, kTimeToLimit},
+      "turning, from the air's temperature on", kHeatSource, kTimeToLimit},
      Axes::both,
      thermal<time_at_2>},
     {{"<axis>.heat.time_at_3", "Time to the limit at 3 times the lasting current", "s", "s",
-      "turning, from the air's temperature on", kSource, kTimeToLimit},
+      "turning, from the air's temperature on", kHeatSource, kTimeToLimit},
      Axes::both,
      thermal<time_at_3>},
 };
 
 }  // namespace
 
-std::span<const FigureRow> heat_figures() { return kRows; }
+std::span<const FigureRow> heat_figures() { return kHeatFigures; }
 
 }  // namespace gazewright

@@ -11,7 +11,6 @@
 namespace gazewright {
 namespace {
 
-using Way = Lever::Way;
 constexpr std::array<InputPath, 2> kTurn{"<axis>.gearbox.ratio", "<axis>.stops.centre"};
 constexpr auto kTurnByStop = joined(
     kResonance, std::array<InputPath, 5>{"<axis>.friction.coulomb", "<axis>.gearbox.drag",
@@ -203,7 +202,7 @@ constexpr Lever kPlaceLevers[] = {{"<axis>.homing.home", Way::to_zero, 1000},
                                   {"<axis>.stops.soft_inset", Way::down, 100},
                                   {"<axis>.cable.free_length", Way::up, 10}};
 
-const Check kChecks[] = {
+const Check kHomingChecks[] = {
     {.id = "<axis>.homing.turn",
      .what = "Homing tells the motor's turns apart",
      .goal = "would tell the turns apart",
@@ -267,6 +266,6 @@ const Check kChecks[] = {
 
 }  // namespace
 
-std::span<const Check> homing_checks() { return kChecks; }
+std::span<const Check> homing_checks() { return kHomingChecks; }
 
 }  // namespace gazewright

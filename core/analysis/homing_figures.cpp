@@ -8,7 +8,7 @@
 namespace gazewright {
 namespace {
 
-constexpr const char* kSource = "handbook: homing";
+constexpr const char* kHomingSource = "handbook: homing";
 constexpr const char* kWindow = "common practice, no source; handbook: homing";
 constexpr const char* kNoMove = "needs no move: an encoder reads the output";
 constexpr auto kHoming = joined(kStopGeometry, std::array<InputPath, 1>{"<axis>.gearbox.ratio"});
@@ -74,7 +74,7 @@ Answer time(Context& c, Axis a) {
   return homing_time_s(*searched, homing_speed_radps(c, a), by == HomingBy::stop);
 }
 
-const FigureRow kRows[] = {
+const FigureRow kHomingFigures[] = {
     {{"<axis>.homing.spacing", "Angle between equal encoder readings", "rad", "deg",
       "2π/N, encoder at the motor; 2π at the output", "geometry; handbook: homing", kRatio},
      Axes::both,
@@ -84,12 +84,13 @@ const FigureRow kRows[] = {
      Axes::both,
      candidates},
     {{"<axis>.homing.vernier_range", "Angle after which both encoders repeat", "rad", "deg",
-      "2π·q/gcd(p, s), turns p/q and s/q per output turn; else 2π/|N − N₂|", kSource, kVernier},
+      "2π·q/gcd(p, s), turns p/q and s/q per output turn; else 2π/|N − N₂|", kHomingSource,
+      kVernier},
      Axes::both,
      vernier_range,
      true},
     {{"<axis>.homing.vernier_room", "Error that the second encoder may have in all", "rad", "deg",
-      "½·min|k·N₂/N − nearest whole|·2π, k = 1 … travel/spacing", kSource, kVernier},
+      "½·min|k·N₂/N − nearest whole|·2π, k = 1 … travel/spacing", kHomingSource, kVernier},
      Axes::both,
      vernier_room,
      true},
@@ -129,6 +130,6 @@ const FigureRow kRows[] = {
 
 }  // namespace
 
-std::span<const FigureRow> homing_figures() { return kRows; }
+std::span<const FigureRow> homing_figures() { return kHomingFigures; }
 
 }  // namespace gazewright

@@ -10,7 +10,6 @@
 namespace gazewright {
 namespace {
 
-using Way = Lever::Way;
 constexpr auto kPulledOut = joined(kTightened, std::array<InputPath, 1>{"<axis>.joint.pull_out"});
 
 bool is_screwed(Context& c, Axis a) {
@@ -112,7 +111,7 @@ constexpr Lever kShaftLevers[] = {
     {"<axis>.joint.shaft_pressure", Way::up, 6}, {"<axis>.joint.shaft_diameter", Way::up, 5},
     {"<axis>.stops.stiffness", Way::down, 30},   {"<axis>.drive.speed_limit", Way::down, 20}};
 
-constexpr Check kChecks[] = {
+constexpr Check kJointChecks[] = {
     {"<axis>.joint.slip", "The screwed joint holds the largest torque",
      "would keep the joint from slipping", "<axis>.joint", "N.m", "N.m", kSlip, slip, kSlipLevers,
      nullptr, "<axis>.joint.screws", nullptr, tighten},
@@ -159,6 +158,6 @@ constexpr Check kChecks[] = {
 
 }  // namespace
 
-std::span<const Check> joint_checks() { return kChecks; }
+std::span<const Check> joint_checks() { return kJointChecks; }
 
 }  // namespace gazewright

@@ -59,7 +59,7 @@ Answer shaft_torque(Context& c, Axis a) {
                          : Answer::aside(words("the load does not sit on a shaft"));
 }
 
-const FigureRow kRows[] = {
+const FigureRow kJointFigures[] = {
     {{"<axis>.joint.torque", "Largest torque that reverses in the joint", "N.m", "N.m",
       "the largest of torque_stall, the stop's blow through the gear, and what slows the load in "
       "it",
@@ -128,6 +128,6 @@ const FigureRow kRows[] = {
 
 }  // namespace
 
-std::span<const FigureRow> joint_figures() { return kRows; }
+std::span<const FigureRow> joint_figures() { return kJointFigures; }
 
 }  // namespace gazewright

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/analysis/checks.h"
 #include "core/analysis/field_value.h"
 #include "core/analysis/inputs.h"
 #include "core/analysis/say.h"
@@ -20,7 +21,6 @@ constexpr std::size_t kMostGains = 5;
 /// A finding that fails already fails more where its margin falls by this much.
 constexpr double kClearlyLess = 0.05;
 
-enum class Way { up, down };
 /// A field that may ease a limit. `is_limit`: the field is the limit itself.
 struct LimitLever {
   MoveLimit limit;

@@ -39,30 +39,32 @@ constexpr FigureRow of_fastest(const char* id, const char* label) {
           fastest_share<limit>};
 }
 
-using enum MoveLimit;
-constexpr FigureRow kRows[] = {
-    of_step<drive_current>("<axis>.limits.current", "Step limited by the drive's current"),
-    of_step<motor_current>("<axis>.limits.motor_current", "Step limited by the motor's current"),
-    of_step<gear_torque>("<axis>.limits.gear_torque", "Step limited by the gearbox's torque"),
-    of_step<voltage>("<axis>.limits.voltage", "Step limited by the bus voltage"),
-    of_step<supply>("<axis>.limits.supply", "Step limited by the supply's current"),
-    of_step<speed>("<axis>.limits.speed", "Step limited by the loop's speed limit"),
-    of_step<loop>("<axis>.limits.loop", "Step limited by the loop itself"),
-    of_step<gap>("<axis>.limits.gap", "Step in the gap of the gearbox"),
-    of_fastest<drive_current>("<axis>.limits.shortest_current",
-                              "Shortest move limited by the drive's current"),
-    of_fastest<motor_current>("<axis>.limits.shortest_motor_current",
-                              "Shortest move limited by the motor's current"),
-    of_fastest<gear_torque>("<axis>.limits.shortest_gear_torque",
-                            "Shortest move limited by the gearbox's torque"),
-    of_fastest<voltage>("<axis>.limits.shortest_voltage",
-                        "Shortest move limited by the bus voltage"),
-    of_fastest<supply>("<axis>.limits.shortest_supply",
-                       "Shortest move limited by the supply's current"),
+constexpr FigureRow kLimitsFigures[] = {
+    of_step<MoveLimit::drive_current>("<axis>.limits.current",
+                                      "Step limited by the drive's current"),
+    of_step<MoveLimit::motor_current>("<axis>.limits.motor_current",
+                                      "Step limited by the motor's current"),
+    of_step<MoveLimit::gear_torque>("<axis>.limits.gear_torque",
+                                    "Step limited by the gearbox's torque"),
+    of_step<MoveLimit::voltage>("<axis>.limits.voltage", "Step limited by the bus voltage"),
+    of_step<MoveLimit::supply>("<axis>.limits.supply", "Step limited by the supply's current"),
+    of_step<MoveLimit::speed>("<axis>.limits.speed", "Step limited by the loop's speed limit"),
+    of_step<MoveLimit::loop>("<axis>.limits.loop", "Step limited by the loop itself"),
+    of_step<MoveLimit::gap>("<axis>.limits.gap", "Step in the gap of the gearbox"),
+    of_fastest<MoveLimit::drive_current>("<axis>.limits.shortest_current",
+                                         "Shortest move limited by the drive's current"),
+    of_fastest<MoveLimit::motor_current>("<axis>.limits.shortest_motor_current",
+                                         "Shortest move limited by the motor's current"),
+    of_fastest<MoveLimit::gear_torque>("<axis>.limits.shortest_gear_torque",
+                                       "Shortest move limited by the gearbox's torque"),
+    of_fastest<MoveLimit::voltage>("<axis>.limits.shortest_voltage",
+                                   "Shortest move limited by the bus voltage"),
+    of_fastest<MoveLimit::supply>("<axis>.limits.shortest_supply",
+                                  "Shortest move limited by the supply's current"),
 };
 
 }  // namespace
 
-std::span<const FigureRow> limits_figures() { return kRows; }
+std::span<const FigureRow> limits_figures() { return kLimitsFigures; }
 
 }  // namespace gazewright

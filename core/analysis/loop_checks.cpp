@@ -11,7 +11,6 @@
 namespace gazewright {
 namespace {
 
-using Way = Lever::Way;
 // Common practice, no source.
 constexpr double kSamplesPerPeriod = 4, kHarmlessImage = 0.5;
 
@@ -68,7 +67,7 @@ constexpr Lever kSwingLevers[] = {{"<axis>.gearbox.backlash", Way::down, 30},
                                   {"<axis>.loop.speed_gain", Way::down, 30},
                                   {"<axis>.loop.speed_integral_gain", Way::down, 100}};
 
-constexpr Check kChecks[] = {
+constexpr Check kLoopChecks[] = {
     {.id = "<axis>.loop.rate",
      .what = "Control rate against the resonance",
      .goal = "would be quick enough for the resonance",
@@ -105,7 +104,7 @@ constexpr Check kChecks[] = {
 
 }  // namespace
 
-std::span<const Check> loop_checks() { return kChecks; }
+std::span<const Check> loop_checks() { return kLoopChecks; }
 
 std::optional<Remedy> advised_gains(Context& c, Axis a) {
   const GainAdvice& advice = c.advice(a);

@@ -50,7 +50,7 @@ Answer model_end(Context& c, Axis a) {
   return end_Hz;
 }
 
-const FigureRow kRows[] = {
+const FigureRow kLoopFigures[] = {
     {{"<axis>.loop.delay_margin", "Speed loop delay margin", "s", "ms",
       "phase margin/ω, least of all crossings", kLinearSource, kLoops},
      Axes::both,
@@ -140,6 +140,6 @@ const FigureRow kRows[] = {
 
 }  // namespace
 
-std::span<const FigureRow> loop_figures() { return kRows; }
+std::span<const FigureRow> loop_figures() { return kLoopFigures; }
 
 }  // namespace gazewright

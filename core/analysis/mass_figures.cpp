@@ -55,7 +55,7 @@ Answer balance_offset(Context& context, Axis) {
   return std::hypot(centre.x(), centre.z());
 }
 
-const FigureRow kRows[] = {
+const FigureRow kMassFigures[] = {
     {{"mass.on_pan", "Mass that turns with pan only", "kg", "g", "sum of on_pan", kStatics, kOnPan},
      Axes::rig,
      [](Context& c, Axis) -> Answer { return c.bodies().on_pan.mass_kg; }},
@@ -102,6 +102,6 @@ const FigureRow kRows[] = {
 
 }  // namespace
 
-std::span<const FigureRow> mass_figures() { return kRows; }
+std::span<const FigureRow> mass_figures() { return kMassFigures; }
 
 }  // namespace gazewright

@@ -15,7 +15,6 @@
 namespace gazewright {
 namespace {
 
-using Way = Lever::Way;
 // Wanted margins of the loops: common practice, no source (control texts give 30°-60° and 6 dB).
 constexpr double kWantedPhase_rad = 45 * kDegree_rad;
 constexpr double kWantedGain = 2;
@@ -145,7 +144,7 @@ constexpr Lever kMarginLevers[] = {{"<axis>.loop.speed_gain", Way::down, 30},
                                    {"<axis>.loop.position_gain", Way::down, 30},
                                    {"<axis>.loop.speed_gain", Way::up, 10}};
 
-constexpr Check kChecks[] = {
+constexpr Check kMotionChecks[] = {
     {"<axis>.move.time", "Move and settle in time", "would make the move in time", "<axis>.gearbox",
      "s", "ms", kMoveTime, move_time, kMoveTimeLevers, move_time_trial},
     {"<axis>.move.torque", "Torque to start moving", "would start it moving", "<axis>.motor", "N.m",
@@ -180,6 +179,6 @@ constexpr Check kChecks[] = {
 
 }  // namespace
 
-std::span<const Check> motion_checks() { return kChecks; }
+std::span<const Check> motion_checks() { return kMotionChecks; }
 
 }  // namespace gazewright

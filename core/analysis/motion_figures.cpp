@@ -28,7 +28,7 @@ Answer duty_gear_torque(Context& c, Axis a) {
   return tooth.because.empty() ? Answer(tooth.mean_Nm) : Answer::none(tooth.because);
 }
 
-const FigureRow kRows[] = {
+const FigureRow kMotionFigures[] = {
     {{"<axis>.move.shortest_time", "Shortest time of the move", "s", "ms",
       "rest to rest inside the envelope, train rigid, full torque one way then the other",
       "handbook: motion", kRigidMove},
@@ -124,6 +124,6 @@ const FigureRow kRows[] = {
 
 }  // namespace
 
-std::span<const FigureRow> motion_figures() { return kRows; }
+std::span<const FigureRow> motion_figures() { return kMotionFigures; }
 
 }  // namespace gazewright

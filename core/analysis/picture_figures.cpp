@@ -30,7 +30,7 @@ Answer top_skew_px(Context& c, Axis a) {
 constexpr std::array<InputPath, 1> kGap{"<axis>.gearbox.backlash"};
 constexpr auto kGapPixels = joined(kGap, kScale);
 
-const FigureRow kRows[] = {
+const FigureRow kPictureFigures[] = {
     {{"camera.pixels_per_radian", "Picture scale at the centre", "px/rad", "px/rad",
       "(columns/2)/tan(view/2)", "pinhole camera, Hartley & Zisserman", kScale},
      Axes::rig,
@@ -98,6 +98,6 @@ const FigureRow kRows[] = {
 
 }  // namespace
 
-std::span<const FigureRow> picture_figures() { return kRows; }
+std::span<const FigureRow> picture_figures() { return kPictureFigures; }
 
 }  // namespace gazewright

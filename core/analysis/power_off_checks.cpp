@@ -12,7 +12,6 @@
 namespace gazewright {
 namespace {
 
-using Way = Lever::Way;
 constexpr auto kCoastTorque =
     joined(kCoastIntoStop,
            std::array<InputPath, 2>{"<axis>.stops.stiffness", "<axis>.gearbox.peak_torque"});
@@ -67,7 +66,7 @@ constexpr Lever kHoldLevers[] = {{"<axis>.gearbox.ratio", Way::up, 20},
 constexpr Lever kCoastLevers[] = {{"<axis>.drive.speed_limit", Way::down, 20},
                                   {"<axis>.stops.stiffness", Way::down, 30}};
 
-constexpr Check kChecks[] = {
+constexpr Check kPowerOffChecks[] = {
     {"<axis>.power_off.holds",
      "Stays where it is without power",
      "would keep it from falling",
@@ -87,6 +86,6 @@ constexpr Check kChecks[] = {
 
 }  // namespace
 
-std::span<const Check> power_off_checks() { return kChecks; }
+std::span<const Check> power_off_checks() { return kPowerOffChecks; }
 
 }  // namespace gazewright

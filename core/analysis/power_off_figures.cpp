@@ -12,7 +12,7 @@
 namespace gazewright {
 namespace {
 
-constexpr const char* kSource = "energy of the rigid train; handbook: travel";
+constexpr const char* kPowerOffSource = "energy of the rigid train; handbook: travel";
 constexpr auto kShorted = joined(
     kCoast, std::array<InputPath, 3>{"<axis>.motor.phase_resistance",
                                      "<axis>.motor.phase_inductance", "<axis>.motor.pole_pairs"});
@@ -54,10 +54,10 @@ Answer holding_torque(Context& c, Axis a) {
   return hold;
 }
 
-const FigureRow kRows[] = {
+const FigureRow kPowerOffFigures[] = {
     {{"<axis>.power_off.coast_angle", "Angle it coasts from top speed without power", "rad", "deg",
       "∫ ω/deceleration dω up to speed_top, motor open, worst |gravity + cable| pushing on",
-      kSource, kCoast},
+      kPowerOffSource, kCoast},
      Axes::both,
      [](Context& c, Axis a) { return stopping(c, a, Slowing::open); }},
     {{"<axis>.power_off.shorted_angle", "Angle it coasts with the motor's phases shorted", "rad",
@@ -74,18 +74,18 @@ const FigureRow kRows[] = {
       "Speed into the hard stop when power drops, if the loop's limit fails", "rad/s", "deg/s",
       "dω²/dφ = −2·deceleration from speed_top, motor open, at the worst place between the soft "
       "limits",
-      kSource, kCoastIntoStop},
+      kPowerOffSource, kCoastIntoStop},
      Axes::both,
      [](Context& c, Axis a) { return stop_speed(c, a, top_speed_radps(c.model(a))); }},
     {{"<axis>.power_off.limited_stop_speed",
       "Speed into the hard stop when power drops at the loop's limit", "rad/s", "deg/s",
-      "the same from min(speed_top, loop.speed_limit)", kSource, kCoastIntoStopLimited},
+      "the same from min(speed_top, loop.speed_limit)", kPowerOffSource, kCoastIntoStopLimited},
      Axes::both,
      [](Context& c, Axis a) { return stop_speed(c, a, fastest_asked_radps(c.model(a))); }},
 };
 
 }  // namespace
 
-std::span<const FigureRow> power_off_figures() { return kRows; }
+std::span<const FigureRow> power_off_figures() { return kPowerOffFigures; }
 
 }  // namespace gazewright

@@ -12,7 +12,7 @@
 namespace gazewright {
 namespace {
 
-constexpr const char* kSource =
+constexpr const char* kProfileSource =
     "simulation of design section 5 along the profile; handbook: profiles";
 constexpr std::array<InputPath, 1> kStiffness{"<axis>.bracket.stiffness"};
 constexpr auto kMode = joined(std::array<InputPath, 1>{"<load>"}, kStiffness);
@@ -98,7 +98,7 @@ FigureRow row_of(ProfileKind kind, const Column& column, Answer (*compute)(Conte
   return {
       {kept_text("<axis>.profile." + std::string(name_of(kind)) + "." + std::string(column.key)),
        kept_text(label + ": " + words(column.label)), column.si_unit, column.unit, column.formula,
-       kSource, column.inputs},
+       kProfileSource, column.inputs},
       Axes::both,
       compute,
       column.is_detail};

@@ -3,18 +3,17 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <numbers>
 
 #include "core/analysis/context.h"
 #include "core/analysis/inputs.h"
 #include "core/analysis/say.h"
 #include "core/travel/soft_limits.h"
+#include "core/units/angle.h"
 #include "core/words/words.h"
 
 namespace gazewright {
 namespace {
 
-constexpr double kPi = std::numbers::pi;
 constexpr double kHair_rad = 1e-9;
 constexpr int kPathPoints = 400;
 

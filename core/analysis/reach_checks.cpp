@@ -11,7 +11,6 @@
 namespace gazewright {
 namespace {
 
-using Way = Lever::Way;
 constexpr std::array<InputPath, 3> kBodies{"on_tilt", "on_pan", "tilt.axis_at"};
 constexpr std::array<InputPath, 2> kKeepOuts{"keep_outs", "task.<axis>_move"};
 
@@ -117,7 +116,7 @@ bool has_keep_outs(Context& c, Axis) { return !c.rig().keep_outs.empty(); }
 
 constexpr Lever kCollisionLevers[] = {{"<axis>.stops.soft_inset", Way::up, 60}};
 constexpr Lever kKeepOutLevers[] = {{"task.<axis>_move", Way::down, 20}};
-constexpr Check kChecks[] = {
+constexpr Check kReachChecks[] = {
     {.id = "<axis>.travel.collision",
      .what = "Bodies stay clear over the travel",
      .goal = "would stop it before they meet",
@@ -142,6 +141,6 @@ constexpr Check kChecks[] = {
 
 }  // namespace
 
-std::span<const Check> reach_checks() { return kChecks; }
+std::span<const Check> reach_checks() { return kReachChecks; }
 
 }  // namespace gazewright

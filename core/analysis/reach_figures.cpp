@@ -48,7 +48,7 @@ Answer long_way(Context& c, Axis a) {
   return {long_way_s(c, a), words("it cannot make a move as long as its travel")};
 }
 
-const FigureRow kRows[] = {
+const FigureRow kReachFigures[] = {
     {{"<axis>.travel.collision_least", "First collision looking down", "rad", "deg",
       "first tilt below 0 at which a body that tilts is within 0.1 mm of another", kReachSource,
       kBodies},
@@ -77,6 +77,6 @@ const FigureRow kRows[] = {
 
 }  // namespace
 
-std::span<const FigureRow> reach_figures() { return kRows; }
+std::span<const FigureRow> reach_figures() { return kReachFigures; }
 
 }  // namespace gazewright

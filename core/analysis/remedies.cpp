@@ -31,7 +31,7 @@ class LeverSolver {
   std::optional<Remedy> solve(double* change) {
     const auto start = start_size();
     if (info_ == nullptr || !start || *start <= 0) return std::nullopt;
-    const bool up = lever_.way == Lever::Way::up;
+    const bool up = lever_.way == Way::up;
     double bad = *start;
     for (double factor = kScanFactor; factor <= lever_.reach * kScanFactor; factor *= kScanFactor) {
       if (context_.stop().stop_requested()) return std::nullopt;
@@ -53,7 +53,7 @@ class LeverSolver {
   /// The present value less its sign where it goes to zero: all sizes below are without it.
   std::optional<double> start_size() {
     const auto start = start_value();
-    if (start && *start < 0 && lever_.way == Lever::Way::to_zero) sign_ = -1;
+    if (start && *start < 0 && lever_.way == Way::to_zero) sign_ = -1;
     return start ? std::optional(sign_ * *start) : std::nullopt;
   }
 
@@ -85,19 +85,19 @@ class LeverSolver {
 
   double whole_if_due(double value) const {
     if (!info_->whole) return value;
-    return lever_.way == Lever::Way::up ? std::ceil(value) : std::floor(value);
+    return lever_.way == Way::up ? std::ceil(value) : std::floor(value);
   }
 
   /// Three significant digits in the field's unit, towards the side that holds.
   double rounded(double value) const {
     if (info_->whole) return whole_if_due(value);
-    return rounded_value(*info_, value, lever_.way == Lever::Way::up, 3);
+    return rounded_value(*info_, value, lever_.way == Way::up, 3);
   }
 
   std::string text(double value) const {
-    const Change change = lever_.way == Lever::Way::up     ? Change::or_more
-                          : lever_.way == Lever::Way::down ? Change::or_less
-                                                           : Change::or_nearer_to_0;
+    const Change change = lever_.way == Way::up     ? Change::or_more
+                          : lever_.way == Way::down ? Change::or_less
+                                                    : Change::or_nearer_to_0;
     return say_change(path_, *info_, value, change) + " " + words(check_.goal);
   }
 

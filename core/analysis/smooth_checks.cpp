@@ -8,7 +8,6 @@
 namespace gazewright {
 namespace {
 
-using Way = Lever::Way;
 constexpr auto kRipple = joined(kSlow, kPixels);
 
 /// Picture ripple of slow moves against the settle band.
@@ -40,7 +39,7 @@ constexpr Lever kLevers[] = {{"<axis>.loop.speed_gain", Way::up, 10},
                              {"<axis>.motor.cogging_torque", Way::down, 20},
                              {"<axis>.friction.breakaway", Way::down, 4}};
 
-const Check kChecks[] = {
+const Check kSmoothChecks[] = {
     {.id = "<axis>.smooth.ripple",
      .what = "Slow moves without jerks",
      .goal = "would keep slow moves within the settle band",
@@ -56,6 +55,6 @@ const Check kChecks[] = {
 
 }  // namespace
 
-std::span<const Check> smooth_checks() { return kChecks; }
+std::span<const Check> smooth_checks() { return kSmoothChecks; }
 
 }  // namespace gazewright

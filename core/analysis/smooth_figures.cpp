@@ -19,7 +19,7 @@ bool has_falling_friction(Context& c, Axis a) { return slow_parts(c.rig(), a).fa
 
 namespace {
 
-constexpr const char* kSource = "linear model wound tight; handbook: smoothness";
+constexpr const char* kSmoothSource = "linear model wound tight; handbook: smoothness";
 constexpr auto kSlowPixels = joined(kSlow, kScale);
 constexpr const char* kNoCogging = "no cogging torque is entered";
 constexpr const char* kNoFall = "no breakaway torque above the Coulomb friction is entered";
@@ -64,9 +64,9 @@ double jump_px(Context& c, Axis a) {
 }
 double resolution(Context& c, Axis a) { return speed_resolution_radps(c.model(a)); }
 
-const FigureRow kRows[] = {
+const FigureRow kSmoothFigures[] = {
     {{"<axis>.smooth.lowest_speed", "Lowest steady speed", "rad/s", "deg/s",
-      "the largest of the limits by friction, cogging and encoder", kSource, kSlow},
+      "the largest of the limits by friction, cogging and encoder", kSmoothSource, kSlow},
      Axes::both,
      value<lowest>},
     {{"<axis>.smooth.lowest_speed_friction", "Lowest speed without stick-slip", "rad/s", "deg/s",
@@ -77,14 +77,14 @@ const FigureRow kRows[] = {
      true},
     {{"<axis>.smooth.lowest_speed_cogging", "Lowest speed over the cogging", "rad/s", "deg/s",
       "where cogging_torque·periods·N·|compliance| is 1: the ripple's speed is the mean speed",
-      kSource, kSlow},
+      kSmoothSource, kSlow},
      Axes::both,
      of_cogging<by_cogging>,
      true},
     {{"<axis>.smooth.lowest_speed_encoder", "Lowest speed over the counts", "rad/s", "deg/s",
       "where the loops' gain for reading errors at speed/count is 1/2: the ripple's speed is the "
       "mean speed",
-      kSource, kSlow},
+      kSmoothSource, kSlow},
      Axes::both,
      value<by_encoder>},
     {{"<axis>.smooth.speed_resolution", "Speed of one count in a sample", "rad/s", "deg/s",
@@ -93,7 +93,7 @@ const FigureRow kRows[] = {
      value<resolution>},
     {{"<axis>.smooth.ripple_px", "Ripple at the lowest steady speed", "1", "px",
       "(cogging_torque·|compliance| + count/π·|gain for reading errors|)·pixels_per_radian",
-      kSource, kSlowPixels},
+      kSmoothSource, kSlowPixels},
      Axes::both,
      value<ripple_px>},
     {{"<axis>.smooth.cogging_frequency", "Cogging at the lowest steady speed", "rad/s", "Hz",
@@ -102,12 +102,12 @@ const FigureRow kRows[] = {
      of_cogging<cogging_frequency>,
      true},
     {{"<axis>.smooth.worst_speed", "Speed of the worst cogging ripple", "rad/s", "deg/s",
-      "where |compliance| at periods·N·speed is largest", kSource, kSlow},
+      "where |compliance| at periods·N·speed is largest", kSmoothSource, kSlow},
      Axes::both,
      of_cogging<worst_speed>,
      true},
     {{"<axis>.smooth.worst_ripple_px", "Worst cogging ripple", "1", "px",
-      "cogging_torque·largest |compliance|·pixels_per_radian", kSource, kSlowPixels},
+      "cogging_torque·largest |compliance|·pixels_per_radian", kSmoothSource, kSlowPixels},
      Axes::both,
      of_cogging<worst_px>,
      true},
@@ -122,6 +122,6 @@ const FigureRow kRows[] = {
 
 }  // namespace
 
-std::span<const FigureRow> smooth_figures() { return kRows; }
+std::span<const FigureRow> smooth_figures() { return kSmoothFigures; }
 
 }  // namespace gazewright

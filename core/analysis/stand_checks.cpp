@@ -8,7 +8,6 @@
 namespace gazewright {
 namespace {
 
-using Way = Lever::Way;
 constexpr auto kSlides = joined(kStandMoves, std::array<InputPath, 1>{"stand.grip"});
 
 bool is_screwed_down(Context& c) { return std::isinf(c.rig().stand.grip.value()); }
@@ -67,7 +66,7 @@ constexpr Lever kSwayLevers[] = {{"stand.sway_stiffness", Way::up, 30},
                                  {"stand.sway_damping", Way::up, 20},
                                  {"<axis>.loop.position_gain", Way::down, 10}};
 
-constexpr Check kChecks[] = {
+constexpr Check kStandChecks[] = {
     {.id = "stand.tipping",
      .what = "Stand stays on its feet",
      .goal = "would keep it on its feet",
@@ -103,6 +102,6 @@ constexpr Check kChecks[] = {
 
 }  // namespace
 
-std::span<const Check> stand_checks() { return kChecks; }
+std::span<const Check> stand_checks() { return kStandChecks; }
 
 }  // namespace gazewright

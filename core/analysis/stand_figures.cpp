@@ -42,7 +42,7 @@ Answer grip_needed(Context& c, Axis) {
   return feet.sum_N() / feet.pressing_N;
 }
 
-const FigureRow kRows[] = {
+const FigureRow kStandFigures[] = {
     {{"stand.holding_moment", "Moment that holds the stand upright", "N.m", "N.m",
       "(stand.mass + moving mass)·g·cos λ·half_width", kStatics, kStandWeight},
      Axes::rig,
@@ -92,6 +92,6 @@ const FigureRow kRows[] = {
 
 }  // namespace
 
-std::span<const FigureRow> stand_figures() { return kRows; }
+std::span<const FigureRow> stand_figures() { return kStandFigures; }
 
 }  // namespace gazewright

@@ -10,8 +10,6 @@
 namespace gazewright {
 namespace {
 
-using Way = Lever::Way;
-
 /// Where the drive's limit keeps the top speed below what a runaway reaches; else empty.
 std::string say_runaway(Context& c, Axis a) {
   if (!c.missing(kRunawayBlow, a).empty()) return {};
@@ -114,7 +112,7 @@ constexpr Lever kShearLevers[] = {
     {"<axis>.stops.tab_thickness", Way::up, 8}, {"<axis>.stops.radius", Way::up, 4},
     {"<axis>.stops.stiffness", Way::down, 30},  {"<axis>.drive.speed_limit", Way::down, 20}};
 
-constexpr Check kChecks[] = {
+constexpr Check kStopChecks[] = {
     {"<axis>.stop.torque", "Stop torque at top speed against gearbox peak",
      "would spare the gearbox", "<axis>.stops", "N.m", "N.m", kStopBlow, impact, kImpactLevers},
     {"<axis>.stop.bumper", "The bumper takes the blow at top speed",
@@ -133,6 +131,6 @@ constexpr Check kChecks[] = {
 
 }  // namespace
 
-std::span<const Check> stop_checks() { return kChecks; }
+std::span<const Check> stop_checks() { return kStopChecks; }
 
 }  // namespace gazewright

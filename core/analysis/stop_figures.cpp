@@ -138,7 +138,7 @@ Answer strength_to_count_on(Context& c, Axis a) {
 
 constexpr std::array<InputPath, 1> kStopsAtAll{"<axis>.stops.rebound"};
 
-const FigureRow kRows[] = {
+const FigureRow kStopFigures[] = {
     {{"<axis>.stop.energy", "Energy into the stop at top speed", "J", "J",
       "½·(load + rotor_reflected)·speed_top²", kImpact, kEnergy},
      Axes::both,
@@ -243,6 +243,6 @@ const FigureRow kRows[] = {
 
 }  // namespace
 
-std::span<const FigureRow> stop_figures() { return kRows; }
+std::span<const FigureRow> stop_figures() { return kStopFigures; }
 
 }  // namespace gazewright

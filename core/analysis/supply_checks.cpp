@@ -13,8 +13,6 @@
 namespace gazewright {
 namespace {
 
-using Way = Lever::Way;
-
 constexpr auto kSag = joined(kBothSteps, std::array<InputPath, 1>{"supply.source_resistance"});
 constexpr auto kLeadDrop =
     joined(kBothSteps, std::array<InputPath, 3>{"supply.lead_length", "supply.lead_conductor",
@@ -235,7 +233,7 @@ std::optional<Remedy> smaller_fuse(Context& c, Axis a) {
   return smaller;
 }
 
-constexpr Check kChecks[] = {
+constexpr Check kSupplyChecks[] = {
     {.id = "supply.peak_current",
      .what = "Supply gives the current of the worst moves",
      .goal = "would give it",
@@ -336,6 +334,6 @@ constexpr Check kChecks[] = {
 
 }  // namespace
 
-std::span<const Check> supply_checks() { return kChecks; }
+std::span<const Check> supply_checks() { return kSupplyChecks; }
 
 }  // namespace gazewright

@@ -97,7 +97,7 @@ constexpr std::array<InputPath, 2> kChopper{"supply.brake_voltage", "supply.volt
 constexpr auto kResistor = joined(kBothSteps, kChopper);
 constexpr auto kNeeded = joined(kBothSteps, std::array<InputPath, 1>{"supply.trip_voltage"});
 
-const FigureRow kRows[] = {
+const FigureRow kSupplyFigures[] = {
     {{"supply.peak_power", "Peak power from the supply, task's moves", "W", "W",
       "largest Σ 1.5·i·(R·i + e) + idle power, both axes begun together", kSimulated, kBothSteps},
      Axes::rig,
@@ -225,6 +225,6 @@ const FigureRow kRows[] = {
 
 }  // namespace
 
-std::span<const FigureRow> supply_figures() { return kRows; }
+std::span<const FigureRow> supply_figures() { return kSupplyFigures; }
 
 }  // namespace gazewright

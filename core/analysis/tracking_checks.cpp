@@ -9,7 +9,6 @@
 namespace gazewright {
 namespace {
 
-using Way = Lever::Way;
 constexpr std::array<InputPath, 2> kPicture{"camera.columns", "camera.rows"};
 constexpr auto kTracking = joined(kLoops, kPicture);
 
@@ -57,7 +56,7 @@ constexpr Lever kGainLevers[] = {{"tracking.gain", Way::down, 100},
                                  {"camera.frame_rate", Way::up, 8},
                                  {"<axis>.loop.position_gain", Way::down, 30}};
 
-constexpr Check kChecks[] = {
+constexpr Check kTrackingChecks[] = {
     {.id = "<axis>.tracking.in_picture",
      .what = "Keeps the target in the picture",
      .goal = "would keep it in the picture",
@@ -81,6 +80,6 @@ constexpr Check kChecks[] = {
 
 }  // namespace
 
-std::span<const Check> tracking_checks() { return kChecks; }
+std::span<const Check> tracking_checks() { return kTrackingChecks; }
 
 }  // namespace gazewright

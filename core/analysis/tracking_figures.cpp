@@ -10,7 +10,7 @@
 namespace gazewright {
 namespace {
 
-constexpr const char* kSource = "handbook: tracking";
+constexpr const char* kTrackingSource = "handbook: tracking";
 constexpr const char* kRunSource = "simulated; handbook: tracking";
 constexpr std::array<InputPath, 4> kPicture{"camera.columns", "camera.rows",
                                             "camera.horizontal_view", "camera.exposure"};
@@ -70,9 +70,9 @@ Answer blind_cone(Context& c, Axis a) {
                         fastest_asked_radps(c.model(a)), most_radps2);
 }
 
-const FigureRow kRows[] = {
+const FigureRow kTrackingFigures[] = {
     {{"<axis>.tracking.target_speed", "Peak speed of the target", "rad/s", "deg/s",
-      "largest speed of the angle that points at it", kSource, kTracking},
+      "largest speed of the angle that points at it", kTrackingSource, kTracking},
      Axes::both,
      [](Context& c, Axis a) {
        return of_runs(c, [a](const TrackingRuns& r) { return r.peak_speed_radps[index(a)]; });
@@ -80,13 +80,14 @@ const FigureRow kRows[] = {
     {{"<axis>.tracking.dead_time", "Dead time of the outer loop", "s", "ms",
       "delay + mean age of a held answer + 1/speed loop crossover; acting on the angle only the "
       "last",
-      kSource, kTracking},
+      kTrackingSource, kTracking},
      Axes::both,
      [](Context& c, Axis a) {
        return of_first(c, [a](const DetectorRun& d) { return d.loop[index(a)].dead_time_s; });
      }},
     {{"<axis>.tracking.gain", "Gain of the outer loop", "1/s", "1/s",
-      "as entered; else 0.5/dead time, acting on the angle the position gain", kSource, kTracking},
+      "as entered; else 0.5/dead time, acting on the angle the position gain", kTrackingSource,
+      kTracking},
      Axes::both,
      [](Context& c, Axis a) {
        return of_first(c, [a](const DetectorRun& d) { return d.loop[index(a)].gain_1ps; });
@@ -175,6 +176,6 @@ const FigureRow kRows[] = {
 
 }  // namespace
 
-std::span<const FigureRow> tracking_figures() { return kRows; }
+std::span<const FigureRow> tracking_figures() { return kTrackingFigures; }
 
 }  // namespace gazewright

@@ -13,7 +13,6 @@
 namespace gazewright {
 namespace {
 
-using Way = Lever::Way;
 constexpr auto kMoveFits = joined(kUsable, std::array<InputPath, 1>{"task.<axis>_move"});
 constexpr auto kInset =
     joined(joined(kBraking, kSoft),
@@ -90,7 +89,7 @@ constexpr Lever kInsetLevers[] = {{"<axis>.stops.soft_inset", Way::up, 60},
 constexpr Lever kOrderLevers[] = {{"<axis>.stops.soft_inset", Way::up, 60},
                                   {"<axis>.cable.free_length", Way::up, 10},
                                   {"<axis>.cable.twist_rating", Way::up, 10}};
-constexpr Check kChecks[] = {
+constexpr Check kTravelChecks[] = {
     {"<axis>.travel.move", "The task's move fits the travel", "would make room for the move",
      "<axis>.stops", "rad", "deg", kMoveFits, move_fits, kFitLevers},
     {"<axis>.travel.soft_inset", "Room to brake between soft limit and stop",
@@ -103,6 +102,6 @@ constexpr Check kChecks[] = {
 
 }  // namespace
 
-std::span<const Check> travel_checks() { return kChecks; }
+std::span<const Check> travel_checks() { return kTravelChecks; }
 
 }  // namespace gazewright

@@ -41,7 +41,7 @@ Answer speed_at_stop(Context& c, Axis a) {
   return c.speed_at_stop_radps(a);
 }
 
-const FigureRow kRows[] = {
+const FigureRow kTravelFigures[] = {
     {{"<axis>.travel.stops", "Travel between the hard stops", "rad", "deg",
       "with w = 2·asin(width/2r): 2π − w_tab − w_post; n loose tabs: + n·(2π − 2·w_loose); "
       "window: window − w_tab",
@@ -90,6 +90,6 @@ const FigureRow kRows[] = {
 
 }  // namespace
 
-std::span<const FigureRow> travel_figures() { return kRows; }
+std::span<const FigureRow> travel_figures() { return kTravelFigures; }
 
 }  // namespace gazewright

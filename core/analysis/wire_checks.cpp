@@ -10,7 +10,6 @@
 namespace gazewright {
 namespace {
 
-using Way = Lever::Way;
 constexpr InputPath kCircuits[]{"<axis>.cable.count", "<axis>.cable.conductors",
                                 "<axis>.cable.ring_circuits"};
 constexpr InputPath kRingCurrent[]{"<axis>.cable.current", "<axis>.cable.ring_current"};
@@ -75,7 +74,7 @@ constexpr Lever kDropLevers[] = {{"<axis>.cable.conductor", Way::up, 30},
                                  {"<axis>.cable.supply_length", Way::down, 100},
                                  {"<axis>.cable.current", Way::down, 100}};
 
-constexpr Check kChecks[] = {
+constexpr Check kWireChecks[] = {
     {"<axis>.cable.circuits", "Slip ring has rings enough", "would give every wire its ring",
      "<axis>.cable", "1", "1", kCircuits, ring_circuits, kCircuitLevers, nullptr,
      "<axis>.cable.ring_circuits"},
@@ -94,6 +93,6 @@ constexpr Check kChecks[] = {
 
 }  // namespace
 
-std::span<const Check> wire_checks() { return kChecks; }
+std::span<const Check> wire_checks() { return kWireChecks; }
 
 }  // namespace gazewright

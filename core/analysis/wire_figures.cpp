@@ -26,7 +26,7 @@ double rating_A(Context& c, Axis a) {
   return wire_rating_A(c.rig().axis(a).cable.conductor_m.value());
 }
 
-const FigureRow kRows[] = {
+const FigureRow kWireFigures[] = {
     {{"<axis>.cable.circuits", "Wires across the axis", "1", "1", "count·conductors",
       "what a slip ring needs in circuits; handbook: cables", kCircuits},
      Axes::both,
@@ -62,6 +62,6 @@ const FigureRow kRows[] = {
 
 }  // namespace
 
-std::span<const FigureRow> wire_figures() { return kRows; }
+std::span<const FigureRow> wire_figures() { return kWireFigures; }
 
 }  // namespace gazewright

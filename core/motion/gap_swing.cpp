@@ -3,13 +3,13 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <numbers>
+
+#include "core/units/angle.h"
 
 namespace gazewright {
 namespace {
 
 using Complex = LoopPoint::Complex;
-constexpr double kPi = std::numbers::pi;
 constexpr double kApart = 1.15;                            // between frequencies
 constexpr double kLeast = 0.003, kMost = 300, kTimes = 2;  // amplitudes, of half the gap
 constexpr double kSmall = 9 * kPi * kPi / 128;             // of the dead zone just past its edge

@@ -6,6 +6,7 @@
 
 #include "core/motion/loop_value.h"
 #include "core/motion/search.h"
+#include "core/units/angle.h"
 
 // Derivation: resources/handbook/loops.md.
 namespace gazewright {
@@ -13,7 +14,6 @@ namespace {
 
 using Complex = LoopPoint::Complex;
 using ValueAt = LoopValue (*)(const LoopPoint&, const AxisControl&);
-constexpr double kPi = std::numbers::pi;
 constexpr int kMostHalvings = 50;
 constexpr double kNarrow_rad = 0.6;  // a closed loop with less margin has a peak that is narrow
 

@@ -2,9 +2,9 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 #include "core/motion/loop.h"
+#include "core/units/angle.h"
 
 namespace gazewright {
 namespace {
@@ -12,7 +12,6 @@ namespace {
 using Complex = LoopPoint::Complex;
 constexpr int kGridPoints = 400;
 constexpr double kLowest = 1e-4;  // of half the sample rate
-constexpr double kPi = std::numbers::pi;
 
 /// Where the train's gain peaks or vanishes: the antiresonance and the resonance, both raised by
 /// the cables, and that of all inertia on the cables.

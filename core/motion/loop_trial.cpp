@@ -2,16 +2,12 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 #include <utility>
 
 #include "core/motion/loop_value.h"
+#include "core/units/angle.h"
 
 namespace gazewright {
-
-namespace {
-constexpr double kPi = std::numbers::pi;
-}
 
 LoopTrial::LoopTrial(std::vector<Complex> plant, std::vector<double> phase_rad,
                      const std::vector<LoopPoint>& points)

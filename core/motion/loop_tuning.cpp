@@ -2,19 +2,18 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 #include "core/motion/gap_swing.h"
 #include "core/motion/loop.h"
 #include "core/motion/loop_trial.h"
 #include "core/motion/loop_value.h"
 #include "core/motion/smoothness.h"
+#include "core/units/angle.h"
 
 namespace gazewright {
 namespace {
 
 using Complex = LoopPoint::Complex;
-constexpr double kPi = std::numbers::pi;
 constexpr double kGuard = 1.03;      // in gain, and
 constexpr double kGuard_rad = 0.01;  // for what lies between the grid's points
 constexpr double kGainMargin = 2.1;  // 2 is asked for, common practice

@@ -6,13 +6,13 @@
 #include <vector>
 
 #include "core/motion/loop_value.h"
+#include "core/units/angle.h"
 
 // Derivation: resources/handbook/smoothness.md.
 namespace gazewright {
 namespace {
 
 using Complex = std::complex<double>;
-constexpr double kPi = std::numbers::pi;
 constexpr double kLowest = 1e-5;  // of half the sample rate
 constexpr int kGridPoints = 300;
 constexpr int kBisections = 40;

@@ -2,12 +2,11 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
+
+#include "core/units/angle.h"
 
 namespace gazewright {
 namespace {
-
-constexpr double kPi = std::numbers::pi;
 
 double squared(double x) { return x * x; }
 

@@ -2,15 +2,10 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
+
+#include "core/units/angle.h"
 
 namespace gazewright {
-namespace {
-
-constexpr double kPi = std::numbers::pi;
-
-}  // namespace
-
 const char* loop_problem(const HangingLoop& loop) {
   if (!(loop.anchor_radius_m > 0 && loop.moving_radius_m > 0))
     return "a clamp on the axis twists the cable instead of bending it";

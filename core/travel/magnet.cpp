@@ -4,13 +4,13 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <numbers>
+
+#include "core/units/angle.h"
 
 namespace gazewright {
 namespace {
 
 using Eigen::Vector3d;
-constexpr double kPi = std::numbers::pi;
 
 constexpr std::size_t kRimPoints = 32;
 const std::array<Eigen::Vector2d, kRimPoints>& rim_directions() {

@@ -2,14 +2,12 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 #include "core/units/angle.h"
 
 namespace gazewright {
 namespace {
 
-constexpr double kPi = std::numbers::pi;
 constexpr double kLength_m = 1e-5;                    // the step of lengths that are set
 constexpr double kLeastTravel_rad = 2 * kDegree_rad;  // so that there are stops left to drag
 

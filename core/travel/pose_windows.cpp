@@ -3,14 +3,13 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <numbers>
 
 #include "core/bodies/two_axis.h"
+#include "core/units/angle.h"
 
 namespace gazewright {
 namespace {
 
-constexpr double kPi = std::numbers::pi;
 constexpr double kTurn_rad = 2 * kPi;
 constexpr double kHair_rad = 1e-9;
 

@@ -187,7 +187,7 @@ std::variant<Quantity, UnitProblem> read_quantity(std::string_view text, const F
   if (const auto* problem = std::get_if<UnitProblem>(&value)) return *problem;
   quantity.si = std::get<double>(value);
   const Text fault = range_problem(info, *quantity.si);
-  if (!fault.empty()) return UnitProblem{fault, range_fix(info)};
+  if (!fault.empty()) return UnitProblem{fault, range_fix(info), true};
   return quantity;
 }
 

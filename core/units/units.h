@@ -10,8 +10,9 @@ namespace gazewright {
 
 /// Why a text is not a quantity of the wanted dimension, and how to mend it.
 struct UnitProblem {
-  std::string problem;  ///< e.g. "35 has no unit; an inertia is due"
-  std::string fix;      ///< e.g. "write for example 118 g.cm2"
+  std::string problem;      ///< e.g. "35 has no unit; an inertia is due"
+  std::string fix;          ///< e.g. "write for example 118 g.cm2"
+  bool says_range = false;  ///< the mend already says what is allowed
 };
 
 /// Reads "118 g.cm2", "24V", "35 g·cm²", "0.2 Nm", "2.5 kg.cm" (torque where a torque is due), "16

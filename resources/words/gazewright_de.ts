@@ -10580,6 +10580,10 @@ name: </translation>
         <translation>%1 weitere</translation>
     </message>
     <message>
+        <source>Not shown, it needs more height: %1</source>
+        <translation>Nicht gezeigt, dafür fehlt die Höhe: %1</translation>
+    </message>
+    <message>
         <source>holds</source>
         <translation>hält</translation>
     </message>
@@ -14494,6 +14498,14 @@ name: </translation>
     <message>
         <source>take the entry</source>
         <translation>Eingabe übernehmen</translation>
+    </message>
+    <message>
+        <source>↑ ↓, Page Up, Page Down</source>
+        <translation>↑ ↓, Bild auf, Bild ab</translation>
+    </message>
+    <message>
+        <source>one more or less in the second digit; ten</source>
+        <translation>eins mehr oder weniger in der zweiten Stelle; zehn</translation>
     </message>
     <message>
         <source>Escape</source>

@@ -56,6 +56,20 @@ TEST(Readout, GivesDifferencesSlopeAndFrequencyOfTwoCursors) {
   EXPECT_TRUE(lines[1].contains("400°/s")) << lines[1].toStdString();
 }
 
+TEST(Readout, BeginsWithThePresentDesignAndSaysZeroForTheDustOfSums) {
+  Chart chart = two_lines();
+  chart.y = {-3, 9};
+  chart.series.prepend(
+      {.name = "Pan of B", .axis = Axis::pan, .line = Line::variant_1, .x = {0, 10}, .y = {1, 2}});
+  chart.series[2].y[0] = 3e-14;
+  const Readout readout = read(chart, {.x = 0}, {});
+  ASSERT_EQ(readout.series.size(), 3U);
+  EXPECT_EQ(readout.series[0].name, "Pan");
+  EXPECT_EQ(readout.series[1].name, "Tilt");
+  EXPECT_EQ(readout.series[2].name, "Pan of B");
+  EXPECT_EQ(readout.series[1].ya, 0);
+}
+
 TEST(Readout, OfOneCursorHasNoDifferencesAndOfNoneNoLines) {
   EXPECT_EQ(readout_lines(two_lines(), read(two_lines(), {.x = 20}, {})),
             (QStringList{"Time  20\u202Fms", "Pan  4°", "Tilt  -3°"}.replaceInStrings(

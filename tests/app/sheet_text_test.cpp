@@ -10,6 +10,7 @@
 #include "app/plots/text.h"
 #include "app/sheet/sheet.h"
 #include "app/sheet/write_sheet.h"
+#include "app/window/quantity_text.h"
 #include "core/analysis/missing.h"
 #include "core/files/rig_file.h"
 #include "core/rig/fields.h"
@@ -165,7 +166,7 @@ TEST(Sheet, ListsTheKeepOuts) {
                     {angle(-20, "-20 deg"), angle(15, "15 deg")},
                     {angle(30, "30 deg"), angle(62.5, "62.5 deg")}}};
   const Written sheet(rig, analyse(rig, {.remedies = false}));
-  EXPECT_TRUE(sheet.text.contains("lamp post -20 deg 15 deg 30 deg 62.5 deg"))
+  EXPECT_TRUE(sheet.text.contains("lamp post −20° 15° 30° 62.5°"))
       << sheet.text.mid(sheet.text.indexOf("Keep-outs"), 200).toStdString();
   EXPECT_FALSE(sheet.text.contains("keep_outs["));
 }
@@ -190,7 +191,7 @@ TEST(Sheet, HoldsEveryFindingFigureAndInputAndNoNotANumber) {
   for (const FieldRef& field : all_fields(rig)) {
     const auto* ref = std::get_if<QuantityRef>(&field);
     if (ref == nullptr || ref->quantity->written.empty()) continue;
-    EXPECT_TRUE(has_words(sheet.text, QString::fromStdString(ref->quantity->written))) << ref->path;
+    EXPECT_TRUE(has_words(sheet.text, shown_quantity(*ref->quantity, *ref->info))) << ref->path;
   }
   EXPECT_FALSE(QRegularExpression("\\b(nan|inf)\\b", QRegularExpression::CaseInsensitiveOption)
                    .match(sheet.text)

@@ -5,16 +5,15 @@
 #include <QLocale>
 #include <QToolButton>
 #include <QWheelEvent>
-#include <numbers>
 
 #include "app/window/quantity_text.h"
+#include "core/units/angle.h"
 #include "tests/app/window_support.h"
 
 namespace gazewright {
 namespace {
 
 using tests::OwlWindow;
-constexpr double kPi = std::numbers::pi;
 
 TEST(WindowEdit, TakesAnyUnitOfTheDimension) {
   OwlWindow owl;
@@ -47,13 +46,51 @@ TEST(WindowEdit, RejectsABadEntryBesideTheFieldAndKeepsTheLastValidOne) {
     EXPECT_EQ(owl.rig(), before) << bad;
     EXPECT_FALSE(field->errorText().isEmpty()) << bad;
     EXPECT_TRUE(field->errorText().contains("Still 18")) << field->errorText().toStdString();
-    EXPECT_TRUE(field->errorText().contains("Allowed: 0.01 to 1000"))
-        << field->errorText().toStdString();
+    EXPECT_EQ(field->errorText().count("0.01"), 1) << field->errorText().toStdString();
+    EXPECT_TRUE(field->errorText().contains("1000")) << field->errorText().toStdString();
   }
   QuantityField* field = owl.field("pan.gearbox.ratio");
   QTest::keyClick(field->edit(), Qt::Key_Escape);
   EXPECT_EQ(field->edit()->text(), "18");
   EXPECT_TRUE(field->errorText().isEmpty());
+}
+
+TEST(WindowEdit, StepsAValueInItsSecondDigitAsOneUndoneStep) {
+  OwlWindow owl;
+  owl.window.select("pan.gearbox");
+  owl.type("pan.gearbox.ratio", "18");
+  const int steps_before = owl.window.document().history().count();
+  QLineEdit* edit = owl.field("pan.gearbox.ratio")->edit();
+  edit->setFocus();
+  for (const auto& [key, ratio] : {std::pair(Qt::Key_Up, 19.0),
+                                   {Qt::Key_Down, 18.0},
+                                   {Qt::Key_PageDown, 8.0},
+                                   {Qt::Key_Up, 8.1},
+                                   {Qt::Key_PageUp, 9.1}}) {
+    QTest::keyClick(edit, key);
+    EXPECT_NEAR(*owl.rig().pan.gearbox.ratio.si, ratio, 1e-12);
+  }
+  EXPECT_EQ(edit->text(), "9.1");
+  EXPECT_EQ(owl.window.document().history().count(), steps_before + 1);
+  owl.window.document().history().undo();
+  EXPECT_EQ(owl.rig().pan.gearbox.ratio.si, 18);
+}
+
+TEST(WindowEdit, AStepKeepsTheUnitAndStaysWithinWhatIsAllowed) {
+  const FieldInfo& backlash = *find_info("pan.gearbox.backlash");
+  EXPECT_EQ(stepped(QString::fromUtf8("8\u202farcmin"), 1, backlash),
+            QString::fromUtf8("8.1\u202farcmin"));
+  EXPECT_EQ(stepped(QString::fromUtf8("10\u202farcmin"), -1, backlash),
+            QString::fromUtf8("9.9\u202farcmin"));
+  EXPECT_EQ(stepped(QString::fromUtf8("0.25°"), 10, backlash), QString::fromUtf8("0.35°"));
+  EXPECT_EQ(stepped("7", 1, *find_info("pan.motor.pole_pairs")), "8") << "whole numbers only";
+  EXPECT_EQ(stepped("missing", 1, backlash), "");
+  OwlWindow owl;
+  owl.window.select("pan.gearbox");
+  owl.type("pan.gearbox.ratio", "1000");
+  QTest::keyClick(owl.field("pan.gearbox.ratio")->edit(), Qt::Key_Up);
+  EXPECT_EQ(owl.rig().pan.gearbox.ratio.si, 1000);
+  EXPECT_EQ(owl.field("pan.gearbox.ratio")->errorText(), "");
 }
 
 TEST(WindowEdit, SaysInFullWhatAnEmptyEntryStandsForWhereThatDoesNotFit) {

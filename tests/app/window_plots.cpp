@@ -87,7 +87,12 @@ TEST(PlotMenu, CopiesPictureAndData) {
             2 * std::max(480, owl.plots().plot(PlotKind::step)->width()));
   EXPECT_TRUE(data->data("image/svg+xml").contains("Tide-pool owl"));
   menu.action("copy_data")->trigger();
-  EXPECT_EQ(QApplication::clipboard()->text(), owl.plots().plot(PlotKind::step)->csv());
+  const QString csv = owl.plots().plot(PlotKind::step)->csv();
+  EXPECT_EQ(QApplication::clipboard()->mimeData()->data("text/csv"), csv.toUtf8());
+  EXPECT_EQ(QApplication::clipboard()->text(), with_tabs(csv));
+  const QStringList head = QApplication::clipboard()->text().section('\n', 0, 0).split('\t');
+  EXPECT_EQ(head, csv_rows(csv).front());
+  EXPECT_GT(head.size(), 2);
   menu.close();
 }
 

@@ -34,9 +34,10 @@ struct SafeOwl : OwlWindow {
     return journals();
   }
   /// What a window that was killed would have left.
-  void leave(const QString& file, const std::string& text) const {
+  void leave(const QString& file, const std::string& text,
+             const QString& name = "left.journal") const {
     ASSERT_TRUE(documents().mkpath("."));
-    write("state/documents/left.journal", journal_text({file.toStdString(), text}));
+    write(("state/documents/" + name).toUtf8(), journal_text({file.toStdString(), text}));
   }
   void set_voltage(double volts) {
     window.document().edit("voltage", with_value(rig(), "supply.voltage", volts));
@@ -112,7 +113,7 @@ TEST(WindowSafety, TheFramesOfADragAreNotKeptItsEndIs) {
 TEST(WindowSafety, ALeftoverOfTheOpenFileIsRestoredAsOneStep) {
   SafeOwl owl;
   owl.leave(owl.path("owl.rig.yaml"), at_volts(40));
-  owl.window.safeWork().offerLeftover();
+  owl.window.safeWork().offerLeftovers();
   EXPECT_TRUE(owl.asked().contains("Unsaved edits of")) << owl.asked().toStdString();
   EXPECT_TRUE(owl.asked().contains("owl.rig.yaml"));
   EXPECT_EQ(owl.voltage(), 24);
@@ -143,7 +144,7 @@ TEST(WindowSafety, EditsBeforeTheAnswerLeaveTheLeftoverAlone) {
   ASSERT_TRUE(owl.window.openFile(owl.path("owl.rig.yaml")));
   owl.set_voltage(31);
   EXPECT_EQ(owl.written().size(), 2);
-  owl.window.safeWork().offerLeftover();
+  owl.window.safeWork().offerLeftovers();
   owl.answer("Restore");
   EXPECT_EQ(owl.voltage(), 40);
   owl.window.document().history().undo();
@@ -153,12 +154,12 @@ TEST(WindowSafety, EditsBeforeTheAnswerLeaveTheLeftoverAlone) {
 TEST(WindowSafety, DiscardDeletesALeftoverAndLaterKeepsIt) {
   SafeOwl owl;
   owl.leave(owl.path("owl.rig.yaml"), at_volts(40));
-  owl.window.safeWork().offerLeftover();
+  owl.window.safeWork().offerLeftovers();
   owl.answer("Later");
   EXPECT_FALSE(owl.window.questions().isVisible());
   EXPECT_EQ(owl.journals(), QStringList("left.journal"));
   QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);  // lets go of it
-  owl.window.safeWork().offerLeftover();
+  owl.window.safeWork().offerLeftovers();
   owl.answer("Discard");
   EXPECT_TRUE(owl.journals().isEmpty());
   EXPECT_EQ(owl.voltage(), 24);
@@ -167,7 +168,7 @@ TEST(WindowSafety, DiscardDeletesALeftoverAndLaterKeepsIt) {
 TEST(WindowSafety, QuestionsStandTogetherAndEachGoesWithItsAnswer) {
   SafeOwl owl;
   owl.leave(owl.path("owl.rig.yaml"), at_volts(40));
-  owl.window.safeWork().offerLeftover();
+  owl.window.safeWork().offerLeftovers();
   owl.write("owl.rig.yaml", at_volts(36));
   ASSERT_TRUE(owl.wait_for("on disk"));
   EXPECT_EQ(owl.asked().count('\n'), 1) << owl.asked().toStdString();
@@ -182,7 +183,7 @@ TEST(WindowSafety, QuestionsStandTogetherAndEachGoesWithItsAnswer) {
 TEST(WindowSafety, ALeftoverWithoutAFileComesBackWithoutOne) {
   SafeOwl owl;
   owl.leave({}, "# from nowhere\n" + at_volts(40));
-  owl.window.safeWork().offerLeftover();
+  owl.window.safeWork().offerLeftovers();
   EXPECT_TRUE(owl.asked().contains("Tide-pool owl")) << owl.asked().toStdString();
   owl.answer("Restore");
   EXPECT_EQ(owl.voltage(), 40);
@@ -196,7 +197,7 @@ TEST(WindowSafety, ALeftoverOfAnotherFileOpensItAfterAsking) {
   owl.write("heron.rig.yaml", tests::owl_file_text());
   owl.leave(owl.path("heron.rig.yaml"), at_volts(40));
   owl.set_voltage(30);
-  owl.window.safeWork().offerLeftover();
+  owl.window.safeWork().offerLeftovers();
   answer_box("Cancel");
   owl.answer("Restore");
   EXPECT_EQ(owl.voltage(), 30);
@@ -208,10 +209,56 @@ TEST(WindowSafety, ALeftoverOfAnotherFileOpensItAfterAsking) {
   EXPECT_EQ(owl.read("heron.rig.yaml"), tests::owl_file_text());
 }
 
+TEST(WindowSafety, EveryLeftoverIsOfferedInARowOfItsOwnAndItsFileIsOpenNowhereElse) {
+  SafeOwl owl;
+  owl.write("heron.rig.yaml", tests::owl_file_text());
+  ASSERT_TRUE(owl.window.openFile(owl.path("heron.rig.yaml")));
+  owl.set_voltage(30);
+  ASSERT_EQ(owl.written().size(), 1);
+  const QString name_of_heron = owl.journals().front();
+  owl.window.document().history().undo();
+  ASSERT_TRUE(owl.window.openFile(owl.path("owl.rig.yaml")));
+  ASSERT_TRUE(owl.written().isEmpty());
+  owl.leave(owl.path("owl.rig.yaml"), at_volts(40));
+  owl.leave(owl.path("heron.rig.yaml"), at_volts(44), name_of_heron);
+  owl.window.safeWork().offerLeftovers();
+  EXPECT_EQ(owl.asked().count("Unsaved edits of"), 2) << owl.asked().toStdString();
+  ASSERT_TRUE(owl.window.openFile(owl.path("heron.rig.yaml")));
+  EXPECT_FALSE(owl.asked().contains("open in another window")) << owl.asked().toStdString();
+  EXPECT_EQ(owl.asked().count("Unsaved edits of"), 2);
+}
+
+TEST(WindowSafety, OpeningAFileOffersWhatWasLeftOfIt) {
+  SafeOwl owl;
+  owl.write("heron.rig.yaml", tests::owl_file_text());
+  owl.settle();
+  owl.leave(owl.path("heron.rig.yaml"), at_volts(44));
+  EXPECT_EQ(owl.asked(), "");
+  ASSERT_TRUE(owl.window.openFile(owl.path("heron.rig.yaml")));
+  EXPECT_TRUE(owl.asked().contains("heron.rig.yaml")) << owl.asked().toStdString();
+  owl.answer("Later");
+  QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);  // lets go of it
+  ASSERT_TRUE(owl.window.openFile(owl.path("owl.rig.yaml")));
+  EXPECT_EQ(owl.asked(), "");
+  ASSERT_TRUE(owl.window.openFile(owl.path("heron.rig.yaml")));
+  owl.answer("Restore");
+  EXPECT_EQ(owl.voltage(), 44);
+}
+
+TEST(WindowSafety, TheNoticeOfRestoredEditsGoesWhenNothingIsUnsaved) {
+  SafeOwl owl;
+  owl.leave(owl.path("owl.rig.yaml"), at_volts(40));
+  owl.window.safeWork().offerLeftovers();
+  owl.answer("Restore");
+  ASSERT_TRUE(owl.told().contains("not saved yet"));
+  ASSERT_TRUE(owl.window.saveTo(owl.path("owl.rig.yaml")));
+  EXPECT_FALSE(owl.told().contains("not saved yet")) << owl.told().toStdString();
+}
+
 TEST(WindowSafety, ALeftoverOfAFileThatIsGoneComesBackWithoutAFile) {
   SafeOwl owl;
   owl.leave(owl.path("gone.rig.yaml"), at_volts(40));
-  owl.window.safeWork().offerLeftover();
+  owl.window.safeWork().offerLeftovers();
   owl.answer("Restore");
   EXPECT_EQ(owl.voltage(), 40);
   EXPECT_TRUE(owl.window.document().file().isEmpty());
@@ -220,7 +267,7 @@ TEST(WindowSafety, ALeftoverOfAFileThatIsGoneComesBackWithoutAFile) {
 TEST(WindowSafety, ALeftoverThatWasSavedIsNotOffered) {
   SafeOwl owl;
   owl.leave(owl.path("owl.rig.yaml"), tests::owl_file_text());
-  owl.window.safeWork().offerLeftover();
+  owl.window.safeWork().offerLeftovers();
   EXPECT_EQ(owl.asked(), "");
   EXPECT_TRUE(owl.journals().isEmpty());
 }
@@ -235,7 +282,7 @@ TEST(WindowSafety, HalfWrittenJournalsOfYesterdayAreClearedAway) {
   ASSERT_TRUE(
       old.setFileTime(QDateTime::currentDateTime().addDays(-2), QFileDevice::FileModificationTime));
   old.close();
-  owl.window.safeWork().offerLeftover();
+  owl.window.safeWork().offerLeftovers();
   EXPECT_EQ(owl.documents().entryList({".saving-*"}, QDir::Files | QDir::Hidden),
             QStringList(".saving-8-0"));
 }
@@ -243,7 +290,7 @@ TEST(WindowSafety, HalfWrittenJournalsOfYesterdayAreClearedAway) {
 TEST(WindowSafety, ALeftoverThatCannotBeReadIsToldAndStays) {
   SafeOwl owl;
   owl.leave(owl.path("owl.rig.yaml"), "rig: 1\nsupply: {voltage: -");
-  owl.window.safeWork().offerLeftover();
+  owl.window.safeWork().offerLeftovers();
   owl.answer("Restore");
   EXPECT_TRUE(owl.told().contains("cannot be read; they stay")) << owl.told().toStdString();
   EXPECT_EQ(owl.journals(), QStringList("left.journal"));

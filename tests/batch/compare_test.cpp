@@ -11,8 +11,6 @@
 namespace gazewright::test {
 namespace {
 
-const std::string kNewt = sample("quick-newt");
-
 Rig newt() { return load_rig(kNewt).rig.value_or(Rig{}); }
 
 /// The fields of the line of a row.

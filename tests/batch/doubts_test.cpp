@@ -14,8 +14,6 @@
 namespace gazewright::test {
 namespace {
 
-const std::string kNewt = sample("quick-newt");
-
 TEST(BatchDoubts, JsonCarriesThemToTheLastDigit) {
   for (const char* name : {"quick-newt", "hasty-heron", "harbour-cormorant"}) {
     const Ran ran = run_batch({"doubts", "--json", sample(name)});

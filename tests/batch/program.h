@@ -21,6 +21,7 @@ Ran run_batch_unread(const std::vector<std::string>& arguments);
 
 /// A sample rig's path.
 std::string sample(const std::string& name);
+inline const std::string kNewt = sample("quick-newt");
 /// Text of a sample rig with the first `from` replaced by `to`; fails the test where it is absent.
 std::string sample_with(const std::string& name, const std::string& from, const std::string& to);
 

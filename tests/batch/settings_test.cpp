@@ -10,8 +10,6 @@
 namespace gazewright::test {
 namespace {
 
-const std::string kNewt = sample("quick-newt");
-
 TEST(BatchSettings, JsonCarriesThemToTheLastDigit) {
   const Ran ran = run_batch({"settings", "--json", kNewt});
   ASSERT_EQ(ran.status, 0) << ran.err;

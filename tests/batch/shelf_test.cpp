@@ -9,8 +9,6 @@
 namespace gazewright::test {
 namespace {
 
-const std::string kNewt = sample("quick-newt");
-
 constexpr const char* kMotor = R"(shelf: 1
 name: drawer motor
 motor: {speed_constant: 300 rpm/V, phase_resistance: 160 mohm, phase_inductance: 58 uH, pole_pairs: 7,

@@ -11,7 +11,6 @@ namespace {
 
 constexpr const char* kHeader =
     "ratio,shortest_time_s,settle_time_s,peak_torque_Nm,top_speed_rad_s,acceleration_rad_s2";
-const std::string kNewt = sample("quick-newt");
 
 TEST(BatchSweep, RatiosAreAsAPersonWouldWriteThem) {
   const auto lines =

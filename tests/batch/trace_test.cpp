@@ -13,7 +13,6 @@ namespace gazewright::test {
 namespace {
 
 constexpr const char* kHeader = "time_s,angle_rad,speed_rad_s,motor_angle_rad,current_A,bus_A";
-const std::string kNewt = sample("quick-newt");
 
 using Rows = std::vector<std::vector<double>>;
 Rows rows_of(const std::string& csv) {

@@ -8,8 +8,6 @@
 namespace gazewright::test {
 namespace {
 
-const std::string kNewt = sample("quick-newt");
-
 TEST(BatchTrack, HasFourColumnsForEachDetectorAndARowForEveryStep) {
   const auto lines = lines_of(run_batch({"track", kNewt}).out);
   ASSERT_GT(lines.size(), 500u);

@@ -10,8 +10,6 @@
 namespace gazewright::test {
 namespace {
 
-const std::string kNewt = sample("quick-newt");
-
 TEST(BatchTravel, HasARowForEveryPose) {
   const auto lines = lines_of(run_batch({"travel", kNewt, "--step", "10deg"}).out);
   // Pan and tilt of -180 ... 180 and -90 ... 90 deg, widened to what stops and cable allow.

@@ -11,8 +11,6 @@ struct Wrong {
   std::string message;
 };
 
-const std::string kNewt = sample("quick-newt");
-
 const std::vector<Wrong>& wrong_usages() {
   static const std::vector<Wrong> all{
       {{},

@@ -54,7 +54,7 @@ TEST(RemedyWords, NoLeverTurnsADataSheetValueOfThePartThatIsThere) {
                                                                  "pan.encoder.", "pan.bearing."},
                               [&](const char* part) { return path.starts_with(part); });
       if (!is_part) continue;
-      const Change change = lever.way == Lever::Way::up ? Change::or_more : Change::or_less;
+      const Change change = lever.way == Way::up ? Change::or_more : Change::or_less;
       const bool is_of_another = is_bought(path, change);
       bought += is_of_another;
       EXPECT_TRUE(is_of_another || settable.contains(path)) << check->id << ": " << path;

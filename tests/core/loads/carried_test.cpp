@@ -5,9 +5,9 @@
 #include <Eigen/Geometry>
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 #include <vector>
 
+#include "core/units/angle.h"
 #include "tests/support/random_bodies.h"
 #include "tests/support/tol.h"
 
@@ -17,7 +17,6 @@ namespace {
 
 using Eigen::AngleAxisd;
 using Eigen::Vector3d;
-constexpr double kPi = std::numbers::pi;
 
 struct Mass {
   double kg;

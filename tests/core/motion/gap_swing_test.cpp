@@ -4,16 +4,14 @@
 
 #include <cmath>
 #include <complex>
-#include <numbers>
 
 #include "core/motion/step.h"
+#include "core/units/angle.h"
 #include "tests/core/motion/small_axis.h"
 #include "tests/support/tol.h"
 
 namespace gazewright {
 namespace {
-
-constexpr double kPi = std::numbers::pi;
 
 std::optional<GapSwing> swing_of(const AxisModel& axis) {
   return gap_swing(axis, loop_points(axis));

@@ -3,9 +3,9 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
-#include <numbers>
 
 #include "core/motion/step.h"
+#include "core/units/angle.h"
 #include "tests/core/motion/small_axis.h"
 #include "tests/support/tol.h"
 
@@ -13,7 +13,6 @@ namespace gazewright {
 namespace {
 
 using tests::linear_axis;
-constexpr double kPi = std::numbers::pi;
 
 // Formulas: Leonhard, Control of Electrical Drives; Ellis, Control System Design Guide (two-inertia
 // system). k = 100 N·m/rad, J1 = 1e-3, J2 = 4e-3: 25.165 Hz and 56.270 Hz.

@@ -4,7 +4,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 #include "core/motion/loop.h"
 #include "core/motion/step.h"
@@ -17,7 +16,6 @@ namespace gazewright {
 namespace {
 
 using tests::Random;
-constexpr double kPi = std::numbers::pi;
 
 /// From a microscope's stage to a searchlight: scales vary by decades, what makes a train
 /// reasonable is kept (some damping, a drive that can move it).

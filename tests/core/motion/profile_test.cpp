@@ -3,11 +3,11 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
-#include <numbers>
 #include <random>
 
 #include "core/motion/rigid_move.h"
 #include "core/motion/step.h"
+#include "core/units/angle.h"
 #include "tests/core/motion/small_axis.h"
 #include "tests/support/tol.h"
 
@@ -16,7 +16,7 @@ namespace {
 
 using tests::linear_axis;
 using tests::small_axis;
-constexpr double kPi = std::numbers::pi, kDeg = kPi / 180;
+constexpr double kDeg = kPi / 180;
 constexpr std::array kPlanned{ProfileKind::trapezoid, ProfileKind::jerk_limited,
                               ProfileKind::minimum_jerk};
 

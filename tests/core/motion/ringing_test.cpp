@@ -3,15 +3,14 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
-#include <numbers>
 
 #include "core/motion/profile.h"
+#include "core/units/angle.h"
 #include "tests/support/tol.h"
 
 namespace gazewright {
 namespace {
 
-constexpr double kPi = std::numbers::pi;
 constexpr double kRate_Hz = 8000, kRest_s = 0.5;
 
 /// An output that does exactly what was planned, and rests for a while.

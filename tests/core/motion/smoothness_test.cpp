@@ -7,6 +7,7 @@
 #include <random>
 
 #include "core/motion/loop.h"
+#include "core/units/angle.h"
 #include "tests/core/motion/small_axis.h"
 #include "tests/support/tol.h"
 
@@ -16,7 +17,6 @@ namespace {
 using Complex = std::complex<double>;
 using tests::linear_axis;
 using tests::small_axis;
-constexpr double kPi = std::numbers::pi;
 
 /// One inertia behind a gear that hardly bends, control that hardly delays.
 AxisModel rigid_axis() {

@@ -3,9 +3,9 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
-#include <numbers>
 
 #include "core/travel/cable_twist.h"
+#include "core/units/angle.h"
 #include "tests/support/random_bodies.h"
 #include "tests/support/tol.h"
 
@@ -13,7 +13,6 @@ namespace gazewright {
 namespace {
 
 using tests::Random;
-constexpr double kPi = std::numbers::pi;
 
 Cable cable_with(const char* routing) {
   Cable cable;

@@ -3,16 +3,14 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
-#include <numbers>
 #include <random>
 
 #include "core/travel/vernier.h"
+#include "core/units/angle.h"
 #include "tests/support/tol.h"
 
 namespace gazewright {
 namespace {
-
-constexpr double kPi = std::numbers::pi;
 
 TEST(Fraction, IsTheSimplestThatIsTheValue) {
   const auto is = [](double value, std::int64_t over, std::int64_t under) {

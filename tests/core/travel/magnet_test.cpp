@@ -3,16 +3,15 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
-#include <numbers>
 #include <random>
 
+#include "core/units/angle.h"
 #include "tests/support/tol.h"
 
 namespace gazewright {
 namespace {
 
 using Eigen::Vector3d;
-constexpr double kPi = std::numbers::pi;
 constexpr DiscMagnet kMagnet{.diameter_m = 6e-3, .thickness_m = 2.5e-3, .remanence_T = 1.2};
 
 /// Coulomb's law for the charge M·cosφ on the rim, patch by patch.

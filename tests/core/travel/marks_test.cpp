@@ -5,7 +5,6 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <numbers>
 #include <random>
 
 #include "core/rig/fields.h"
@@ -16,7 +15,6 @@
 namespace gazewright {
 namespace {
 
-constexpr double kPi = std::numbers::pi;
 // Fields are set to 0.01 mm and 0.01°. Half a step of a post at 26 mm, up to 40 mm wide, turns a
 // stop by 0.005/(26·√(1−(40/52)²))/2 = 1.5e-4 rad, half a step of the centre by 0.9e-4 rad; half a
 // step of 0.01 mm of cable at 15 rad/m by 0.75e-4 rad. The sum is below 4e-4.

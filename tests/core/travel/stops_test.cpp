@@ -6,6 +6,7 @@
 #include <numbers>
 
 #include "core/analysis/analysis.h"
+#include "core/units/angle.h"
 #include "tests/support/owl_rig.h"
 #include "tests/support/random_bodies.h"
 #include "tests/support/tol.h"
@@ -13,7 +14,6 @@
 namespace gazewright {
 namespace {
 
-constexpr double kPi = std::numbers::pi;
 constexpr double kRadius_m = 0.03;
 
 Stops stops_of(const char* kind) {

@@ -5,12 +5,11 @@
 #include <cmath>
 #include <numbers>
 
+#include "core/units/angle.h"
 #include "tests/support/tol.h"
 
 namespace gazewright {
 namespace {
-
-constexpr double kPi = std::numbers::pi;
 
 AxisParts stopped_axis() {
   AxisParts parts;
