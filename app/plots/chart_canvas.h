@@ -30,7 +30,7 @@ class ChartCanvas : public QCustomPlot {
   const CursorPlace& secondCursor() const { return cursor_->b; }
 
   void setGrid(bool shown);
-  int legendAt(QPointF at);  ///< the entry at a place on the screen; −1: none
+  int legendAt(QPointF at);  ///< the entry at a place on the screen, or kNoEntry or kMoreEntries
   const MarksItem& marks() const { return *marks_; }
 
  signals:

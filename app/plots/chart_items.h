@@ -12,6 +12,9 @@
 /// notes over it, and the cursor in a layer of its own.
 namespace gazewright {
 
+/// In place of an entry of the legend: where none is, and where "+3" stands for those without room.
+inline constexpr int kNoEntry = -1, kMoreEntries = -2;
+
 struct ChartStyle {
   Theme theme = theme_for(ThemeKind::light);
   QFont font;  ///< with a size in pixels
@@ -112,6 +115,7 @@ class MarksItem : public ChartItem {
   struct EntryBox {
     int entry;
     QRectF box;
+    qsizetype left_out = 0;  ///< of kMoreEntries
   };
   QVector<EntryBox> legendBoxes(double right) const;
   void drawText(QCPPainter* painter, const QRectF& box, const QString& text,

@@ -36,20 +36,30 @@ QString legend_text(const LegendEntry& entry, const QFontMetricsF& metrics, doub
 
 }  // namespace
 
-/// Where the entries of the legend lie above the axis rectangle, those that find room.
+/// Where the entries of the legend lie above the axis rectangle, those that find room, and after
+/// them how many do not.
 QVector<MarksItem::EntryBox> MarksItem::legendBoxes(double right) const {
   const QFontMetricsF metrics(style_.font);
   const double room = right - 6 - metrics.horizontalAdvance(chart_.y_title) - 10;
   const QRectF line(0, header_top(area(), metrics), 0, metrics.height() + 2);
   QVector<EntryBox> boxes;
-  double width = 0;
+  QVector<int> entries;
   for (int i = 0; i < int(chart_.legend.size()); ++i) {  // the axes come first
-    if (is_said(chart_.legend[i], chart_, line_labels_)) continue;
-    const QString text = legend_text(chart_.legend[i], metrics, room - width);
-    if (text.isEmpty()) break;
-    const double own = metrics.horizontalAdvance(text) + kSampleLength + 15;
-    boxes.append({i, line.adjusted(width, 0, width + own, 0)});
+    if (!is_said(chart_.legend[i], chart_, line_labels_)) entries.append(i);
+  }
+  const double of_rest = metrics.horizontalAdvance(QStringLiteral("+00")) + 8;
+  double width = 0;
+  for (const int entry : entries) {
+    const qsizetype rest = entries.size() - boxes.size();
+    const double free = room - width - (rest > 1 ? of_rest : 0);
+    const QString text = legend_text(chart_.legend[entry], metrics, free);
+    const double own =
+        text.isEmpty() ? of_rest : metrics.horizontalAdvance(text) + kSampleLength + 15;
+    if (text.isEmpty() && own > room - width) break;
+    const QRectF box = line.adjusted(width, 0, width + own, 0);
+    boxes.append(text.isEmpty() ? EntryBox{kMoreEntries, box, rest} : EntryBox{entry, box});
     width += own;
+    if (text.isEmpty()) break;
   }
   for (EntryBox& each : boxes) each.box.translate(right - width, 0);
   return boxes;
@@ -66,7 +76,7 @@ int MarksItem::entryAt(QPointF at) const {
     });
     if (entry != chart_.legend.end()) return int(entry - chart_.legend.begin());
   }
-  return -1;
+  return kNoEntry;
 }
 
 /// All lines first, so that none strikes a label out.
@@ -115,7 +125,14 @@ void MarksItem::drawHeader(QCPPainter* painter) {
   painter->drawText(bottom, Qt::AlignRight | Qt::AlignAbsolute | Qt::AlignVCenter,
                     metrics.elidedText(chart_.x_title, Qt::ElideMiddle, bottom.width()));
   entry_boxes_ = legendBoxes(right);
-  for (const EntryBox& each : entry_boxes_) drawEntry(painter, chart_.legend[each.entry], each.box);
+  for (const EntryBox& each : entry_boxes_) {
+    if (each.entry != kMoreEntries) {
+      drawEntry(painter, chart_.legend[each.entry], each.box);
+      continue;
+    }
+    painter->setPen(style_.theme.quiet);
+    painter->drawText(each.box, Qt::AlignCenter, QStringLiteral("+%1").arg(each.left_out));
+  }
 }
 
 /// A sample of the line and its name, struck through where it is switched off.

@@ -33,15 +33,16 @@ void ChartPlot::listenToMouse() {
     const bool box = event->modifiers() & Qt::ControlModifier;
     canvas_->setSelectionRectMode(box ? QCP::srmZoom : QCP::srmNone);
     const int entry = canvas_->legendAt(event->position());
-    if (entry >= 0 && event->button() == Qt::LeftButton)
-      host_->toggleLine(canvas_->chart().legend[entry].text);
+    if (event->button() != Qt::LeftButton) return;
+    if (entry >= 0) host_->toggleLine(canvas_->chart().legend[entry].text);
+    if (entry == kMoreEntries) emit menuWanted(canvas_->mapToGlobal(event->pos()));
   });
   connect(canvas_, &QCustomPlot::mouseMove, this, [this](QMouseEvent* event) {
     if (event->buttons() == Qt::NoButton) return pointerAt(event->position());
     if (event->buttons() & Qt::LeftButton) zoomed_ = true;
   });
   connect(canvas_, &QCustomPlot::mouseDoubleClick, this, [this](QMouseEvent* event) {
-    if (canvas_->legendAt(event->position()) < 0) host_->wholeView();
+    if (canvas_->legendAt(event->position()) == kNoEntry) host_->wholeView();
   });
   connect(canvas_, &QCustomPlot::mouseWheel, this, [this](QWheelEvent* event) {
     Qt::Orientations along = Qt::Horizontal | Qt::Vertical;

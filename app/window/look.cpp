@@ -114,6 +114,9 @@ QString style_sheet_of(const Theme& theme) {
   return sheet;
 }
 
+constexpr int kUsualText_percent = 100;  // the font is whatever the desktop makes it
+static int text_percent = kUsualText_percent;
+
 void apply_look(const Theme& theme) {
   static const bool is_styled = [] {
     QApplication::setStyle(new EdgedStyle);
@@ -122,13 +125,13 @@ void apply_look(const Theme& theme) {
   Q_UNUSED(is_styled);
   QApplication::setPalette(palette_of(theme));
   const QString sheet = style_sheet_of(theme);
-  if (qApp->styleSheet() != sheet) qApp->setStyleSheet(sheet);  // every widget is polished again
+  // Every widget is polished again; a window made before the text got its size takes it so.
+  if (text_percent != kUsualText_percent || qApp->styleSheet() != sheet) qApp->setStyleSheet(sheet);
 }
 
 void set_text_size(int percent) {
-  static int now = 100;  // at first the font stays whatever the desktop makes it
-  if (percent == now) return;
-  now = percent;
+  if (percent == text_percent) return;
+  text_percent = percent;
   QFont font = QFontDatabase::systemFont(QFontDatabase::GeneralFont);
   if (font.pointSizeF() > 0) {
     font.setPointSizeF(font.pointSizeF() * percent / 100);

@@ -69,14 +69,17 @@ void currents(SettingRows& s) {
   const bool is_capped = lasting.value && limit.value && *limit.value < *lasting.value;
   const std::optional<double> heat = lasting.value;
   if (is_capped) lasting = limit;
+  const Known standing = s.figure("<axis>.heat.stall_current");
+  const std::optional<double> turning = lasting.value;
+  const bool is_standing_less = turning && standing.value && *standing.value < *turning;
+  if (is_standing_less) lasting = standing;  // the drive does not know whether the motor turns
   DriveSetting& row = s.add("lasting_current", "Current limit, lasting", kAmpere, lasting,
-                            "what heat allows turning, at most the peak limit");
+                            "what heat allows, turning and standing still, at most the peak limit");
   if (row.value && first && *first < *row.value) row.first = first;
   if (is_capped && heat) remark(row, words("heat would allow %1", say(*heat, "A", "A")));
-  const Known standing = s.figure("<axis>.heat.stall_current");
-  if (standing.value)
-    remark(row,
-           words("standing still, the worst winding bears %1", say(*standing.value, "A", "A")));
+  if (is_standing_less)
+    remark(row, words("the worst winding, standing still, bears no more; turning, %1 would do",
+                      say(*turning, "A", "A")));
 }
 
 void speeds(SettingRows& s) {

@@ -80,13 +80,14 @@ inline constexpr std::array<InputPath, 7> kAdviceExtras{
 inline constexpr auto kAdvice =
     joined(joined(joined(kResonanceWithRotor, kStall), kGapExtras), kAdviceExtras);
 
-inline constexpr std::array<InputPath, 12> kStepExtras{
+inline constexpr std::array<InputPath, 13> kStepExtras{
     "<axis>.gearbox.backlash",   "<axis>.gearbox.stiffness",
     "<axis>.gearbox.damping",    "<axis>.encoder.bits",
     "<axis>.drive.control_rate", "<axis>.drive.current_bandwidth",
     "<axis>.loop.speed_gain",    "<axis>.loop.speed_integral_gain",
     "<axis>.loop.speed_limit",   "<axis>.loop.estimator_bandwidth",
-    "<axis>.loop.position_gain", "task.<axis>_move"};
+    "<axis>.loop.position_gain", "<axis>.drive.speed_limit",
+    "task.<axis>_move"};
 inline constexpr auto kStep = joined(kRigidMove, kStepExtras);
 /// The same as one input, for lists that are looked through on every frame of a drag.
 inline constexpr std::array<InputPath, 1> kWholeStep{"<step>"};
@@ -97,8 +98,9 @@ inline constexpr std::array<InputPath, 3> kPixels{"camera.columns", "camera.hori
 inline constexpr std::array<InputPath, 2> kScale{"camera.columns", "camera.horizontal_view"};
 inline constexpr auto kSettle = joined(kStep, kPixels);
 /// The settle time with the advised gains: all but the gains.
-inline constexpr auto kAdvisedSettle = joined(joined(joined(kAdvice, kRigidMove), kPixels),
-                                              std::array<InputPath, 1>{"<axis>.loop.speed_limit"});
+inline constexpr auto kAdvisedSettle =
+    joined(joined(joined(kAdvice, kRigidMove), kPixels),
+           std::array<InputPath, 2>{"<axis>.loop.speed_limit", "<axis>.drive.speed_limit"});
 
 /// What the kind of stops or of routing in use needs, see fields_in_use().
 inline constexpr std::array<InputPath, 1> kStopGeometry{"<axis>.stops.<travel>"};

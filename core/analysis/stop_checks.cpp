@@ -1,4 +1,5 @@
 #include <cmath>
+#include <optional>
 
 #include "core/analysis/checks.h"
 #include "core/analysis/inputs.h"
@@ -22,16 +23,29 @@ std::string say_runaway(Context& c, Axis a) {
       say(stop_energy_J(moving_inertia_kgm2(c, a), speed), "J", "J"), say(speed, "rad/s", "deg/s"));
 }
 
+/// Empty where inputs of the gear as a spring are missing, or it has no answer.
+std::optional<double> sprung_gear_torque_Nm(Context& c, Axis a) {
+  if (!c.missing(kSprungBlow, a).empty() || !missing_of_bumper(c, a).empty()) return std::nullopt;
+  const auto& sprung = c.sprung_blow(a);
+  return sprung ? std::optional(sprung->gear_torque_Nm) : std::nullopt;
+}
+
 Compared impact(Context& c, Axis a) {
   if (has_no_stops(c, a)) return absent();
   const AxisModel& model = c.model(a);
   const double inertia = model.load.inertia_kgm2 + model.reflected_inertia_kgm2();
   const double top = top_speed_radps(model);
   const double stiffness = c.rig().axis(a).stops.stiffness_Nmprad.value();
+  const double at_stop = stop_torque_Nm(inertia, top, stiffness, stall_torque_Nm(model));
+  const double in_gear = sprung_gear_torque_Nm(c, a).value_or(0);
   return {
-      stop_torque_Nm(inertia, top, stiffness, stall_torque_Nm(model)), model.gear.peak_torque_Nm,
+      at_stop, model.gear.peak_torque_Nm,
       words("hitting the stop at %1, the drive still pushing; %2 % of the energy is the rotor's",
             say_top_speed(model), say(100 * model.reflected_inertia_kgm2() / inertia, "1", "1")) +
+          (in_gear > at_stop
+               ? words("; the gear is a spring, and its teeth swing to %1 as it pushes",
+                       say(in_gear, "N.m", "N.m"))
+               : "") +
           say_runaway(c, a)};
 }
 
@@ -92,8 +106,9 @@ Compared tab_shear(Context& c, Axis a) {
                  [&](const StopCase&) -> Compared { return tab(c, a, tab_shear_Pa(c, a), false); });
 }
 
-constexpr Lever kImpactLevers[] = {{"<axis>.drive.speed_limit", Way::down, 20},
-                                   {"<axis>.stops.stiffness", Way::down, 30}};
+/// A softer stop first: it costs the moves no time.
+constexpr Lever kImpactLevers[] = {{"<axis>.stops.stiffness", Way::down, 30},
+                                   {"<axis>.drive.speed_limit", Way::down, 20}};
 constexpr Lever kBumperLevers[] = {{"<axis>.stops.bumper_travel", Way::up, 20},
                                    {"<axis>.drive.speed_limit", Way::down, 20},
                                    {"<axis>.stops.stiffness", Way::up, 30}};

@@ -21,12 +21,13 @@ SupplyRun run_of(Context& c) {
   return run;
 }
 
-/// From end to end of the usable travel; the task's move where that is not known, one turn where
-/// it has no end.
+/// From end to end of the usable travel; one turn where that has no end or is not known: a missing
+/// stop must not make the supply look better.
 MoveSpan span_of(Context& c, Axis axis) {
   const double half_task_rad = std::abs(c.move_rad(axis)) / 2;
   const Travel& travel = c.travel(axis);
-  if (!travel.usable_rad || *travel.usable_rad <= 0) return {-half_task_rad, half_task_rad};
+  if (!travel.usable_rad) return {-std::numbers::pi, std::numbers::pi};
+  if (*travel.usable_rad <= 0) return {-half_task_rad, half_task_rad};
   if (std::isinf(*travel.usable_rad))
     return {travel.centre_rad - std::numbers::pi, travel.centre_rad + std::numbers::pi};
   MoveSpan span{travel.least_rad(), travel.most_rad()};

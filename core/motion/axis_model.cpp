@@ -48,7 +48,8 @@ AxisControl axis_control(const AxisParts& parts) {
           .position_gain_1ps = parts.loop.position_gain_1ps.value(),
           .speed_gain_Nmsprad = parts.loop.speed_gain_Nmsprad.value(),
           .speed_integral_gain_Nmprad = parts.loop.speed_integral_gain_Nmprad.value(),
-          .speed_limit_radps = parts.loop.speed_limit_radps.value(),
+          .speed_limit_radps =
+              lesser(parts.loop.speed_limit_radps.value(), parts.drive.speed_limit_radps.value()),
           .estimator_bandwidth_Hz = parts.loop.estimator_bandwidth_Hz.value(),
           .speed_feed_forward = parts.loop.speed_feed_forward.value(),
           .acceleration_feed_forward = parts.loop.acceleration_feed_forward.value(),

@@ -167,7 +167,7 @@ std::variant<double, UnitProblem> read_si(const Text& text, const FieldInfo& inf
   const double value_si = how->to_si(found->number);
   if (!std::isfinite(value_si))
     return UnitProblem{words("%1 is not a finite number; %2", shown(text), due(info)),
-                       range_fix(info)};
+                       range_fix(info), true};
   return value_si;
 }
 

@@ -1448,8 +1448,8 @@
         <translation>die Wärme ließe %1 zu</translation>
     </message>
     <message>
-        <source>standing still, the worst winding bears %1</source>
-        <translation>im Stillstand erträgt die ungünstigste Wicklung %1</translation>
+        <source>the worst winding, standing still, bears no more; turning, %1 would do</source>
+        <translation>mehr verträgt die am stärksten belastete Wicklung im Stillstand nicht; drehend gingen %1</translation>
     </message>
     <message>
         <source>none is entered; it reaches %1</source>
@@ -1516,8 +1516,8 @@
         <translation>Stromgrenze, dauernd</translation>
     </message>
     <message>
-        <source>what heat allows turning, at most the peak limit</source>
-        <translation>was die Wärme im Drehen zulässt, höchstens die Spitzengrenze</translation>
+        <source>what heat allows, turning and standing still, at most the peak limit</source>
+        <translation>was die Wärme erlaubt, drehend und im Stillstand, höchstens die Spitzengrenze</translation>
     </message>
     <message>
         <source>Speed limit, at the output</source>
@@ -4978,6 +4978,10 @@
     <message>
         <source>hitting the stop at %1, the drive still pushing; %2 % of the energy is the rotor's</source>
         <translation>Aufprall auf den Anschlag mit %1, der Antriebsregler treibt weiter; %2 % der Energie stammen vom Rotor</translation>
+    </message>
+    <message>
+        <source>; the gear is a spring, and its teeth swing to %1 as it pushes</source>
+        <translation>; das Getriebe ist eine Feder, und seine Zähne schwingen beim Nachdrücken bis %1</translation>
     </message>
     <message>
         <source>hitting the stop at %1, the drive still pushing; it bears %2%3</source>

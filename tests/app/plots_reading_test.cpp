@@ -297,6 +297,24 @@ TEST(Lines, AreSwitchedByClickAndByDigits) {
   EXPECT_EQ(canvas.chart().series.size(), count);
 }
 
+TEST(Lines, ThatTheLegendHasNoRoomForAreCountedAndAPressOpensTheMenuThatHasThemAll) {
+  const auto plot = shown_plot(PlotKind::torque_speed);
+  plot->resize(250, 220);
+  ChartPlot& chart = chart_in(plot);
+  ChartCanvas& canvas = *chart.canvas();
+  canvas.replot();
+  std::optional<QPoint> more;
+  for (int px = 0; px < canvas.width(); px += 2) {
+    const int entry = canvas.legendAt(QPointF(px, 8));
+    if (entry == kMoreEntries) more = QPoint(px, 8);
+    EXPECT_FALSE(more && entry >= 0) << "it stands last";
+  }
+  ASSERT_TRUE(more);
+  const QSignalSpy menu(plot.get(), &PlotView::menuWanted);
+  QTest::mouseClick(&canvas, Qt::LeftButton, {}, *more);
+  EXPECT_EQ(menu.count(), 1);
+}
+
 TEST(Grid, CanBeSwitchedOff) {
   const auto plot = shown_plot(PlotKind::step);
   ChartPlot& chart = chart_in(plot);

@@ -46,8 +46,7 @@ TEST(WindowEdit, RejectsABadEntryBesideTheFieldAndKeepsTheLastValidOne) {
     EXPECT_EQ(owl.rig(), before) << bad;
     EXPECT_FALSE(field->errorText().isEmpty()) << bad;
     EXPECT_TRUE(field->errorText().contains("Still 18")) << field->errorText().toStdString();
-    EXPECT_EQ(field->errorText().count("0.01"), 1) << field->errorText().toStdString();
-    EXPECT_TRUE(field->errorText().contains("1000")) << field->errorText().toStdString();
+    EXPECT_EQ(field->errorText().count("0.01 to 1000"), 1) << field->errorText().toStdString();
   }
   QuantityField* field = owl.field("pan.gearbox.ratio");
   QTest::keyClick(field->edit(), Qt::Key_Escape);

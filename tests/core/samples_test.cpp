@@ -182,8 +182,11 @@ TEST(SampleRigs, TheHastyHeronFailsInManyWaysAndEachRemedyMendsItsFinding) {
   EXPECT_GE(fails, 5);
 }
 
+// Some remedies trade one finding for another (a speed limit spares the gearbox at the stop and
+// costs the move its time), so the one is taken that leaves the fewest failures.
 TEST(SampleRigs, TheHastyHeronIsMendedByItsRemediesOneAfterAnother) {
   Rig rig = rig_of(kSamples / "hasty-heron.rig.yaml");
+  std::multiset<std::string> tried;
   for (int step = 0; step < 20; ++step) {
     const Analysis analysis = analyse(rig);
     const Finding& worst = analysis.findings.front();
@@ -192,7 +195,16 @@ TEST(SampleRigs, TheHastyHeronIsMendedByItsRemediesOneAfterAnother) {
       return;
     }
     ASSERT_FALSE(worst.remedies.empty()) << worst.id << ": " << worst.because;
-    apply(rig, worst.remedies.front());
+    const auto cost = [&](const Remedy& remedy) {
+      Rig next = rig;
+      apply(next, remedy);
+      return std::pair(tried.count(worst.id + remedy.path),
+                       std::ranges::count(analyse(next, {.remedies = false}).findings,
+                                          Verdict::fails, &Finding::verdict));
+    };
+    const Remedy& best = *std::ranges::min_element(worst.remedies, {}, cost);
+    tried.insert(worst.id + best.path);
+    apply(rig, best);
   }
   const Analysis last = analyse(rig);
   FAIL() << "still fails after 20 remedies: " << last.findings.front().id;

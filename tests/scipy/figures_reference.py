@@ -275,7 +275,7 @@ def compare_step(batch, path, axis, ours, rig, masses, per_rad, drive):
         if not is_listed and not is_close(ours[f"{axis}.{key}"], theirs, GEAR, 0):
             yield f"{axis}.{key} is {ours[f'{axis}.{key}']}, its trace has {theirs}"
     yield from sway_faults(ours, rig, masses, axis, drive, trace, per_rad)
-    limit = value(rig[axis]["loop"]["speed_limit"])
+    limit = min(value(rig[axis][part]["speed_limit"]) for part in ("loop", "drive"))
     for key, theirs in step_shares(drive, limit, trace, move, settle).items():
         if not is_close(ours[f"{axis}.{key}"], theirs, CLOSED_FORM, 1):
             yield f"{axis}.{key} is {ours[f'{axis}.{key}']}, its trace has {theirs}"

@@ -89,6 +89,18 @@ TEST(DriveSettings, LimitsAreTheLeastOfThoseThatTheyGoThrough) {
   EXPECT_NEAR(weak.shown("speed_limit_motor"), 800, tol(1e-9));
 }
 
+TEST(DriveSettings, TheLastingCurrentIsBorneTurningAndStandingStill) {
+  Rig rig = newt();
+  rig.pan.drive.current_limit_A = si_quantity(1000);
+  rig.pan.motor.peak_current_A = si_quantity(1000);
+  const Analysis a = analyse(rig, {.remedies = false});
+  const double turning = a.value("pan.heat.continuous_current").value();
+  const double standing = a.value("pan.heat.stall_current").value();
+  ASSERT_LT(standing, turning);
+  EXPECT_EQ(Settings(rig, Axis::pan)["lasting_current"].value, standing);
+  EXPECT_EQ(Settings(rig, Axis::pan)["lasting_current"].from, "pan.heat.stall_current");
+}
+
 TEST(DriveSettings, CountsAndSoftLimitsAreInTheirOwnTurns) {
   const Settings s(newt(), Axis::pan);
   EXPECT_EQ(s["encoder_counts"].value, 16384);

@@ -157,6 +157,21 @@ TEST(StopFindings, AskNothingOfASimpleRig) {
     EXPECT_EQ(finding(a, std::string("pan.stop.") + id), nullptr) << id;
 }
 
+// A spring that a constant torque is laid on at rest swings to twice the torque: what a slow axis
+// does to its teeth (mechanics of one mass on a spring, 0.5·k·x² = T·x).
+TEST(StopFindings, ASlowAxisThatPushesSwingsItsTeethBeyondTheSumOfBlowAndPush) {
+  Rig rig = owl();
+  rig.pan.drive.speed_limit_radps = si_quantity(0.02);
+  const Analysis a = analyse(rig, {.remedies = false});
+  const double sum = a.value("pan.stop.torque").value();
+  const double in_gear = a.value("pan.stop.gear_torque_sprung").value();
+  ASSERT_GT(in_gear, 1.2 * sum);
+  EXPECT_NE(finding(a, "pan.stop.torque")->because.find("its teeth swing to"), std::string::npos);
+  const Analysis fast = analyse(owl(), {.remedies = false});
+  ASSERT_LT(fast.value("pan.stop.gear_torque_sprung"), fast.value("pan.stop.torque"));
+  EXPECT_EQ(finding(fast, "pan.stop.torque")->because.find("its teeth swing"), std::string::npos);
+}
+
 TEST(StopFindings, ABumperThatBottomsOutFailsAndItsRemediesMendIt) {
   Rig rig = owl_with_bumper();
   rig.pan.gearbox.peak_torque_Nm = si_quantity(20);
