@@ -83,7 +83,8 @@ Readout read(const Chart& chart, const CursorPlace& a, const CursorPlace& b) {
   Readout readout{kNone, kNone, {}};
   std::vector<const Series*> in_order;
   for (const Series& series : chart.series) in_order.push_back(&series);
-  std::ranges::stable_partition(in_order, [](const Series* s) { return !is_of_variant(*s); });
+  std::stable_partition(in_order.begin(), in_order.end(),
+                        [](const Series* s) { return !is_of_variant(*s); });
   for (const Series* each : in_order) {
     const Series& series = *each;
     const qsizetype at_a = sample_at(series, a.x, a.time_s);

@@ -79,6 +79,7 @@ TextField::TextField(Document& document, std::string path, const TextInfo& info,
     lines_->setMinimumHeight(8 * fontMetrics().lineSpacing());
     lines_->setAccessibleName(worded(info.label));
     lines_->installEventFilter(this);
+    passUndoOn(lines_);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(new QLabel(worded(info.label)));
@@ -86,6 +87,7 @@ TextField::TextField(Document& document, std::string path, const TextInfo& info,
   } else {
     line_ = new QLineEdit;
     line_->setObjectName(QString::fromStdString(path_));
+    passUndoOn(line_);
     lay_out(this, worded(info.label), line_);
     connect(line_, &QLineEdit::editingFinished, this, [this] { commit(line_->text()); });
   }
@@ -109,6 +111,7 @@ void TextField::refresh() {
 
 void TextField::commit(const QString& text) {
   if (text.toStdString() == current()) return;
+  if (line_) line_->setText(text);  // what it could take back is the rig's now
   document_.edit(part_, with_text(document_.rig(), path_, text.toStdString()));
 }
 

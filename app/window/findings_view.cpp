@@ -91,6 +91,9 @@ void FindingsView::setFindings(const std::vector<Finding>& findings, bool remedi
   model_->setFindings(findings, remediesAreIn);
   const int row = model_->rowOf(current_id_);
   if (row >= 0 && table_->currentIndex().row() != row) table_->selectRow(row);
+  const bool is_mended = row >= 0 && current_verdict_ != Verdict::holds &&
+                         model_->finding(row).verdict == Verdict::holds;
+  if (is_mended) table_->scrollToTop();  // to what is worst now
   filling_ = false;
   const bool is_news = remediesAreIn && summary_->text() != model_->summary();
   summary_->setText(model_->summary());
@@ -127,6 +130,7 @@ void FindingsView::currentChanged() {
     return;
   }
   const Finding& finding = model_->finding(index.row());
+  current_verdict_ = finding.verdict;
   const QString open = model_->openText(finding);
   because_->setText((open.isEmpty() ? QString() : open + QStringLiteral("; ")) +
                     reason_text(finding.because));

@@ -72,6 +72,8 @@ QuantityField::QuantityField(Document& document, std::string path, const FieldIn
                           static_cast<QWidget*>(source_)}) {
     widget->installEventFilter(this);
   }
+  passUndoOn(edit_);
+  passUndoOn(spread_);
   showQuantity();
 }
 
@@ -177,6 +179,7 @@ void QuantityField::commitValue(int drag_id) {
     return showProblem(edit_, problem);
   }
   clearProblem();
+  edit_->setText(edit_->text());  // what it could take back is the rig's now
   document_.edit(part_ + QStringLiteral(": ") + mid_sentence(label_->text()), after, drag_id);
   showQuantity();
 }
@@ -189,6 +192,7 @@ void QuantityField::commitSpread() {
     return;
   }
   clearProblem();
+  spread_->setText(spread_->text());
   document_.edit(tr("%1: spread of %2").arg(part_, mid_sentence(label_->text())),
                  with_quantity(document_.rig(), path_, std::get<Quantity>(read)));
   showQuantity();

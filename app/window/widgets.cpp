@@ -3,9 +3,11 @@
 #include <QComboBox>
 #include <QHeaderView>
 #include <QHelpEvent>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPainter>
+#include <QPlainTextEdit>
 #include <QStyle>
 #include <QStyleOptionToolButton>
 #include <QStylePainter>
@@ -27,6 +29,29 @@ class WheelGuard : public QObject {
     if (event->type() != QEvent::Wheel || static_cast<QWidget*>(watched)->hasFocus()) return false;
     event->ignore();
     return true;
+  }
+};
+
+class UndoGuard : public QObject {
+ public:
+  using QObject::QObject;
+
+ protected:
+  bool eventFilter(QObject* watched, QEvent* event) override {
+    if (event->type() != QEvent::ShortcutOverride) return false;
+    const auto* key = static_cast<QKeyEvent*>(event);
+    const bool is_undo = key->matches(QKeySequence::Undo);
+    if ((!is_undo && !key->matches(QKeySequence::Redo)) || hasOwn(watched, is_undo)) return false;
+    event->ignore();
+    return true;
+  }
+
+ private:
+  static bool hasOwn(QObject* edit, bool is_undo) {
+    if (const auto* line = qobject_cast<QLineEdit*>(edit))
+      return is_undo ? line->isUndoAvailable() : line->isRedoAvailable();
+    const QTextDocument* text = static_cast<QPlainTextEdit*>(edit)->document();
+    return is_undo ? text->isUndoAvailable() : text->isRedoAvailable();
   }
 };
 
@@ -106,6 +131,8 @@ void setKind(QWidget* widget, const char* kind) {
   widget->style()->unpolish(widget);
   widget->style()->polish(widget);
 }
+
+void passUndoOn(QWidget* edit) { edit->installEventFilter(new UndoGuard(edit)); }
 
 void keepWheelAway(QWidget* control) {
   control->setFocusPolicy(Qt::StrongFocus);

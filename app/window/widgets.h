@@ -28,6 +28,9 @@ class ElidedLabel : public QLabel {
   void paintEvent(QPaintEvent* event) override;
 };
 
+/// Undo and redo in a line or text edit that has none of its own are the window's.
+void passUndoOn(QWidget* edit);
+
 /// The wheel changes nothing in it unless it has the focus.
 void keepWheelAway(QWidget* control);
 template <class Control>

@@ -75,6 +75,24 @@ TEST(WindowEdit, StepsAValueInItsSecondDigitAsOneUndoneStep) {
   EXPECT_EQ(owl.rig().pan.gearbox.ratio.si, 18);
 }
 
+TEST(WindowEdit, UndoInAFieldIsItsOwnWhileItIsTypedInThenTheRigs) {
+  OwlWindow owl;
+  owl.window.activateWindow();
+  owl.window.select("pan.gearbox");
+  owl.type("pan.gearbox.ratio", "20");
+  ASSERT_EQ(owl.rig().pan.gearbox.ratio.si, 20);
+  QLineEdit* edit = owl.field("pan.gearbox.ratio")->edit();
+  edit->setFocus();
+  QTest::keyClick(edit, Qt::Key_Z, Qt::ControlModifier);
+  EXPECT_EQ(owl.rig().pan.gearbox.ratio.si, 18);
+  EXPECT_EQ(edit->text(), "18");
+  edit->selectAll();
+  QTest::keyClicks(edit, "25");
+  QTest::keyClick(edit, Qt::Key_Z, Qt::ControlModifier);
+  EXPECT_EQ(owl.rig().pan.gearbox.ratio.si, 18);
+  EXPECT_NE(edit->text(), "25");
+}
+
 TEST(WindowEdit, AStepKeepsTheUnitAndStaysWithinWhatIsAllowed) {
   const FieldInfo& backlash = *find_info("pan.gearbox.backlash");
   EXPECT_EQ(stepped(QString::fromUtf8("8\u202farcmin"), 1, backlash),

@@ -3,6 +3,7 @@
 #include <QLabel>
 #include <QSignalSpy>
 #include <QTableView>
+#include <algorithm>
 
 #include "app/window/findings_model.h"
 #include "app/window/findings_view.h"
@@ -134,6 +135,27 @@ TEST(Findings, StayInTheOrderOfTheAnalysisAndKeepTheSelection) {
   view.table()->selectRow(0);
   view.setFindings({finding("b", Verdict::tight), finding("a", Verdict::holds)}, true);
   EXPECT_EQ(view.table()->currentIndex().row(), 1);
+}
+
+TEST(Findings, ShowTheWorstOnesAgainOnceTheSelectedOneIsMended) {
+  FindingsView view;
+  view.resize(900, 220);
+  view.show();
+  std::vector<Finding> before, after;
+  for (int i = 0; i < 30; ++i)
+    before.push_back(finding(("f" + std::to_string(i)).c_str(), Verdict::fails));
+  before[1].id = "mended";
+  after = before;
+  after[1].verdict = Verdict::holds;
+  std::rotate(after.begin() + 1, after.begin() + 2, after.end());
+  view.setFindings(before, true);
+  view.table()->selectRow(1);
+  view.setFindings(after, true);
+  EXPECT_EQ(view.table()->currentIndex().row(), 29);
+  EXPECT_EQ(view.table()->rowAt(2), 0);
+  view.table()->selectRow(25);
+  view.setFindings(before, true);
+  EXPECT_NE(view.table()->rowAt(2), 0) << "what still fails stays in view";
 }
 
 TEST(Findings, MarkVerdictsWithinTheDoubtUntilTheNextOnesCome) {
