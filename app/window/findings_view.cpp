@@ -88,11 +88,12 @@ void FindingsView::fitText() {
 
 void FindingsView::setFindings(const std::vector<Finding>& findings, bool remediesAreIn) {
   filling_ = true;
+  const Verdict before = current_verdict_;
   model_->setFindings(findings, remediesAreIn);
   const int row = model_->rowOf(current_id_);
   if (row >= 0 && table_->currentIndex().row() != row) table_->selectRow(row);
-  const bool is_mended = row >= 0 && current_verdict_ != Verdict::holds &&
-                         model_->finding(row).verdict == Verdict::holds;
+  const bool is_mended =
+      row >= 0 && before != Verdict::holds && model_->finding(row).verdict == Verdict::holds;
   if (is_mended) table_->scrollToTop();  // to what is worst now
   filling_ = false;
   const bool is_news = remediesAreIn && summary_->text() != model_->summary();

@@ -77,20 +77,21 @@ TEST(WindowEdit, StepsAValueInItsSecondDigitAsOneUndoneStep) {
 
 TEST(WindowEdit, UndoInAFieldIsItsOwnWhileItIsTypedInThenTheRigs) {
   OwlWindow owl;
-  owl.window.activateWindow();
   owl.window.select("pan.gearbox");
   owl.type("pan.gearbox.ratio", "20");
   ASSERT_EQ(owl.rig().pan.gearbox.ratio.si, 20);
   QLineEdit* edit = owl.field("pan.gearbox.ratio")->edit();
-  edit->setFocus();
-  QTest::keyClick(edit, Qt::Key_Z, Qt::ControlModifier);
-  EXPECT_EQ(owl.rig().pan.gearbox.ratio.si, 18);
-  EXPECT_EQ(edit->text(), "18");
+  // What accepts this event keeps the key from the menu's shortcut.
+  const auto keeps = [edit](Qt::Key key) {
+    QKeyEvent asked(QEvent::ShortcutOverride, key, Qt::ControlModifier);
+    QCoreApplication::sendEvent(edit, &asked);
+    return asked.isAccepted();
+  };
+  EXPECT_FALSE(keeps(Qt::Key_Z));
+  EXPECT_TRUE(keeps(Qt::Key_A)) << "to select all is the field's";
   edit->selectAll();
   QTest::keyClicks(edit, "25");
-  QTest::keyClick(edit, Qt::Key_Z, Qt::ControlModifier);
-  EXPECT_EQ(owl.rig().pan.gearbox.ratio.si, 18);
-  EXPECT_NE(edit->text(), "25");
+  EXPECT_TRUE(keeps(Qt::Key_Z));
 }
 
 TEST(WindowEdit, AStepKeepsTheUnitAndStaysWithinWhatIsAllowed) {
