@@ -49,8 +49,7 @@ QPen line_pen(const ChartStyle& style, std::optional<Axis> axis, Line line) {
     case Line::shaded:
       break;
   }
-  const bool is_thin = line == Line::ghost || chart_parts::is_variant(line);
-  QPen pen(colour, is_thin ? 1.0 : 1.6);
+  QPen pen(colour, chart_parts::is_present(line) ? 1.6 : 1.0);
   pen.setDashPattern(dashes(line));
   pen.setCapStyle(Qt::FlatCap);
   return pen;

@@ -53,13 +53,13 @@ QVector<MarksItem::EntryBox> MarksItem::legendBoxes(double right) const {
     const qsizetype rest = entries.size() - boxes.size();
     const double free = room - width - (rest > 1 ? of_rest : 0);
     const QString text = legend_text(chart_.legend[entry], metrics, free);
-    const double own =
-        text.isEmpty() ? of_rest : metrics.horizontalAdvance(text) + kSampleLength + 15;
-    if (text.isEmpty() && own > room - width) break;
+    const bool fits = !text.isEmpty();
+    const double own = fits ? metrics.horizontalAdvance(text) + kSampleLength + 15 : of_rest;
+    if (width + own > room) break;
     const QRectF box = line.adjusted(width, 0, width + own, 0);
-    boxes.append(text.isEmpty() ? EntryBox{kMoreEntries, box, rest} : EntryBox{entry, box});
+    boxes.append(fits ? EntryBox{entry, box} : EntryBox{kMoreEntries, box, rest});
     width += own;
-    if (text.isEmpty()) break;
+    if (!fits) break;
   }
   for (EntryBox& each : boxes) each.box.translate(right - width, 0);
   return boxes;

@@ -15,10 +15,6 @@ constexpr double kNone = std::numeric_limits<double>::quiet_NaN();
 constexpr int kTableDigits = 6;
 constexpr double kDust = 1e-9;  // of what the axis shows: the rounding of sums
 
-bool is_of_variant(const Series& series) {
-  return series.line == Line::ghost || chart_parts::is_variant(series.line);
-}
-
 double dusted(double value, const Range& axis) {
   const double shown = std::max(std::abs(axis.lo), std::abs(axis.hi));
   return std::abs(value) < kDust * shown ? 0 : value;
@@ -84,7 +80,7 @@ Readout read(const Chart& chart, const CursorPlace& a, const CursorPlace& b) {
   std::vector<const Series*> in_order;
   for (const Series& series : chart.series) in_order.push_back(&series);
   std::stable_partition(in_order.begin(), in_order.end(),
-                        [](const Series* s) { return !is_of_variant(*s); });
+                        [](const Series* s) { return chart_parts::is_present(s->line); });
   for (const Series* each : in_order) {
     const Series& series = *each;
     const qsizetype at_a = sample_at(series, a.x, a.time_s);

@@ -14,10 +14,6 @@ constexpr double kToOwn = 2, kToOthers = 6;  // pixels between a label and a lin
 
 using Pixel = std::function<QPointF(double, double)>;
 
-bool is_named(const Series& series) {
-  return series.line != Line::ghost && !chart_parts::is_variant(series.line);
-}
-
 /// A line in pixels, where it is in view from left to right; gaps are NaN.
 QVector<QPointF> drawn(const Series& series, const Pixel& pixel, const QRectF& area) {
   QVector<QPointF> points;
@@ -115,7 +111,7 @@ QVector<LineLabel> line_labels(const Chart& chart, const QFontMetricsF& metrics,
   QVector<LineLabel> labels;
   for (qsizetype i = 0; i < chart.series.size(); ++i) {
     const bool is_seen = std::isfinite(last_x(lines.all[i], area));
-    if (!is_named(chart.series[i]) || !is_seen) continue;
+    if (!chart_parts::is_present(chart.series[i].line) || !is_seen) continue;
     const QSizeF size(metrics.horizontalAdvance(chart.series[i].name) + 4, metrics.height());
     const QRectF box = place_of(i, lines, size, area, places);
     if (box.isEmpty()) return {};
@@ -128,7 +124,8 @@ bool is_said(const LegendEntry& entry, const Chart& chart, const QVector<LineLab
   bool has_lines = false;
   for (qsizetype i = 0; i < chart.series.size(); ++i) {
     const Series& series = chart.series[i];
-    if (!stands_for(entry, series) || (entry.axis && !is_named(series))) continue;
+    if (!stands_for(entry, series) || (entry.axis && !chart_parts::is_present(series.line)))
+      continue;
     has_lines = true;
     if (std::ranges::find(labels, i, &LineLabel::series) == labels.end()) return false;
   }

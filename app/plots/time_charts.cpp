@@ -79,7 +79,7 @@ void finish(Chart& chart, const PlotInput& input) {
     }
   }
   if (std::none_of(chart.series.begin(), chart.series.end(),
-                   [](const Series& s) { return s.line != Line::ghost && !is_variant(s.line); })) {
+                   [](const Series& s) { return is_present(s.line); })) {
     chart.message = chart.notes.join('\n');
     return;
   }

@@ -58,6 +58,8 @@ QString short_name(const QString& name) {
 
 bool is_variant(Line line) { return std::ranges::find(kLines, line) != kLines.end(); }
 
+bool is_present(Line line) { return line != Line::ghost && !is_variant(line); }
+
 void for_variants(const PlotInput& input,
                   const std::function<void(const VariantCurves&, Line)>& add) {
   for (std::size_t i = 0; i < std::min(input.variants.size(), kLines.size()); ++i)

@@ -8,6 +8,7 @@
 namespace gazewright::chart_parts {
 
 bool is_variant(Line line);
+bool is_present(Line line);  ///< neither a variant's nor the ghost of the design before a drag
 QString short_name(const QString& name);  ///< of a variant, for a label
 
 /// Calls `add` with each variant that is shown and the line it is drawn with.

@@ -6,6 +6,7 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QMenu>
+#include <QScrollBar>
 #include <QTableView>
 #include <QToolButton>
 
@@ -88,13 +89,14 @@ void FindingsView::fitText() {
 
 void FindingsView::setFindings(const std::vector<Finding>& findings, bool remediesAreIn) {
   filling_ = true;
-  const Verdict before = current_verdict_;
+  QScrollBar* scroll = table_->verticalScrollBar();
+  const int place = scroll->value();
   model_->setFindings(findings, remediesAreIn);
   const int row = model_->rowOf(current_id_);
-  if (row >= 0 && table_->currentIndex().row() != row) table_->selectRow(row);
-  const bool is_mended =
-      row >= 0 && before != Verdict::holds && model_->finding(row).verdict == Verdict::holds;
-  if (is_mended) table_->scrollToTop();  // to what is worst now
+  if (row >= 0 && table_->currentIndex().row() != row) {
+    table_->selectRow(row);
+    scroll->setValue(place);  // the selected one may be mended: it shall not take the view along
+  }
   filling_ = false;
   const bool is_news = remediesAreIn && summary_->text() != model_->summary();
   summary_->setText(model_->summary());
@@ -131,7 +133,6 @@ void FindingsView::currentChanged() {
     return;
   }
   const Finding& finding = model_->finding(index.row());
-  current_verdict_ = finding.verdict;
   const QString open = model_->openText(finding);
   because_->setText((open.isEmpty() ? QString() : open + QStringLiteral("; ")) +
                     reason_text(finding.because));

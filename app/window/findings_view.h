@@ -52,7 +52,6 @@ class FindingsView : public QFrame {
   QTableView* table_ = nullptr;
   QLabel *summary_, *because_, *empty_;
   std::string current_id_;
-  Verdict current_verdict_ = Verdict::holds;
   bool filling_ = false;
 };
 

@@ -24,6 +24,21 @@ constexpr int kEditEdges_px = 18;  // beside the text of a line edit
 constexpr Source kSources[] = {Source::unstated, Source::measured, Source::datasheet,
                                Source::estimate, Source::by_default};
 
+int steps_of(int key) {
+  switch (key) {
+    case Qt::Key_Up:
+      return 1;
+    case Qt::Key_Down:
+      return -1;
+    case Qt::Key_PageUp:
+      return 10;
+    case Qt::Key_PageDown:
+      return -10;
+    default:
+      return 0;
+  }
+}
+
 }  // namespace
 
 QuantityField::QuantityField(Document& document, std::string path, const FieldInfo& info,
@@ -206,10 +221,10 @@ void QuantityField::commitSource(int index) {
                  with_quantity(document_.rig(), path_, changed));
 }
 
-void QuantityField::showProblem(QLineEdit* edit, const QString& problem, bool says_range) {
+void QuantityField::showProblem(QLineEdit* edit, const QString& problem, bool adds_range) {
   has_problem_ = true;
   QString text = QStringLiteral("✕ ") + problem;
-  if (const QString range = range_text(info_); says_range && edit == edit_ && !range.isEmpty()) {
+  if (const QString range = range_text(info_); adds_range && edit == edit_ && !range.isEmpty()) {
     text += QStringLiteral(" ") + tr("Allowed: %1.").arg(range);
   }
   const QString kept = shown_quantity(quantity(), info_);
@@ -246,18 +261,7 @@ bool QuantityField::eventFilter(QObject* watched, QEvent* event) {
     return true;
   }
   if (watched == edit_ && (pressed->modifiers() & ~Qt::KeypadModifier) == Qt::NoModifier) {
-    switch (pressed->key()) {
-      case Qt::Key_Up:
-        return stepBy(1);
-      case Qt::Key_Down:
-        return stepBy(-1);
-      case Qt::Key_PageUp:
-        return stepBy(10);
-      case Qt::Key_PageDown:
-        return stepBy(-10);
-      default:
-        break;
-    }
+    if (const int steps = steps_of(pressed->key()); steps != 0) return stepBy(steps);
   }
   return CardRow::eventFilter(watched, event);
 }

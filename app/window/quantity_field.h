@@ -40,7 +40,7 @@ class QuantityField : public CardRow {
   void commitSpread();
   void commitSource(int index);
   bool stepBy(int steps);  ///< false: there is no number to step
-  void showProblem(QLineEdit* edit, const QString& problem, bool says_range = true);
+  void showProblem(QLineEdit* edit, const QString& problem, bool adds_range = true);
   void clearProblem();
   QString help() const;
   QString unusualText() const;  ///< empty where the value is as usual

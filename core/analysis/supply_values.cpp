@@ -21,8 +21,8 @@ SupplyRun run_of(Context& c) {
   return run;
 }
 
-/// From end to end of the usable travel; one turn where that has no end or is not known: a missing
-/// stop must not make the supply look better.
+/// From end to end of the usable travel; one turn where that has no end or is not known: what is
+/// missing must not shrink the search to the task's moves.
 MoveSpan span_of(Context& c, Axis axis) {
   const double half_task_rad = std::abs(c.move_rad(axis)) / 2;
   const Travel& travel = c.travel(axis);

@@ -51,6 +51,21 @@ TEST(Supply, FindsMovesAtLeastAsBadAsTheTasks) {
   EXPECT_EQ(analysis.bus.worst[1].voltage_V.size(), analysis.bus.worst[1].time_s.size());
 }
 
+TEST(Supply, IsSearchedOverATurnWhereAnAxisHasNoEndAndWhereNobodySaidIt) {
+  Rig endless = tests::owl();
+  for (const Axis axis : kAxes) endless.axis(axis).cable.presence = Presence::none;
+  Rig unsaid = endless;
+  for (const Axis axis : kAxes) {
+    endless.axis(axis).stops.presence = Presence::none;
+    unsaid.axis(axis).stops.radius_m = {};
+  }
+  const Analysis a = analyse(endless, {.remedies = false}),
+                 b = analyse(unsaid, {.remedies = false});
+  ASSERT_FALSE(b.value("pan.travel.usable"));
+  EXPECT_GT(b.value("supply.worst_voltage"), b.value("supply.peak_voltage"));
+  EXPECT_EQ(b.value("supply.worst_voltage"), a.value("supply.worst_voltage"));
+}
+
 TEST(Supply, ThatTripsIsMendedByCapacitorsOrByAResistor) {
   for (const bool narrow : {false, true}) {
     Rig rig = tests::owl();
