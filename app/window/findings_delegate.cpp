@@ -34,6 +34,7 @@ std::vector<FindingsDelegate::Pill> FindingsDelegate::pills(const QRect& cell,
     const int left = static_cast<int>(remedies.size() - i);
     const int reserve = last ? 0 : metrics.horizontalAdvance(more.arg(left)) + 2 * kPad + kGap;
     QString text = QString::fromStdString(remedies[i].text);
+    if (!remedies[i].is_free()) text.prepend(QStringLiteral("⚠ "));  // the price may be elided
     int width = metrics.horizontalAdvance(text) + 2 * kPad + 2;
     if (x + width + reserve > cell.right() && i > 0) {
       text = more.arg(left);

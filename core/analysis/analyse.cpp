@@ -10,6 +10,7 @@
 #include "core/analysis/homing_plan.h"
 #include "core/analysis/inputs.h"
 #include "core/analysis/limit_gains.h"
+#include "core/analysis/price.h"
 #include "core/analysis/swap.h"
 
 namespace gazewright {
@@ -111,6 +112,7 @@ Analysis analyse(const Rig& rig, const AnalyseOptions& options, const std::stop_
     const SwapStudy swap = study_swap(context, rig, stop);
     analysis.swap = swap.swap;
     analysis.findings.push_back(swap_finding(swap));
+    add_prices(analysis.findings, rig, stop);
     analysis.eye = eye_benchmark(context, stop);
   }
   analysis.tracking = context.tracking();

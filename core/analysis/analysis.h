@@ -64,7 +64,9 @@ struct Remedy {
       path;  ///< field to change; empty: nothing to apply; "swap" exchanges the two gearboxes
   double value_si = 0;
   std::vector<FieldValue> also{};  ///< fields that change together with it
+  std::string price{};  ///< what would then fail that does not now, which the text says too
 
+  bool is_free() const { return price.empty(); }
   bool operator==(const Remedy&) const = default;
 };
 

@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <array>
 
 #include "core/analysis/balance_values.h"
@@ -15,6 +16,9 @@ constexpr auto kGravityAndStall =
     joined(kStall, std::array<InputPath, 4>{"<load>", "on_pan", "tilt.axis_at",
                                             "<axis>.balance.counterweight_arm"});
 
+constexpr InputPath kTiltDrive[]{"tilt.motor.mass", "tilt.gearbox.mass", "on_pan", "on_tilt",
+                                 "tilt.axis_at"};
+
 Compared leaves_torque(Context& c, Axis a) {
   const WorstGravity& worst = worst_gravity(c, a);
   const double stall = stall_torque_Nm(c.model(a));
@@ -25,6 +29,26 @@ Compared leaves_torque(Context& c, Axis a) {
     text +=
         words("; a counterweight of %1 would take it away", say(body->mass_kg.value(), "kg", "g"));
   return {worst.torque_Nm, kShareOfStall * stall, std::move(text)};
+}
+
+double tilt_drive_kg(Context& c) {
+  return c.rig().tilt.motor.mass_kg.value() + c.rig().tilt.gearbox.mass_kg.value();
+}
+
+/// Whether no carrier has mass enough for tilt's motor and gearbox; asked once.
+bool lacks_tilt_drive(Context& c, Axis a) {
+  if (a != Axis::pan || !c.missing(kTiltDrive, a).empty()) return false;
+  const RigBodies& bodies = c.bodies();
+  return std::max(bodies.on_pan.mass_kg, bodies.on_tilt.mass_kg) < tilt_drive_kg(c);
+}
+
+Compared carries_tilt_drive(Context& c, Axis) {
+  return {
+      std::nullopt, std::nullopt,
+      words("tilt's motor and gearbox weigh %1 together, all that is listed as turning with pan "
+            "%2: enter them among the bodies on pan, they are most of its inertia",
+            say(tilt_drive_kg(c), "kg", "g"), say(c.bodies().on_pan.mass_kg, "kg", "g")),
+      Compared::Outcome::doubtful};
 }
 
 constexpr Lever kLevers[] = {{"<axis>.gearbox.ratio", Way::up, 10},
@@ -41,6 +65,16 @@ constexpr Check kBalanceChecks[] = {
      .levers = kLevers,
      .asked_by = "<axis>.balance.counterweight_arm",
      .offer = counterweight_remedy},
+    {.id = "mass.tilt_drive",
+     .what = "Tilt's drive is among the bodies on pan",
+     .goal = {},
+     .part = "on_pan",
+     .si_unit = "kg",
+     .unit = "g",
+     .inputs = kTiltDrive,
+     .compare = carries_tilt_drive,
+     .levers = {},
+     .asked_when = lacks_tilt_drive},
 };
 
 }  // namespace

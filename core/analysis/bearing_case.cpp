@@ -14,8 +14,7 @@
 namespace gazewright {
 namespace {
 
-AxisMotion fastest_motion(Context& c, Axis a) {
-  const AxisModel& model = c.model(a);
+AxisMotion fastest_motion(const AxisModel& model) {
   return {fastest_asked_radps(model), largest_acceleration_radps2(model)};
 }
 
@@ -93,7 +92,12 @@ const Carried& carried_of(Context& c, Axis a) {
   return c.kept<Carried>(a, [&]() -> Carried {
     const auto tilt_rad = usable_interval(c, Axis::tilt);
     if (!tilt_rad) return {{}, why_no_travel(c, Axis::tilt)};
-    const BothMotions motion{fastest_motion(c, Axis::pan), fastest_motion(c, Axis::tilt)};
+    const AxisMotion tilt = fastest_motion(c.model(Axis::tilt));
+    AxisModel pan = c.model(Axis::pan);
+    const auto motion = [&](double at_rad) -> BothMotions {
+      pan.load.inertia_kgm2 = mass_matrix_kgm2(c.bodies(), at_rad)(0, 0);
+      return {fastest_motion(pan), tilt};
+    };
     const CarriedLoad load = carried_load(c.bodies(), a, motion, tilt_rad->least, tilt_rad->most);
     if (!std::isfinite(load.radial_N + load.axial_N + load.moment_Nm))
       return {{}, words("an axis without inertia speeds up without end")};

@@ -51,11 +51,16 @@ Compared bend_radius_by_rule(Context& c, Axis a) {
   const Cable& cable = c.rig().axis(a).cable;
   if (has_no_cable(cable)) return absent();
   if (routing_of(cable) == Routing::slip_ring) return absent();
-  return {
-      still_bend_m(cable), cable.bend_radius_m.value(),
-      words(
-          "the rule for a bend that stands still; lasting ones want %1 unless its maker says less",
-          say(lasting_bend_m(cable), "m", "mm"))};
+  const double bears_m = cable.bend_radius_m.value(), lasting_m = lasting_bend_m(cable);
+  return {still_bend_m(cable), bears_m,
+          bears_m < lasting_m
+              ? words("the rule for a bend that stands still; one that moves all its life wants %1 "
+                      "unless its maker says less: look it up",
+                      say(lasting_m, "m", "mm"))
+              : words("the rule for a bend that stands still; it keeps to the one for moving "
+                      "bends too, %1",
+                      say(lasting_m, "m", "mm")),
+          bears_m < lasting_m ? Outcome::doubtful : Outcome::by_numbers};
 }
 
 Compared slack_for_twist(Context& c, Axis a) {

@@ -95,7 +95,7 @@ Verdict verdict_of(const Compared& compared);
 /// The finding of one check, without remedies; empty where what it is about is not there.
 std::optional<Finding> find(const Check& check, Context& context, Axis axis);
 
-/// Levers solved for the value that just holds, best first; empty where none within reach does.
+/// Levers solved for the value that just holds, nearest first; empty where none within reach does.
 /// Every trial is a rig of its own. @param context  of the rig, as the finding was made with
 std::vector<Remedy> remedies_of(const Check& check, Context& context, const Rig& rig, Axis axis);
 

@@ -72,7 +72,8 @@ const SettledStep& Context::step(Axis axis) {
 }
 
 const CameraStill& Context::step_at_camera(Axis axis) {
-  return made(of(axis).step_at_camera, [&] { return camera_still(*this, axis, step(axis), 0); });
+  return made(of(axis).step_at_camera,
+              [&] { return camera_still(*this, axis, step(axis), move_rad(axis), 0); });
 }
 
 const AxisProfiles& Context::profiles(Axis axis) {

@@ -1,3 +1,4 @@
+#include "core/analysis/commutation.h"
 #include "core/analysis/figures.h"
 #include "core/analysis/magnet_values.h"
 #include "core/words/words.h"
@@ -20,7 +21,25 @@ Answer eccentricity(Context& c, Axis a) {
                                 encoder.magnet_diameter_m.value() / 2);
 }
 
+Answer commutation(Context& c, Axis a) {
+  CommutationError error = commutation_error(c, a);
+  if (error.electrical_rad) return *error.electrical_rad;
+  return error.has_own_sensor ? Answer::aside(std::move(error.because))
+                              : Answer::none(std::move(error.because));
+}
+
 const FigureRow kEncoderFigures[] = {
+    {{"<axis>.encoder.commutation_error", "Commutation angle off by, electrical", "rad", "deg",
+      "pole pairs·(error + half a count); at the output times N, with half the gap and "
+      "torque_stall/stiffness",
+      "geometry; handbook: homing", kCommutation},
+     Axes::both,
+     commutation},
+    {{"<axis>.drive.samples_per_turn", "Control samples in an electrical turn at top speed", "1",
+      "1", "2π·control rate/(pole pairs·N·speed_top)", "geometry; handbook: homing",
+      kSamplesPerTurn},
+     Axes::both,
+     [](Context& c, Axis a) -> Answer { return samples_per_electrical_turn(c, a); }},
     {{"<axis>.encoder.field", "Field at the encoder's sensor", "T", "mT",
       "(Br/4)·((z + L)/√((z + L)² + R²) − z/√(z² + R²))", kEncoderSource, kMagnet},
      Axes::both,

@@ -6,6 +6,7 @@
 #include "core/analysis/checks.h"
 #include "core/analysis/field_value.h"
 #include "core/analysis/inputs.h"
+#include "core/analysis/price.h"
 #include "core/analysis/say.h"
 #include "core/rig/fields.h"
 #include "core/words/words.h"
@@ -18,8 +19,6 @@ constexpr double kWorthSaving = 0.01;  // of the settle time
 constexpr int kBisections = 5;
 constexpr int kDigits = 2;
 constexpr std::size_t kMostGains = 5;
-/// A finding that fails already fails more where its margin falls by this much.
-constexpr double kClearlyLess = 0.05;
 
 /// A field that may ease a limit. `is_limit`: the field is the limit itself.
 struct LimitLever {
@@ -147,33 +146,12 @@ class GainSolver {
   double settle_s_;
 };
 
-bool fails_more(const Finding& then, std::span<const Finding> findings) {
-  if (then.verdict != Verdict::fails) return false;
-  const auto now = std::ranges::find(findings, then.id, &Finding::id);
-  if (now == findings.end() || now->verdict != Verdict::fails) return true;
-  return now->margin && then.margin && *then.margin < *now->margin - kClearlyLess;
-}
-
-std::string say_failing(const Finding& finding, Axis axis) {
-  const std::string what = finding.axis && *finding.axis != axis
-                               ? words("%1: %2", words(name_of(*finding.axis)), finding.what)
-                               : finding.what;
-  if (!finding.demand || !finding.capacity) return what;
-  return words("%1 (demand %2, capacity %3)", what,
-               say(*finding.demand, finding.si_unit, finding.unit),
-               say(*finding.capacity, finding.si_unit, finding.unit));
-}
-
 /// Adds the worst of what would then fail.
 void add_price(LimitGain& gain, const Rig& rig, Axis axis, std::span<const Finding> findings,
                const std::stop_token& stop) {
-  Rig changed = rig;
-  find_quantity(changed, gain.path)->si = gain.value_si;
-  const Analysis then = analyse(changed, {.remedies = false, .quick = true}, stop);
-  const auto worst = std::ranges::find_if(
-      then.findings, [&](const Finding& finding) { return fails_more(finding, findings); });
-  if (worst != then.findings.end())
-    gain.change = words("%1, but then this fails: %2", gain.change, say_failing(*worst, axis));
+  const std::string price =
+      price_of(remedied(rig, {{}, gain.path, gain.value_si}), axis, findings, stop);
+  if (!price.empty()) gain.change = words("%1, but then this fails: %2", gain.change, price);
 }
 
 }  // namespace

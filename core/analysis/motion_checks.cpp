@@ -8,6 +8,7 @@
 #include "core/analysis/crossover.h"
 #include "core/analysis/figures.h"
 #include "core/analysis/inputs.h"
+#include "core/analysis/move_back.h"
 #include "core/analysis/say.h"
 #include "core/units/angle.h"
 #include "core/words/words.h"
@@ -36,6 +37,19 @@ std::string sooner_along(Context& c, Axis a, double within_s) {
                say(*best->camera_s, "s", "ms"));
 }
 
+/// The later of both ways, where weight makes the way back another move.
+Compared slower_way(Context& c, Axis a, Compared there) {
+  const MoveBack& back = move_back(c, a);
+  if (!back.differs) return there;
+  if (!back.settle_s)
+    return {std::nullopt, there.capacity, there.because + words("; the move back never settles"),
+            Compared::Outcome::impossible};
+  there.because +=
+      words("; the move back in %1, as weight pulls to one side", say(*back.settle_s, "s", "ms"));
+  there.demand = std::max(*there.demand, *back.settle_s);
+  return there;
+}
+
 /// Judged at the camera: behind a bracket that gives way it is still later than the output.
 Compared move_time(Context& c, Axis a) {
   const auto& settle = c.step(a).figures.settle_time_s;
@@ -44,7 +58,7 @@ Compared move_time(Context& c, Axis a) {
     return {std::nullopt, within, words("never settles: %1", why_never_settles(c, a)),
             Compared::Outcome::impossible};
   const std::string axis = words("settles in %1", say(*settle, "s", "ms"));
-  if (!bracket_mode_radps(c, a)) return {*settle, within, axis};
+  if (!bracket_mode_radps(c, a)) return slower_way(c, a, {*settle, within, axis});
   const auto& camera = c.step_at_camera(a).settle_s;
   const bool is_late = !camera || *camera > within;
   const std::string planned = is_late ? sooner_along(c, a, within) : std::string();
@@ -52,27 +66,37 @@ Compared move_time(Context& c, Axis a) {
     return {std::nullopt, within,
             words("%1, but the camera swings on its bracket for longer than 30 s", axis) + planned,
             Compared::Outcome::impossible};
-  return {*camera, within,
-          words("%1, the camera on its bracket in %2", axis, say(*camera, "s", "ms")) + planned};
+  return slower_way(
+      c, a,
+      {*camera, within,
+       words("%1, the camera on its bracket in %2", axis, say(*camera, "s", "ms")) + planned});
 }
 
 /// Of a camera on a bracket. What rings after the simulation rings about where the output was then,
 /// so that this one ends where the step's own does; one that has not settled by then is too late.
-Compared camera_trial(Context& c, Axis a, double within_s) {
+double camera_trial_s(Context& c, Axis a, double within_s) {
+  const double move_rad = c.move_rad(a);
   const SettledStep run =
-      simulate_until_settled(c.model(a), c.move_rad(a), c.band_rad(), c.stop(), within_s);
-  return {camera_still(c, a, run, 0).settle_s.value_or(kInfinity), within_s, {}};
+      simulate_until_settled(c.model(a), move_rad, c.band_rad(), c.stop(), within_s);
+  return camera_still(c, a, run, move_rad, 0).settle_s.value_or(kInfinity);
 }
 
 /// Simulates only twice the wanted time: enough to tell whether the band is kept from `within` on.
+double output_trial_s(Context& c, Axis a, double within_s) {
+  const double move = c.move_rad(a);
+  const Trace trace = simulate_step(c.model(a), move, 2 * within_s);
+  const auto settle = step_figures(trace, move, c.band_rad()).settle_time_s;
+  const bool complete = !trace.time_s.empty() && trace.time_s.back() > 1.9 * within_s;
+  return complete ? settle.value_or(kInfinity) : kInfinity;
+}
+
 Compared move_time_trial(Context& c, Axis a) {
   const double within = c.rig().task.within_s.value();
-  if (bracket_mode_radps(c, a)) return camera_trial(c, a, within);
-  const double move = c.move_rad(a);
-  const Trace trace = simulate_step(c.model(a), move, 2 * within);
-  const auto settle = step_figures(trace, move, c.band_rad()).settle_time_s;
-  const bool complete = !trace.time_s.empty() && trace.time_s.back() > 1.9 * within;
-  return {complete ? settle.value_or(kInfinity) : kInfinity, within, {}};
+  const double there =
+      bracket_mode_radps(c, a) ? camera_trial_s(c, a, within) : output_trial_s(c, a, within);
+  if (there > within) return {there, within, {}};
+  const MoveBack back = move_back_within(c, a, within);
+  return {back.differs ? std::max(there, back.settle_s.value_or(kInfinity)) : there, within, {}};
 }
 
 Compared breakaway(Context& c, Axis a) {

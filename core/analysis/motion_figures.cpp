@@ -5,6 +5,7 @@
 #include "core/analysis/heat_values.h"
 #include "core/analysis/inputs.h"
 #include "core/analysis/left_out.h"
+#include "core/analysis/move_back.h"
 #include "core/words/words.h"
 
 namespace gazewright {
@@ -20,6 +21,12 @@ constexpr const char* kNoPhaseCrossing = "the phase never reaches −180° below
 Answer shortest_time(Context& c, Axis a) {
   const auto& move = c.fastest(a);
   return move ? Answer(move->time_s) : Answer::none(kCannotMove);
+}
+
+Answer settle_back(Context& c, Axis a) {
+  const MoveBack& back = move_back(c, a);
+  if (!back.differs) return Answer::aside(words("weight pulls to neither side"));
+  return {back.settle_s, words("never settles")};
 }
 
 Answer duty_gear_torque(Context& c, Axis a) {
@@ -57,6 +64,13 @@ const FigureRow kMotionFigures[] = {
        const auto& settle = c.step(a).figures.settle_time_s;
        return settle ? Answer(*settle) : Answer::none(why_never_settles(c, a));
      }},
+    {{"<axis>.step.settle_time_back", "Move back and settle", "s", "ms",
+      "the same in the negative direction, where gravity at the rest pose is 1 % of the stall "
+      "torque "
+      "or more; of the camera, where it is on a bracket",
+      kStepSource, kSettle},
+     Axes::both,
+     settle_back},
     {{"<axis>.step.peak_current", "Peak phase current in the step", "A", "A",
       "largest phase amplitude", kStepSource, kStep},
      Axes::both,

@@ -41,9 +41,10 @@ void fill(ProfileRun& run, Context& context, Axis axis, const SettledStep& simul
   const auto& settle_s = run.figures.settle_time_s;
   if (settle_s) run.rms_current_A = rms_to(trace, *settle_s);
   if (!std::isfinite(context.band_rad())) return;
-  const CameraStill still = profile.kind == ProfileKind::step
-                                ? context.step_at_camera(axis)
-                                : camera_still(context, axis, simulated, profile.time_s);
+  const CameraStill still =
+      profile.kind == ProfileKind::step
+          ? context.step_at_camera(axis)
+          : camera_still(context, axis, simulated, profile.move_rad, profile.time_s);
   run.ringing_rad = still.ringing_rad;
   run.camera_s = still.settle_s;
   const Camera& camera = context.rig().camera;
@@ -122,14 +123,14 @@ const ProfileRun* AxisProfiles::run(ProfileKind kind) const {
   return found == runs.end() ? nullptr : &*found;
 }
 
-CameraStill camera_still(Context& context, Axis axis, const SettledStep& run, double planned_s) {
+CameraStill camera_still(Context& context, Axis axis, const SettledStep& run, double move_rad,
+                         double planned_s) {
   const auto& settle_s = run.figures.settle_time_s;
   const auto mode = bracket_of(context, axis);
   CameraStill still{settle_s, std::nullopt, {}};
   if (!settle_s || !mode) return still;
-  const CameraMotion motion =
-      camera_motion(run.trace, *mode, context.move_rad(axis), context.band_rad(),
-                    std::max(*settle_s, planned_s), &still.angle_rad);
+  const CameraMotion motion = camera_motion(run.trace, *mode, move_rad, context.band_rad(),
+                                            std::max(*settle_s, planned_s), &still.angle_rad);
   still.settle_s = motion.settle_time_s;
   still.ringing_rad = motion.ringing_rad;
   return still;

@@ -38,7 +38,8 @@ struct CameraStill {
   std::optional<double> settle_s, ringing_rad;
   std::vector<double> angle_rad;  ///< the camera's, per sample of the run; empty without a bracket
 };
-CameraStill camera_still(Context& context, Axis axis, const SettledStep& run, double planned_s);
+CameraStill camera_still(Context& context, Axis axis, const SettledStep& run, double move_rad,
+                         double planned_s);
 
 /// All profiles of an axis. @pre what the step needs is there.
 AxisProfiles profiles_of(Context& context, Axis axis, const std::stop_token& stop);

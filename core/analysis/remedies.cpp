@@ -2,8 +2,8 @@
 #include <cmath>
 
 #include "core/analysis/checks.h"
-#include "core/analysis/counterweight.h"
 #include "core/analysis/field_value.h"
+#include "core/analysis/price.h"
 #include "core/rig/fields.h"
 #include "core/words/words.h"
 
@@ -12,7 +12,6 @@ namespace {
 
 constexpr double kScanFactor = 1.15;
 constexpr int kBisections = 12;
-constexpr std::size_t kMostRemedies = 3;
 
 bool is_good(Verdict verdict) { return verdict == Verdict::holds || verdict == Verdict::tight; }
 
@@ -42,7 +41,8 @@ class LeverSolver {
         continue;
       }
       const double solved = rounded(between(bad, value));
-      if (!range_problem(*info_, sign_ * solved).empty() || !holds(solved)) return std::nullopt;
+      if (!range_problem(*info_, sign_ * solved).empty() || !holds(solved) || !lasts(solved))
+        return std::nullopt;
       *change = std::abs(std::log(solved / *start));
       return Remedy{text(sign_ * solved), path_, sign_ * solved};
     }
@@ -67,11 +67,16 @@ class LeverSolver {
   }
 
   bool holds(double value) const {
+    return holds(value, check_.trial != nullptr ? check_.trial : check_.compare);
+  }
+  /// By the check itself, where the trials were cheaper ones that look less far.
+  bool lasts(double value) const { return check_.trial == nullptr || holds(value, check_.compare); }
+
+  bool holds(double value, Compared (*compare)(Context&, Axis)) const {
     Rig trial = rig_;
     find_quantity(trial, path_)->si = sign_ * whole_if_due(value);
     Context context(trial, context_.stop());
     if (check_.lend != nullptr) check_.lend(context_, context, path_);
-    const auto compare = check_.trial != nullptr ? check_.trial : check_.compare;
     return is_good(verdict_of(compare(context, axis_)));
   }
 
@@ -116,14 +121,7 @@ std::optional<Remedy> offer_of(const Check& check, Context& context, const Rig& 
   if (check.offer == nullptr) return std::nullopt;
   auto remedy = check.offer(context, axis);
   if (!remedy) return std::nullopt;
-  Rig trial = rig;
-  if (auto whole = with_whole_remedy(rig, *remedy)) {
-    trial = std::move(*whole);
-  } else {
-    find_quantity(trial, remedy->path)->si = remedy->value_si;
-    for (const FieldValue& other : remedy->also)
-      find_quantity(trial, other.path)->si = other.value_si;
-  }
+  const Rig trial = remedied(rig, *remedy);
   Context mended(trial, context.stop());
   if (check.lend != nullptr) check.lend(context, mended, remedy->path);
   if (!is_good(verdict_of(check.compare(mended, axis)))) return std::nullopt;
@@ -144,9 +142,7 @@ std::vector<Remedy> remedies_of(const Check& check, Context& context, const Rig&
   }
   std::stable_sort(found.begin(), found.end(),
                    [](const auto& a, const auto& b) { return a.first < b.first; });
-  for (auto& [change, remedy] : found) {
-    if (remedies.size() < kMostRemedies) remedies.push_back(std::move(remedy));
-  }
+  for (auto& [change, remedy] : found) remedies.push_back(std::move(remedy));
   return remedies;
 }
 

@@ -11,6 +11,8 @@
 namespace gazewright {
 namespace {
 
+constexpr std::array<InputPath, 1> kHardStop{"<axis>.stops.hard_stiffness"};
+
 /// Where the drive's limit keeps the top speed below what a runaway reaches; else empty.
 std::string say_runaway(Context& c, Axis a) {
   if (!c.missing(kRunawayBlow, a).empty()) return {};
@@ -30,13 +32,16 @@ std::optional<double> sprung_gear_torque_Nm(Context& c, Axis a) {
   return sprung ? std::optional(sprung->gear_torque_Nm) : std::nullopt;
 }
 
+double sum_at_stop_Nm(Context& c, Axis a) {
+  const AxisModel& model = c.model(a);
+  return stop_torque_Nm(moving_inertia_kgm2(c, a), top_speed_radps(model),
+                        c.rig().axis(a).stops.stiffness_Nmprad.value(), stall_torque_Nm(model));
+}
+
 Compared impact(Context& c, Axis a) {
   if (has_no_stops(c, a)) return absent();
   const AxisModel& model = c.model(a);
-  const double inertia = model.load.inertia_kgm2 + model.reflected_inertia_kgm2();
-  const double top = top_speed_radps(model);
-  const double stiffness = c.rig().axis(a).stops.stiffness_Nmprad.value();
-  const double at_stop = stop_torque_Nm(inertia, top, stiffness, stall_torque_Nm(model));
+  const double inertia = moving_inertia_kgm2(c, a), at_stop = sum_at_stop_Nm(c, a);
   const double in_gear = sprung_gear_torque_Nm(c, a).value_or(0);
   return {
       at_stop, model.gear.peak_torque_Nm,
@@ -106,6 +111,14 @@ Compared tab_shear(Context& c, Axis a) {
                  [&](const StopCase&) -> Compared { return tab(c, a, tab_shear_Pa(c, a), false); });
 }
 
+/// Where somebody has looked into the bumper, or where the teeth carry more than the sum that
+/// `stop.torque` compares.
+bool teeth_count(Context& c, Axis a) {
+  if (c.missing(kHardStop, a).empty()) return true;
+  if (!c.missing(kStopBlow, a).empty() || has_no_stops(c, a)) return false;
+  return sprung_gear_torque_Nm(c, a).value_or(0) > sum_at_stop_Nm(c, a);
+}
+
 /// A softer stop first: it costs the moves no time.
 constexpr Lever kImpactLevers[] = {{"<axis>.stops.stiffness", Way::down, 30},
                                    {"<axis>.drive.speed_limit", Way::down, 20}};
@@ -133,9 +146,16 @@ constexpr Check kStopChecks[] = {
     {"<axis>.stop.bumper", "The bumper takes the blow at top speed",
      "would keep the bumper from bottoming out", "<axis>.stops", "rad", "deg", kStopBlow, bumper,
      kBumperLevers, nullptr, "<axis>.stops.hard_stiffness"},
-    {"<axis>.stop.gear_torque", "Blow through the gearbox against its peak torque",
-     "would spare the teeth", "<axis>.stops", "N.m", "N.m", kSprungBlow, gear_torque, kGearLevers,
-     nullptr, "<axis>.stops.hard_stiffness"},
+    {.id = "<axis>.stop.gear_torque",
+     .what = "Blow through the gearbox against its peak torque",
+     .goal = "would spare the teeth",
+     .part = "<axis>.stops",
+     .si_unit = "N.m",
+     .unit = "N.m",
+     .inputs = kSprungBlow,
+     .compare = gear_torque,
+     .levers = kGearLevers,
+     .asked_when = teeth_count},
     {"<axis>.stop.tab_bending", "The tab bears the bending of the blow", "would keep the tab whole",
      "<axis>.stops", "Pa", "MPa", kTabBending, tab_bending, kBendingLevers, nullptr,
      "<axis>.stops.tab_height"},

@@ -109,14 +109,16 @@ Push on_tilt(const Moments& t, const Eigen::Vector3d& at, const BothMotions& mot
 
 }  // namespace
 
-CarriedLoad carried_load(const RigBodies& bodies, Axis axis, const BothMotions& motion,
+CarriedLoad carried_load(const RigBodies& bodies, Axis axis, const MotionAt& motion_at,
                          double least_tilt_rad, double most_tilt_rad) {
   const Moments fixed = moments_of(bodies.on_pan), in_T = moments_of(bodies.on_tilt);
   CarriedLoad worst;
   const auto take = [](double& place, double value) { place = std::max(place, value); };
   for (int i = 0; i < kPoses; ++i) {
     const double part = double(i) / (kPoses - 1);
-    const Moments t = tilted(in_T, least_tilt_rad + part * (most_tilt_rad - least_tilt_rad));
+    const double tilt_rad = least_tilt_rad + part * (most_tilt_rad - least_tilt_rad);
+    const Moments t = tilted(in_T, tilt_rad);
+    const BothMotions motion = motion_at(tilt_rad);
     const auto push = [&](bool with_weight) {
       return axis == Axis::pan
                  ? on_pan(fixed, t, bodies.p_PT_m, motion, bodies.lean_rad, with_weight)

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cmath>
+#include <functional>
 
 #include "core/bodies/bodies.h"
 #include "core/rig/rig.h"
@@ -17,6 +18,8 @@ struct AxisMotion {
 struct BothMotions {
   AxisMotion pan, tilt;
 };
+/// By tilt angle: pan speeds up the quicker the nearer the load is to its axis.
+using MotionAt = std::function<BothMotions(double tilt_rad)>;
 
 /// Magnitudes, each at its own worst pose and sign: radial force through the point of the axis
 /// beside the centre of mass, force along the axis, moment across the axis about that point. The
@@ -34,7 +37,7 @@ struct CarriedLoad {
 /// fastest and speeding up or slowing down at once. Spinning rotors are left out.
 /// Source: Newton's and Euler's laws for the bodies as points; checked against differences of
 /// turned point masses in the tests. @pre least <= most, both finite.
-CarriedLoad carried_load(const RigBodies& bodies, Axis axis, const BothMotions& motion,
+CarriedLoad carried_load(const RigBodies& bodies, Axis axis, const MotionAt& motion,
                          double least_tilt_rad, double most_tilt_rad);
 
 /// Where the centre of mass of all that an axis turns lies along that axis, from the origin of T,

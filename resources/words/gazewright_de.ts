@@ -244,12 +244,20 @@
         <translation>; ein Gegengewicht von %1 würde sie aufheben</translation>
     </message>
     <message>
+        <source>tilt's motor and gearbox weigh %1 together, all that is listed as turning with pan %2: enter them among the bodies on pan, they are most of its inertia</source>
+        <translation>Motor und Getriebe der Neigung wiegen zusammen %1, alles als mit Schwenk drehend Eingetragene %2: unter die Körper auf dem Schwenk eintragen, sie sind der größte Teil seiner Trägheit</translation>
+    </message>
+    <message>
         <source>Gravity leaves the motor most of its torque</source>
         <translation>Schwerkraft lässt dem Motor den Großteil seines Moments</translation>
     </message>
     <message>
         <source>would leave most of the torque</source>
         <translation>würde den Großteil des Moments übrig lassen</translation>
+    </message>
+    <message>
+        <source>Tilt's drive is among the bodies on pan</source>
+        <translation>Antrieb der Neigung steht unter den Körpern auf dem Schwenk</translation>
     </message>
     <message>
         <source>the gearbox locks itself: nothing turns it back</source>
@@ -948,8 +956,12 @@
         <translation>%1; wie viele Biegungen es übersteht, muss der Hersteller sagen</translation>
     </message>
     <message>
-        <source>the rule for a bend that stands still; lasting ones want %1 unless its maker says less</source>
-        <translation>die Regel für eine ruhende Biegung; dauernd bewegte brauchen %1, wenn der Hersteller nicht weniger nennt</translation>
+        <source>the rule for a bend that stands still; one that moves all its life wants %1 unless its maker says less: look it up</source>
+        <translation>die Regel für eine ruhende Biegung; eine dauernd bewegte braucht %1, wenn der Hersteller nicht weniger nennt: nachsehen</translation>
+    </message>
+    <message>
+        <source>the rule for a bend that stands still; it keeps to the one for moving bends too, %1</source>
+        <translation>die Regel für eine ruhende Biegung; auch die für bewegte ist eingehalten, %1</translation>
     </message>
     <message>
         <source>with so much slack the clamps would touch</source>
@@ -1162,6 +1174,10 @@
     <message>
         <source>no limit is stated</source>
         <translation>kein Grenzwert angegeben</translation>
+    </message>
+    <message>
+        <source>the motor has a sensor of its own</source>
+        <translation>der Motor hat einen eigenen Geber</translation>
     </message>
     <message>
         <source>Pan: </source>
@@ -1604,6 +1620,26 @@
         <translation>Verfälschung der Ablesung durch Versatz und Verkippung, gegen den Fehler des Encoders</translation>
     </message>
     <message>
+        <source>the motor gives %1 of its torque in the worst place</source>
+        <translation>der Motor gibt an der schlechtesten Stelle %1 seines Drehmoments</translation>
+    </message>
+    <message>
+        <source>the motor may push the wrong way</source>
+        <translation>der Motor kann in die falsche Richtung drücken</translation>
+    </message>
+    <message>
+        <source>; it is read through the gear's gap and spring: a drive that commutates by it wants a sensor at the motor, entered as the motor's own sensor</source>
+        <translation>; gelesen wird durch Spiel und Feder des Getriebes: ein Regler, der danach kommutiert, braucht einen Geber am Motor, einzutragen als eigener Geber des Motors</translation>
+    </message>
+    <message>
+        <source>Encoder good enough to commutate by</source>
+        <translation>Encoder gut genug zum Kommutieren</translation>
+    </message>
+    <message>
+        <source>would let the drive commutate by it</source>
+        <translation>ließe den Regler danach kommutieren</translation>
+    </message>
+    <message>
         <source>Field strong enough for the encoder</source>
         <translation>Feld stark genug für den Encoder</translation>
     </message>
@@ -1630,6 +1666,26 @@
     <message>
         <source>surface charge of a uniform magnet; handbook: homing</source>
         <translation>Flächenladung eines homogenen Magneten; Handbuch: homing</translation>
+    </message>
+    <message>
+        <source>Commutation angle off by, electrical</source>
+        <translation>Fehler des Kommutierungswinkels, elektrisch</translation>
+    </message>
+    <message>
+        <source>pole pairs·(error + half a count); at the output times N, with half the gap and torque_stall/stiffness</source>
+        <translation>Polpaare·(Fehler + halber Schritt); am Abtrieb mal N, mit halbem Spiel und torque_stall/Steifigkeit</translation>
+    </message>
+    <message>
+        <source>geometry; handbook: homing</source>
+        <translation>Geometrie; Handbuch: homing</translation>
+    </message>
+    <message>
+        <source>Control samples in an electrical turn at top speed</source>
+        <translation>Regeltakte je elektrische Umdrehung bei Höchstgeschwindigkeit</translation>
+    </message>
+    <message>
+        <source>2π·control rate/(pole pairs·N·speed_top)</source>
+        <translation>2π·Regeltakt/(Polpaare·N·speed_top)</translation>
     </message>
     <message>
         <source>Field at the encoder's sensor</source>
@@ -2664,10 +2720,6 @@
         <translation>2π/N, Encoder am Motor; 2π am Abtrieb</translation>
     </message>
     <message>
-        <source>geometry; handbook: homing</source>
-        <translation>Geometrie; Handbuch: homing</translation>
-    </message>
-    <message>
         <source>Output angles that fit one reading</source>
         <translation>Abtriebswinkel, die zu einem Messwert passen</translation>
     </message>
@@ -3240,14 +3292,6 @@
         <translation>%1 würde %2 sparen</translation>
     </message>
     <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>%1 (demand %2, capacity %3)</source>
-        <translation>%1 (Bedarf %2, Vermögen %3)</translation>
-    </message>
-    <message>
         <source>%1, but then this fails: %2</source>
         <translation>%1, aber dann versagt: %2</translation>
     </message>
@@ -3644,6 +3688,14 @@
         <translation>; entlang der Bewegung „%1“ in %2</translation>
     </message>
     <message>
+        <source>; the move back never settles</source>
+        <translation>; die Bewegung zurück schwingt nie ein</translation>
+    </message>
+    <message>
+        <source>; the move back in %1, as weight pulls to one side</source>
+        <translation>; die Bewegung zurück in %1, weil das Gewicht zu einer Seite zieht</translation>
+    </message>
+    <message>
         <source>never settles: %1</source>
         <translation>schwingt nie ein: %1</translation>
     </message>
@@ -3720,6 +3772,14 @@
         <translation>würde einen Faktor 2 lassen</translation>
     </message>
     <message>
+        <source>weight pulls to neither side</source>
+        <translation>das Gewicht zieht zu keiner Seite</translation>
+    </message>
+    <message>
+        <source>never settles</source>
+        <translation>schwingt nie ein</translation>
+    </message>
+    <message>
         <source>never reaches 90 % of the move</source>
         <translation>erreicht nie 90 % der Bewegung</translation>
     </message>
@@ -3774,6 +3834,14 @@
     <message>
         <source>last time outside ± settle band, in pixels at the picture's centre</source>
         <translation>letzter Zeitpunkt außerhalb von ± Einschwingband, in Pixeln in der Bildmitte</translation>
+    </message>
+    <message>
+        <source>Move back and settle</source>
+        <translation>Zurück bewegen und einschwingen</translation>
+    </message>
+    <message>
+        <source>the same in the negative direction, where gravity at the rest pose is 1 % of the stall torque or more; of the camera, where it is on a bracket</source>
+        <translation>dasselbe in negativer Richtung, wo das Gewicht in der Ruhelage 1 % des Stillstandsmoments oder mehr ist; der Kamera, wo sie auf einem Halter sitzt</translation>
     </message>
     <message>
         <source>Peak phase current in the step</source>
@@ -4274,6 +4342,14 @@
     <message>
         <source>the same from min(speed_top, loop.speed_limit)</source>
         <translation>dasselbe ab min(speed_top, loop.speed_limit)</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 (demand %2, capacity %3)</source>
+        <translation>%1 (Bedarf %2, Vermögen %3)</translation>
     </message>
     <message>
         <source>never settles along this profile</source>
@@ -7578,6 +7654,14 @@ name: </translation>
     <message>
         <source>Whether the encoder reads the motor's shaft (before the play and the spring of the gear) or the output.</source>
         <translation>Ob der Encoder die Motorwelle (vor Spiel und Feder des Getriebes) oder den Abtrieb abliest.</translation>
+    </message>
+    <message>
+        <source>Motor's own sensor</source>
+        <translation>Eigener Geber des Motors</translation>
+    </message>
+    <message>
+        <source>Whether the drive commutates by a sensor of the motor's own, halls or a second encoder; asked where the encoder is at the output, behind the play and the spring of the gear.</source>
+        <translation>Ob der Regler nach einem eigenen Geber des Motors kommutiert, Hall-Sensoren oder einem zweiten Encoder; gefragt, wo der Encoder am Abtrieb sitzt, hinter Spiel und Feder des Getriebes.</translation>
     </message>
     <message>
         <source>Coulomb friction</source>

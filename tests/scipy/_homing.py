@@ -99,6 +99,19 @@ def _magnet_error(magnet, gap, offset, tilt):
     return worst
 
 
+def commutation_figures(a, d):
+    """The electrical angle by sums of what shifts it, and the samples of a turn of the field."""
+    poles, error = value(a["motor"]["pole_pairs"]), value(a["encoder"]["error"])
+    off, behind = error + math.pi / 2**value(a["encoder"]["bits"]), a["encoder"]["at"] == "output"
+    if behind:
+        stall = min(d.efficiency * d.ratio * d.Kt * d.stall_A(), d.peak_torque)
+        off = d.ratio * (off + value(a["gearbox"]["backlash"]) / 2 + stall / d.stiffness)
+    own = behind and a["encoder"].get("motor_sensor", "no") == "yes"
+    turns_a_second = poles * d.ratio * d.speed_top() / TAU
+    return {"encoder.commutation_error": None if own else poles * off,
+            "drive.samples_per_turn": value(a["drive"]["control_rate"]) / turns_a_second}
+
+
 def encoder_figures(encoder):
     offset, tilt, gap, diameter, thickness = (_given(encoder, "magnet_" + key) for key in (
         "offset", "tilt", "gap", "diameter", "thickness"))

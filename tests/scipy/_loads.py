@@ -3,6 +3,7 @@
 Loads from point clouds: accelerations of every point by cross products, forces and moments as sums
 over points. Tables are written down anew."""
 
+import copy
 import math
 
 import numpy as np
@@ -67,7 +68,13 @@ class Motion:
     def __init__(self, rig, drives):
         self.speed = {a: min(d.speed_top(), value(rig[a]["loop"]["speed_limit"]))
                       for a, d in drives.items()}
-        self.acceleration = {a: largest_acceleration(d) for a, d in drives.items()}
+        self.tilting, self.pan = largest_acceleration(drives["tilt"]), drives["pan"]
+
+    def accelerations(self, pan_inertia):
+        """Of both axes; pan's follows from what it turns at that tilt angle."""
+        pan = copy.copy(self.pan)
+        pan.inertia = pan_inertia
+        return {"pan": largest_acceleration(pan), "tilt": self.tilting}
 
 
 class Loads:
@@ -78,7 +85,8 @@ class Loads:
 
     def _parts(self, axis, tilt):
         """Places, masses and the accelerations of each motion, from the origin of P."""
-        m, w, a = self.masses, self.motion.speed, self.motion.acceleration
+        m, w = self.masses, self.motion.speed
+        a = self.motion.accelerations(float(m.pan_inertia(tilt)))
         own = m.at["on_tilt"] @ _turn_y(np.asarray(-tilt)).T
         moving, mass = m.axis_at + own, m.mass["on_tilt"]
         fixed = m.at["on_pan"] if axis == "pan" else np.zeros((0, 3))

@@ -8,7 +8,7 @@ import numpy as np
 from _cables import cable_figures, cable_travel
 from _closed_loops import closed_figures
 from _collide import collision_figures
-from _homing import encoder_figures, homing_figures
+from _homing import commutation_figures, encoder_figures, homing_figures
 from _limits import fastest_shares
 from _loads import load_figures
 from _loops import Loops
@@ -250,7 +250,7 @@ def all_figures(rig):
         move = value(rig["task"][axis + "_move"])
         parts = {**drive_figures(d), **travel_figures(rig[axis], d), **loop_figures(d),
                  **homing_figures(rig[axis], d, homing_pull(rig, masses, axis, d), travel(rig[axis])[0]),
-                 **encoder_figures(rig[axis]["encoder"]),
+                 **encoder_figures(rig[axis]["encoder"]), **commutation_figures(rig[axis], d),
                  **cable_figures(rig, axis, travel(rig[axis])[3])}
         stops, soft, cable, usable = travel(rig[axis])
         parts.update(slowing_figures(rig[axis], d, stops, soft, cable))

@@ -426,7 +426,7 @@ def compare(batch, path):
     known = set(theirs) | {"both.settle_time", "both.peak_bus_current"} | {
         f"{a}.coupling.{s}" for a in ("pan", "tilt") for s in ("disturbance", "disturbance_px")}
     known |= {f"{a}.step.{s}" for a in ("pan", "tilt") for s in (
-        "rise_time", "overshoot", "settle_time", "peak_current", "peak_speed", "gear_torque")}
+        "rise_time", "overshoot", "settle_time", "settle_time_back", "peak_current", "peak_speed", "gear_torque")}
     known |= {"pan.duty.gear_torque", "tilt.duty.gear_torque"}
     # Compared with the traces of the steps; the larger of both.
     known |= {f"{a}.{k}" for a in ("pan", "tilt") for k in ("stand.sway", "stand.sway_left_px",

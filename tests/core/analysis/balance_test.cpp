@@ -57,6 +57,28 @@ TEST(Balance, ItsWorstAngleIsFoundWhereverTheTravelLies) {
   }
 }
 
+TEST(Balance, TiltsDriveIsMissedWhereNoCarrierIsHeavyEnoughForIt) {
+  Rig rig = owl();
+  const double drive_kg = 0.3;
+  rig.tilt.motor.mass_kg = si_quantity(0.1);
+  rig.tilt.gearbox.mass_kg = si_quantity(0.2);
+  const auto weigh = [&](double on_pan_kg, double on_tilt_kg) {
+    rig.on_pan[0].mass_kg = si_quantity(on_pan_kg);
+    rig.on_tilt[0].mass_kg = si_quantity(on_tilt_kg - rig.on_tilt[1].mass_kg.value());
+    return analyse(rig, {.remedies = false, .quick = true});
+  };
+  const Analysis light = weigh(0.9 * drive_kg, 0.9 * drive_kg);
+  ASSERT_NE(finding(light, "mass.tilt_drive"), nullptr);
+  EXPECT_EQ(finding(light, "mass.tilt_drive")->verdict, Verdict::tight);
+  EXPECT_EQ(finding(light, "mass.tilt_drive")->because.substr(0, 54),
+            "tilt's motor and gearbox weigh 300 g together, all tha");
+  EXPECT_EQ(finding(weigh(1.1 * drive_kg, 0.9 * drive_kg), "mass.tilt_drive"), nullptr);
+  // It may ride in the ball.
+  EXPECT_EQ(finding(weigh(0.9 * drive_kg, 1.1 * drive_kg), "mass.tilt_drive"), nullptr);
+  rig.tilt.motor.mass_kg = {};
+  EXPECT_EQ(finding(weigh(0.01, 0.1), "mass.tilt_drive"), nullptr) << "nothing to compare with";
+}
+
 TEST(Balance, OfPanIsThatOfAllThatTurns) {
   const Analysis a = analyse(owl(), {.remedies = false});
   const double left = 0.210 * 0.062 + 0.140 * 0.088, forward = 0.048 * 0.038;

@@ -167,6 +167,9 @@ TEST(StopFindings, ASlowAxisThatPushesSwingsItsTeethBeyondTheSumOfBlowAndPush) {
   const double in_gear = a.value("pan.stop.gear_torque_sprung").value();
   ASSERT_GT(in_gear, 1.2 * sum);
   EXPECT_NE(finding(a, "pan.stop.torque")->because.find("its teeth swing to"), std::string::npos);
+  // The verdict is not left to the smaller number.
+  ASSERT_NE(finding(a, "pan.stop.gear_torque"), nullptr);
+  EXPECT_DOUBLE_EQ(*finding(a, "pan.stop.gear_torque")->demand, in_gear);
   const Analysis fast = analyse(owl(), {.remedies = false});
   ASSERT_LT(fast.value("pan.stop.gear_torque_sprung"), fast.value("pan.stop.torque"));
   EXPECT_EQ(finding(fast, "pan.stop.torque")->because.find("its teeth swing"), std::string::npos);

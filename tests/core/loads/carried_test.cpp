@@ -128,6 +128,10 @@ Vector3d largest_load(const PointRig& rig, Axis axis, const BothMotions& m, doub
   return largest;
 }
 
+MotionAt always(const BothMotions& motion) {
+  return [motion](double) { return motion; };
+}
+
 TEST(CarriedLoad, IsNeverLessThanThatOfThePointsAndNotMuchMore) {
   for (std::uint64_t seed = 0; seed < 12; ++seed) {
     tests::Random random(seed);
@@ -136,7 +140,7 @@ TEST(CarriedLoad, IsNeverLessThanThatOfThePointsAndNotMuchMore) {
                              {random.uniform(0, 15), random.uniform(0, 200)}};
     const double least = random.uniform(-2, 0), most = random.uniform(0, 2);
     for (const Axis axis : kAxes) {
-      const CarriedLoad load = carried_load(bodies_of(rig), axis, motion, least, most);
+      const CarriedLoad load = carried_load(bodies_of(rig), axis, always(motion), least, most);
       const Vector3d seen = largest_load(rig, axis, motion, least, most);
       // Differences over 1e-4 s: h²/12·r·(ω⁴ + ...) is below 1e-4 of these accelerations.
       const double off = tol(2e-4);
@@ -159,7 +163,7 @@ TEST(CarriedLoad, OfOneAxisTurningIsExact) {
     rig.lean_rad = 0;
     const BothMotions pan_only{{random.uniform(1, 15), random.uniform(10, 200)}, {}};
     const double tilt = random.uniform(-1, 1);
-    const CarriedLoad load = carried_load(bodies_of(rig), Axis::pan, pan_only, tilt, tilt);
+    const CarriedLoad load = carried_load(bodies_of(rig), Axis::pan, always(pan_only), tilt, tilt);
     const Vector3d seen = largest_load(rig, Axis::pan, pan_only, tilt, tilt);
     EXPECT_NEAR(load.radial_N, seen[0], tol(2e-4) * seen[0]) << seed;
     EXPECT_NEAR(load.axial_N, seen[1], tol(1e-7) * seen[1]) << seed;
@@ -174,13 +178,29 @@ TEST(CarriedLoad, AtRestIsTheWeight) {
   for (const Mass& m : rig.on_tilt) tilting += m.kg;
   for (const Mass& m : rig.on_pan) mass += m.kg;
   mass += tilting;
-  const CarriedLoad pan = carried_load(bodies_of(rig), Axis::pan, {}, 0, 0);
+  const CarriedLoad pan = carried_load(bodies_of(rig), Axis::pan, always({}), 0, 0);
   EXPECT_NEAR(pan.radial_N, mass * 9.80665 * std::sin(0.3), tol(1e-12) * mass * 10);
   EXPECT_NEAR(pan.axial_N, mass * 9.80665 * std::cos(0.3), tol(1e-12) * mass * 10);
-  const CarriedLoad at_tilt = carried_load(bodies_of(rig), Axis::tilt, {}, -1, 1);
+  const CarriedLoad at_tilt = carried_load(bodies_of(rig), Axis::tilt, always({}), -1, 1);
   EXPECT_NEAR(at_tilt.radial_N, tilting * 9.80665, tol(1e-12) * tilting * 10);
   EXPECT_NEAR(at_tilt.axial_N, tilting * 9.80665 * std::sin(0.3), tol(1e-12) * tilting * 10);
   EXPECT_DOUBLE_EQ(at_tilt.moment_Nm, at_tilt.weight_moment_Nm);
+}
+
+TEST(CarriedLoad, TakesTheMotionOfEachPose) {
+  tests::Random random(9);
+  const RigBodies bodies = bodies_of(random_points(random));
+  const BothMotions quick{{3, 120}, {2, 40}};
+  const auto radial = [&](double from, double to) {  // quick in this part of the travel only
+    return carried_load(
+               bodies, Axis::pan,
+               [&](double tilt) { return tilt >= from && tilt <= to ? quick : BothMotions{}; }, -1,
+               1)
+        .radial_N;
+  };
+  const double everywhere = radial(-1, 1);
+  EXPECT_DOUBLE_EQ(everywhere, std::max(radial(-1, 0), radial(0, 1)));
+  EXPECT_LT(std::min(radial(-1, -0.9), radial(0.9, 1)), everywhere);
 }
 
 TEST(CarriedLoad, GrowsWithTheSquareOfTheSpeed) {
@@ -189,8 +209,8 @@ TEST(CarriedLoad, GrowsWithTheSquareOfTheSpeed) {
   for (const Axis axis : kAxes) {
     const auto moving = [&](double factor) {
       const CarriedLoad load = carried_load(
-          bodies, axis, {{4 * factor, 50 * factor * factor}, {6 * factor, 30 * factor * factor}},
-          -1, 1);
+          bodies, axis,
+          always({{4 * factor, 50 * factor * factor}, {6 * factor, 30 * factor * factor}}), -1, 1);
       return load.axial_N - load.weight_axial_N;  // no pose changes the axial weight
     };
     EXPECT_NEAR(moving(3) / moving(1), 9, tol(1e-9));
