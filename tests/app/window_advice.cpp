@@ -32,5 +32,22 @@ TEST(WindowAdvice, StandsOnTheDrivesCardAndItsButtonTakesAllGainsInOneStep) {
   EXPECT_EQ(owl.rig(), before);
 }
 
+/// Whoever reads the card from the top meets the button before the gains.
+TEST(WindowAdvice, StandsAboveTheGainsOfTheLoop) {
+  OwlWindow owl;
+  ASSERT_TRUE(owl.settle());
+  for (const char* axis : {"pan", "tilt"}) {
+    owl.window.select(QString("%1.loop").arg(axis));
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    const auto* row = owl.window.card().findChild<AdviceRow*>(QString("%1.loop advice").arg(axis));
+    const QuantityField* gain = owl.field((std::string(axis) + ".loop.position_gain").c_str());
+    const QuantityField* drive = owl.field((std::string(axis) + ".drive.current_limit").c_str());
+    ASSERT_TRUE(row && gain && drive);
+    EXPECT_LT(row->y(), gain->y());
+    EXPECT_GT(row->y(), drive->y());
+    EXPECT_FALSE(row->button()->visibleRegion().isEmpty()) << "a way to the loop shows it";
+  }
+}
+
 }  // namespace
 }  // namespace gazewright::tests
