@@ -3,11 +3,13 @@
 #include <QFontMetrics>
 #include <QStringList>
 #include <algorithm>
+#include <optional>
 
 namespace gazewright {
 namespace {
 
-constexpr double kSmallest = 0.45;  // of the font: text of twice the size is below the usual one
+// Parts of the font's size. Text of twice the size is below the usual one at the smallest.
+constexpr double kStillLarge = 0.75, kSmallest = 0.45, kStep = 0.05;
 const QString kEllipsis = QStringLiteral("…");
 
 bool has_digit(const QString& word) {
@@ -26,23 +28,25 @@ QString numbers_of(const QString& text) {
   return kept.join(' ');
 }
 
-bool fits(const QString& text, const QFont& font, int room_px) {
-  return QFontMetrics(font).horizontalAdvance(text) <= room_px;
+/// The largest font down to a part of it in which the text fits; empty where none does.
+std::optional<FittedLine> shrunk(const QString& text, const QFont& font, double least,
+                                 int room_px) {
+  QFont smaller = font;
+  for (double part = 1; part > least - kStep / 2; part -= kStep) {
+    smaller.setPointSizeF(font.pointSizeF() * part);
+    if (QFontMetrics(smaller).horizontalAdvance(text) <= room_px) return FittedLine{text, smaller};
+  }
+  return std::nullopt;
 }
 
 }  // namespace
 
 FittedLine fitted_line(const QString& text, const QFont& font, int room_px) {
-  if (fits(text, font, room_px)) return {text, font};
   const QString numbers = numbers_of(text);
   if (numbers.isEmpty())
     return {QFontMetrics(font).elidedText(text, Qt::ElideRight, room_px), font};
-  QFont smaller = font;
-  for (double part = 1; part >= kSmallest; part -= 0.05) {
-    smaller.setPointSizeF(font.pointSizeF() * part);
-    if (fits(numbers, smaller, room_px)) return {numbers, smaller};
-  }
-  return {kEllipsis, font};
+  if (const auto whole = shrunk(text, font, kStillLarge, room_px)) return *whole;
+  return shrunk(numbers, font, kSmallest, room_px).value_or(FittedLine{kEllipsis, font});
 }
 
 }  // namespace gazewright

@@ -11,8 +11,9 @@ struct FittedLine {
 };
 
 /// A line for a narrow place in which no number is cut, for the rest of one reads as another
-/// number: words before and after the numbers give way first, then the letters get smaller. What
-/// still does not fit is an ellipsis alone. A line without numbers ends in an ellipsis.
+/// number: the letters get a little smaller first, then words before and after the numbers give
+/// way, then the letters get smaller still. What does not fit even so is an ellipsis alone. A line
+/// without numbers ends in an ellipsis.
 FittedLine fitted_line(const QString& text, const QFont& font, int room_px);
 
 }  // namespace gazewright

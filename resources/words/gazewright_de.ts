@@ -12100,12 +12100,20 @@ name: </translation>
         <translation>Version und Lizenzen</translation>
     </message>
     <message>
+        <source>Reasons</source>
+        <translation>Gründe</translation>
+    </message>
+    <message>
         <source>Use these gains</source>
         <translation>Diese Verstärkungen übernehmen</translation>
     </message>
     <message>
         <source>Enters all three gains; one step to undo</source>
         <translation>Trägt alle drei Verstärkungen ein; mit einem Schritt rückgängig zu machen</translation>
+    </message>
+    <message>
+        <source>Show or hide the reasons</source>
+        <translation>Die Gründe zeigen oder verbergen</translation>
     </message>
     <message>
         <source>%1: advised gains</source>

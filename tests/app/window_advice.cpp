@@ -1,5 +1,6 @@
 #include <gtest/gtest.h>
 
+#include <QLabel>
 #include <QToolButton>
 
 #include "app/window/advice_row.h"
@@ -46,6 +47,11 @@ TEST(WindowAdvice, StandsAboveTheGainsOfTheLoop) {
     EXPECT_LT(row->y(), gain->y());
     EXPECT_GT(row->y(), drive->y());
     EXPECT_FALSE(row->button()->visibleRegion().isEmpty()) << "a way to the loop shows it";
+    EXPECT_FALSE(gain->visibleRegion().isEmpty()) << "the reasons are folded away";
+    const QLabel* reasons = row->findChildren<QLabel*>().back();
+    EXPECT_TRUE(reasons->isHidden() && reasons->text().contains("Speed gain "));
+    row->findChild<QToolButton*>("advice.reasons")->click();
+    EXPECT_FALSE(reasons->isHidden());
   }
 }
 
