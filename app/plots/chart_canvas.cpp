@@ -148,7 +148,7 @@ void ChartCanvas::fillPlottables() {
 }
 
 void ChartCanvas::setStyle(const Theme& theme, const QFont& font) {
-  style_ = {theme, pixel_font(font)};
+  style_ = {theme, pixel_font(font), style_.legend_rows};
   applyStyle();
   fillPlottables();
 }
@@ -175,8 +175,9 @@ void ChartCanvas::applyStyle() {
 void ChartCanvas::applyMargins() {
   const QFontMetrics metrics(style_.font);
   const int line = metrics.height();
+  const int more_rows = std::max(0, style_.legend_rows - 1) * (line + 2);
   axisRect()->setMargins({metrics.horizontalAdvance(QStringLiteral("−0.0000")) + 8,
-                          line * 4 / 3 + 8, 12, 2 * line + 9});
+                          line * 4 / 3 + 8 + more_rows, 12, 2 * line + 9});
 }
 
 void ChartCanvas::fitTicks(QSize size) {
@@ -212,6 +213,11 @@ void ChartCanvas::setGrid(bool shown) {
   applyStyle();
 }
 
+void ChartCanvas::setLegendRows(int rows) {
+  style_.legend_rows = rows;
+  applyMargins();
+}
+
 int ChartCanvas::legendAt(QPointF at) {
   if (is_stale_) replot(rpImmediateRefresh);
   return marks_->entryAt(at);
@@ -227,6 +233,22 @@ void ChartCanvas::mouseReleaseEvent(QMouseEvent* event) {
   emit viewTouched(false);
 }
 
+namespace {
+
+/// QCustomPlot wants a painter of its own class.
+QPicture recorded(ChartCanvas& canvas, QSize size) {
+  canvas.fitTicks(size);
+  QPicture picture;
+  QCPPainter recorder;
+  recorder.begin(&picture);
+  recorder.setModes(QCPPainter::pmVectorized | QCPPainter::pmNoCaching | QCPPainter::pmNonCosmetic);
+  canvas.toPainter(&recorder, size.width(), size.height());
+  recorder.end();
+  return picture;
+}
+
+}  // namespace
+
 void paint_chart(QPainter& painter, const QRectF& rect, const Chart& chart, const Theme& theme,
                  const QFont& font, std::optional<std::pair<Range, Range>> view, bool grid) {
   ChartCanvas canvas;
@@ -235,13 +257,11 @@ void paint_chart(QPainter& painter, const QRectF& rect, const Chart& chart, cons
   canvas.setChart(chart);
   const auto [x, y] = view.value_or(std::pair{chart.x, chart.y});
   canvas.setView(x, y);
-  canvas.fitTicks(rect.size().toSize());
-  QPicture picture;  // QCustomPlot wants a painter of its own class
-  QCPPainter recorder;
-  recorder.begin(&picture);
-  recorder.setModes(QCPPainter::pmVectorized | QCPPainter::pmNoCaching | QCPPainter::pmNonCosmetic);
-  canvas.toPainter(&recorder, int(std::lround(rect.width())), int(std::lround(rect.height())));
-  recorder.end();
+  QPicture picture;
+  do {  // how many lines the legend takes is known when it is drawn
+    canvas.setLegendRows(canvas.marks().legendRows());
+    picture = recorded(canvas, rect.size().toSize());
+  } while (canvas.marks().legendRows() > canvas.style().legend_rows);
   painter.save();
   painter.setClipRect(rect, Qt::IntersectClip);
   painter.translate(rect.topLeft());

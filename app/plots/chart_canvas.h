@@ -30,6 +30,8 @@ class ChartCanvas : public QCustomPlot {
   const CursorPlace& secondCursor() const { return cursor_->b; }
 
   void setGrid(bool shown);
+  /// Keeps as many lines for the legend and shows all of it, as on paper; 0: as on a screen.
+  void setLegendRows(int rows);
   int legendAt(QPointF at);  ///< the entry at a place on the screen, or kNoEntry or kMoreEntries
   const MarksItem& marks() const { return *marks_; }
 

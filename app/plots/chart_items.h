@@ -17,7 +17,8 @@ inline constexpr int kNoEntry = -1, kMoreEntries = -2;
 
 struct ChartStyle {
   Theme theme = theme_for(ThemeKind::light);
-  QFont font;  ///< with a size in pixels
+  QFont font;           ///< with a size in pixels
+  int legend_rows = 0;  ///< lines that the whole legend has; 0: one, what has no room is counted
 };
 
 QPen line_pen(const ChartStyle& style, std::optional<Axis> axis, Line line);
@@ -89,6 +90,7 @@ class MarksItem : public ChartItem {
   /// −1: none.
   int entryAt(QPointF at) const;
   const QVector<LineLabel>& lineLabels() const { return line_labels_; }  ///< as last drawn
+  int legendRows() const { return legend_rows_; }  ///< that the whole legend took or would take
 
  protected:
   void draw(QCPPainter* painter) override;
@@ -118,12 +120,16 @@ class MarksItem : public ChartItem {
     qsizetype left_out = 0;  ///< of kMoreEntries
   };
   QVector<EntryBox> legendBoxes(double right) const;
+  QVector<EntryBox> wrappedBoxes(double right);
+  QVector<int> unsaidEntries() const;
+  double legendRoom(double right) const;
   void drawText(QCPPainter* painter, const QRectF& box, const QString& text,
                 const QColor& text_colour) const;
 
   std::optional<LabelPlaces> places_;  ///< of this drawing
   QVector<LineLabel> line_labels_;
   QVector<EntryBox> entry_boxes_;
+  int legend_rows_ = 1;
 };
 
 class CursorItem : public ChartItem {

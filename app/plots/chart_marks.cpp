@@ -36,17 +36,57 @@ QString legend_text(const LegendEntry& entry, const QFontMetricsF& metrics, doub
 
 }  // namespace
 
-/// Where the entries of the legend lie above the axis rectangle, those that find room, and after
-/// them how many do not.
-QVector<MarksItem::EntryBox> MarksItem::legendBoxes(double right) const {
-  const QFontMetricsF metrics(style_.font);
-  const double room = right - 6 - metrics.horizontalAdvance(chart_.y_title) - 10;
-  const QRectF line(0, header_top(area(), metrics), 0, metrics.height() + 2);
-  QVector<EntryBox> boxes;
+/// Entries that no name of a line says.
+QVector<int> MarksItem::unsaidEntries() const {
   QVector<int> entries;
   for (int i = 0; i < int(chart_.legend.size()); ++i) {  // the axes come first
     if (!is_said(chart_.legend[i], chart_, line_labels_)) entries.append(i);
   }
+  return entries;
+}
+
+/// Beside the y title.
+double MarksItem::legendRoom(double right) const {
+  return right - 6 - QFontMetricsF(style_.font).horizontalAdvance(chart_.y_title) - 10;
+}
+
+/// All entries, in as many lines as they take; the last one is that of the y title.
+QVector<MarksItem::EntryBox> MarksItem::wrappedBoxes(double right) {
+  const QFontMetricsF metrics(style_.font);
+  const double room = legendRoom(right), height = metrics.height() + 2;
+  QVector<QVector<EntryBox>> rows(1);
+  double width = 0;
+  for (const int entry : unsaidEntries()) {
+    const QString text = legend_text(chart_.legend[entry], metrics, room);
+    const double own = metrics.horizontalAdvance(text) + kSampleLength + 15;
+    if (width > 0 && width + own > room) {
+      rows.append(QVector<EntryBox>());
+      width = 0;
+    }
+    rows.back().append({entry, QRectF(width, 0, own, height)});
+    width += own;
+  }
+  legend_rows_ = int(rows.size());
+  QVector<EntryBox> boxes;
+  for (int i = 0; i < legend_rows_; ++i) {
+    const double y = header_top(area(), metrics) - (legend_rows_ - 1 - i) * height;
+    const double left = rows[i].isEmpty() ? right : right - rows[i].back().box.right();
+    for (EntryBox& each : rows[i]) {
+      each.box.translate(left, y);
+      boxes.append(each);
+    }
+  }
+  return boxes;
+}
+
+/// Where the entries of the legend lie above the axis rectangle, those that find room, and after
+/// them how many do not.
+QVector<MarksItem::EntryBox> MarksItem::legendBoxes(double right) const {
+  const QFontMetricsF metrics(style_.font);
+  const double room = legendRoom(right);
+  const QRectF line(0, header_top(area(), metrics), 0, metrics.height() + 2);
+  QVector<EntryBox> boxes;
+  const QVector<int> entries = unsaidEntries();
   const double of_rest = metrics.horizontalAdvance(QStringLiteral("+00")) + 8;
   double width = 0;
   for (const int entry : entries) {
@@ -124,7 +164,7 @@ void MarksItem::drawHeader(QCPPainter* painter) {
                       inside.right() - 6, metrics.height() + 2);
   painter->drawText(bottom, Qt::AlignRight | Qt::AlignAbsolute | Qt::AlignVCenter,
                     metrics.elidedText(chart_.x_title, Qt::ElideMiddle, bottom.width()));
-  entry_boxes_ = legendBoxes(right);
+  entry_boxes_ = style_.legend_rows > 0 ? wrappedBoxes(right) : legendBoxes(right);
   for (const EntryBox& each : entry_boxes_) {
     if (each.entry != kMoreEntries) {
       drawEntry(painter, chart_.legend[each.entry], each.box);

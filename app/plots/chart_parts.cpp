@@ -24,17 +24,31 @@ QString first_few(const QString& because) {
          Plots::tr(" and %1 more").arg(all.size() - kNamed);
 }
 
+QString without_marks(QString word) {
+  while (!word.isEmpty() && QStringLiteral(",.;:").contains(word.back())) word.chop(1);
+  return word;
+}
+
+QString phrase_of(const QString& path) {
+  return QString::fromStdString(path_words(path.toStdString()));
+}
+
 }  // namespace
 
 QString reason_text(const std::string& because) {
   QStringList words = first_few(QString::fromStdString(because)).split(' ');
   for (QString& word : words) {
-    QString path = word;
-    while (!path.isEmpty() && QStringLiteral(",.;:").contains(path.back())) path.chop(1);
-    const QString phrase = QString::fromStdString(path_words(path.toStdString()));
+    const QString path = without_marks(word), phrase = phrase_of(path);
     if (!phrase.isEmpty()) word = phrase + word.mid(path.size());
   }
   return words.join(' ');
+}
+
+QStringList keys_in(const std::string& because) {
+  QStringList keys;
+  for (const QString& word : QString::fromStdString(because).split(' '))
+    if (const QString path = without_marks(word); !phrase_of(path).isEmpty()) keys << path;
+  return keys;
 }
 
 QString figure_text(const Figure* figure, const QString& otherwise) {

@@ -39,6 +39,8 @@ const QVector<double>& stock_ratios();
 /// A figure's reason with paths replaced by the labels of their fields: "needs pan.motor.mass" ->
 /// "Pan needs: motor, mass".
 QString reason_text(const std::string& because);
+/// The keys of the rig file that a reason names.
+QStringList keys_in(const std::string& because);
 /// A figure's value in its unit, or `otherwise` where there is none.
 QString figure_text(const Figure* figure, const QString& otherwise = QStringLiteral("–"));
 

@@ -68,7 +68,8 @@ struct Bars {
     painter.setPen(theme.quiet);
     const double room = rect.right() - filled.right() - 6;
     painter.drawText(QRectF(filled.right() + 6, rect.top(), room, rect.height()),
-                     Qt::AlignLeft | Qt::AlignVCenter, text);
+                     Qt::AlignLeft | Qt::AlignVCenter,
+                     metrics.horizontalAdvance(text) <= room ? text : percent);
   }
 };
 

@@ -63,12 +63,16 @@ int count_pages(const QPageLayout& layout, const SheetContent& content) {
   return paint_pages(writer, content, 0);
 }
 
-QPageLayout page_layout(Paper paper) {
+}  // namespace
+
+QString sheet_title(const SheetContent& content) {
+  return Plots::tr("%1, design sheet").arg(QString::fromStdString(content.rig.title));
+}
+
+QPageLayout sheet_layout(Paper paper) {
   const QPageSize size(paper == Paper::a4 ? QPageSize::A4 : QPageSize::Letter);
   return {size, QPageLayout::Portrait, QMarginsF(15, 13, 15, 10), QPageLayout::Millimeter};
 }
-
-}  // namespace
 
 int paint_sheet(QPagedPaintDevice& device, const SheetContent& content) {
   return paint_pages(device, content, count_pages(device.pageLayout(), content));
@@ -78,8 +82,8 @@ QByteArray sheet_pdf(const SheetContent& content) {
   QBuffer buffer;
   buffer.open(QIODevice::WriteOnly);
   QPdfWriter writer(&buffer);
-  writer.setPageLayout(page_layout(content.options.paper));
-  writer.setTitle(Plots::tr("%1, design sheet").arg(QString::fromStdString(content.rig.title)));
+  writer.setPageLayout(sheet_layout(content.options.paper));
+  writer.setTitle(sheet_title(content));
   writer.setCreator(QStringLiteral("Gazewright %1").arg(QLatin1String(kVersion)));
   paint_sheet(writer, content);
   return buffer.data();

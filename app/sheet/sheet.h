@@ -1,6 +1,8 @@
 #pragma once
 
 #include <QByteArray>
+#include <QPageLayout>
+#include <QString>
 
 #include "app/sheet/write_sheet.h"
 
@@ -16,6 +18,9 @@ struct SheetContent {
   SheetOptions options;
 };
 
+/// What the document is called where it is printed or kept.
+QString sheet_title(const SheetContent& content);
+QPageLayout sheet_layout(Paper paper);
 /// The PDF file in memory.
 QByteArray sheet_pdf(const SheetContent& content);
 /// Paints the pages on a printer or PDF writer whose page is already set. Returns the number of

@@ -10,8 +10,8 @@ namespace gazewright {
 
 class Document;
 
-/// The advised gains of an axis on its drive's card, with their reasons, and a button that takes
-/// all three in one step.
+/// The advised gains of an axis on its drive's card: a button that takes all three in one step,
+/// what that does, and, unfolded, the reasons.
 class AdviceRow : public CardRow {
   Q_OBJECT
  public:
@@ -23,12 +23,13 @@ class AdviceRow : public CardRow {
 
  private:
   void use();
+  void fold(bool open);
 
   Document& document_;
   Axis axis_;
   std::vector<FieldValue> values_;
-  QLabel* reasons_;
-  QToolButton* use_;
+  QLabel *effect_, *reasons_;
+  QToolButton *use_, *fold_;
 };
 
 }  // namespace gazewright

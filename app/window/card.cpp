@@ -8,7 +8,6 @@
 #include <QToolButton>
 #include <QVBoxLayout>
 
-#include "app/window/advice_row.h"
 #include "app/window/body_rows.h"
 #include "app/window/choice_rows.h"
 #include "app/window/document.h"
@@ -78,6 +77,11 @@ void Card::setAnalysis(const Analysis& analysis) {
   for (CardRow* row : rows_) row->showCost(analysis);
 }
 
+void Card::setShelf(std::shared_ptr<const Shelf> shelf) {
+  shelf_ = std::move(shelf);
+  for (CardRow* row : rows_) row->refresh();
+}
+
 void Card::setTheme(const Theme& theme) {
   theme_ = theme;
   const auto axis = axis_of_part(part_);
@@ -122,7 +126,9 @@ void Card::rebuild() {
   rows->setContentsMargins(0, 0, 8, 0);
   rows->setSpacing(6);
   if (part_.ends_with(".stops") || part_.ends_with(".cable")) {
-    addRow(rows, new PresenceField(document_, part_, part_title(document_.rig(), part_)));
+    auto* presence = new PresenceField(document_, part_, part_title(document_.rig(), part_));
+    presence->setObjectName(QString::fromStdString(part_) + QStringLiteral(" row"));
+    addRow(rows, presence);
   }
   if (const auto place = body_place(document_.rig(), part_)) {
     auto* controls = new BodyControls(document_, *place);
@@ -140,7 +146,6 @@ void Card::rebuild() {
     connect(add, &ListAdd::partChosen, this, &Card::partChosen);
     addRow(rows, add);
   }
-  if (part_.ends_with(".drive")) addRow(rows, new AdviceRow(document_, *axis_of_part(part_)));
   if (part_ == "tracking") {
     addRow(rows, new TrackingRow(document_));
     addRow(rows, new PathRows(document_));
@@ -153,6 +158,8 @@ void Card::rebuild() {
   }
   if (part_.ends_with(".load")) {
     auto* list = new BodyList(document_, part_ == "tilt.load");
+    list->setObjectName(part_ == "tilt.load" ? QStringLiteral("on_tilt row")
+                                             : QStringLiteral("on_pan row"));
     connect(list, &BodyList::partChosen, this, &Card::partChosen);
     addRow(rows, list);
   }

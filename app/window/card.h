@@ -2,6 +2,7 @@
 
 #include <QFrame>
 #include <map>
+#include <memory>
 #include <string>
 #include <utility>
 #include <vector>
@@ -20,6 +21,7 @@ namespace gazewright {
 
 class CardRow;
 class Document;
+struct Shelf;
 
 /// The card of the selected part: every field of it. It is laid out anew only when other fields
 /// are due; else its rows refresh in place, so that the focus stays.
@@ -33,8 +35,11 @@ class Card : public QFrame {
   void showPart(const std::string& part);
   /// @pre the analysis outlives its use here, until the next call.
   void setAnalysis(const Analysis& analysis);
+  /// What named parts are held against.
+  void setShelf(std::shared_ptr<const Shelf> shelf);
   void setTheme(const Theme& theme);
-  /// Puts the focus into a field, its text selected. Nothing happens where it is not on this card.
+  /// Puts the focus into a field, its text selected; for a list ("tilt.axis_at") or a whole part
+  /// ("pan.stops", "on_tilt") into what fills it in. Nothing happens where it is not on this card.
   void focusField(const std::string& path);
   /// Starts to type into the field that has the focus, as if its first key had been pressed there.
   void typeInto(const QString& text);
@@ -49,6 +54,7 @@ class Card : public QFrame {
   void rebuild();
   void addSection(QVBoxLayout* rows, const QString& heading, const std::string& prefix);
   void addRow(QVBoxLayout* rows, CardRow* row);
+  CardRow* rowOf(const std::string& path) const;  ///< null where the card has none
   CardRow* makeRow(const FieldRef& field, const QString& part);
   void addGroupHeading(QVBoxLayout* rows, const QString& prefix, const FieldGroup& group);
   void showRows();  ///< those that apply and are not folded away
@@ -66,6 +72,7 @@ class Card : public QFrame {
 
   Document& document_;
   const Analysis* analysis_ = nullptr;
+  std::shared_ptr<const Shelf> shelf_;  ///< null until it is read
   Theme theme_;
   std::string part_ = "rig";
   QString structure_;

@@ -1,4 +1,3 @@
-#include <QComboBox>
 #include <QLineEdit>
 #include <QScrollArea>
 #include <QToolButton>
@@ -6,12 +5,14 @@
 #include <algorithm>
 
 #include "app/plots/text.h"
+#include "app/window/advice_row.h"
 #include "app/window/card.h"
 #include "app/window/choice_rows.h"
 #include "app/window/document.h"
 #include "app/window/field_label.h"
 #include "app/window/parts.h"
 #include "app/window/quantity_field.h"
+#include "app/window/shelf_note.h"
 #include "app/window/widgets.h"
 
 /// The rows of a card in their groups: which there are, which are shown, which are folded away.
@@ -29,9 +30,7 @@ bool is_given(const FieldRef& field) {
   return !std::get<TextRef>(field).text->empty();
 }
 
-QString row_name(const std::string& path) {
-  return QString::fromStdString(path) + QStringLiteral(" row");
-}
+std::string row_name(const std::string& path) { return path + " row"; }
 
 }  // namespace
 
@@ -45,6 +44,7 @@ void Card::addSection(QVBoxLayout* rows, const QString& title, const std::string
     groups_.back().heading = heading(title);
     rows->addWidget(groups_.back().heading);
   }
+  if (prefix.ends_with(".loop")) addRow(rows, new AdviceRow(document_, *axis_of_part(prefix)));
   int rank = 0;
   for (const FieldRef& field : fields) {
     const FieldGroup group = group_of(path_of(field));
@@ -53,6 +53,8 @@ void Card::addSection(QVBoxLayout* rows, const QString& title, const std::string
     CardRow* row = makeRow(field, part);
     addRow(rows, row);
     groups_.back().rows.emplace_back(row, path_of(field));
+    if (const auto kind = part_kind(prefix); kind && path_of(field) == prefix + ".name")
+      addRow(rows, new ShelfNote(document_, *axis_of_part(prefix), *kind, shelf_));
     if (groups_.back().fold && is_given(field)) open_.try_emplace(groups_.back().key, true);
   }
 }
@@ -67,7 +69,7 @@ CardRow* Card::makeRow(const FieldRef& field, const QString& part) {
     const auto& ref = std::get<QuantityRef>(field);
     row = new QuantityField(document_, ref.path, *ref.info, field_label(ref), part);
   }
-  row->setObjectName(row_name(path_of(field)));
+  row->setObjectName(QString::fromStdString(row_name(path_of(field))));
   return row;
 }
 
@@ -109,26 +111,40 @@ void Card::showRows() {
 }
 
 void Card::unfold(const QString& part) {
+  const CardRow* wanted = rowOf(part.toStdString());
   for (const Group& group : groups_) {
     if (!group.fold || open_[group.key]) continue;
     for (const auto& [row, path] : group.rows) {
-      if (row->objectName() == row_name(part.toStdString())) open_[group.key] = true;
+      if (row == wanted) open_[group.key] = true;
     }
   }
   showRows();
 }
 
+/// Of a list or a whole part, the first that shows something of it.
+CardRow* Card::rowOf(const std::string& path) const {
+  const auto named = [&](auto fits) {
+    const auto at = std::ranges::find_if(
+        rows_, [&](const CardRow* row) { return fits(row->objectName().toStdString()); });
+    return at == rows_.end() ? nullptr : *at;
+  };
+  if (CardRow* row = named([&](const std::string& name) { return name == row_name(path); }))
+    return row;
+  return named([&](const std::string& name) {
+    return name.starts_with(path + '[') || name.starts_with(path + '.');
+  });
+}
+
 void Card::focusField(const std::string& path) {
-  for (CardRow* row : rows_) {
-    if (row->objectName() != row_name(path)) continue;
-    if (auto* field = qobject_cast<QuantityField*>(row)) {
-      field->edit()->setFocus(Qt::OtherFocusReason);
-      field->edit()->selectAll();
-    } else if (auto* combo = row->findChild<QComboBox*>()) {
-      combo->setFocus(Qt::OtherFocusReason);
-    }
-    scroll_->ensureWidgetVisible(row);
-  }
+  CardRow* row = rowOf(path);
+  if (!row) return;
+  const auto controls = row->findChildren<QWidget*>();
+  const auto control = std::ranges::find_if(
+      controls, [](const QWidget* each) { return each->focusPolicy() & Qt::TabFocus; });
+  if (control == controls.end()) return;
+  (*control)->setFocus(Qt::OtherFocusReason);
+  if (auto* edit = qobject_cast<QLineEdit*>(*control)) edit->selectAll();
+  scroll_->ensureWidgetVisible(row);
 }
 
 void Card::typeInto(const QString& text) {

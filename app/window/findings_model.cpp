@@ -15,6 +15,14 @@ QString remedy_texts(const Finding& finding) {
   return texts.join(QStringLiteral("; "));
 }
 
+/// The keys of what a reason names, for whoever writes the file.
+QString keys_text(const Finding& finding) {
+  const QStringList keys = keys_in(finding.because);
+  return keys.isEmpty()
+             ? QString()
+             : FindingsModel::tr("In the rig file: %1").arg(keys.join(QStringLiteral(", ")));
+}
+
 /// To look at, while no remedies are in.
 bool is_same_but_for_numbers(const Finding& a, const Finding& b) {
   return a.verdict == b.verdict && a.axis == b.axis && a.what == b.what;
@@ -133,7 +141,8 @@ QVariant FindingsModel::data(const QModelIndex& index, int role) const {
     case Qt::ForegroundRole:
       return colour(at, index.column());
     case Qt::ToolTipRole: {
-      QString tip = QString::fromStdString(at.because);
+      QString tip = reason_text(at.because);
+      if (const QString keys = keys_text(at); !keys.isEmpty()) tip += QStringLiteral("\n") + keys;
       if (const QString remedies = remedy_texts(at); !remedies.isEmpty()) {
         tip += QStringLiteral("\n") + remedies;
       }

@@ -4,6 +4,7 @@
 #include <QPointer>
 #include <QTimer>
 #include <array>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <vector>
@@ -18,6 +19,7 @@
 #include "app/window/settings.h"
 
 class QLabel;
+class QPrinter;
 class QSplitter;
 
 namespace gazewright {
@@ -42,6 +44,7 @@ class MoveLimitsDialog;
 class PlotsPanel;
 class ShelfPanel;
 struct FitRow;
+struct SheetContent;
 struct Shelf;
 struct ShelfPart;
 class VariantsDesk;
@@ -74,6 +77,8 @@ class MainWindow : public QMainWindow {
   bool saveTo(const QString& file);
   /// Writes the design sheet as soon as the figures are up to date.
   void writeSheet(const QString& file);
+  /// Prints it likewise, on a printer that is set up.
+  void printSheet(const std::shared_ptr<QPrinter>& printer);
 
   void select(const QString& part);
   QString selected() const { return selected_; }
@@ -181,11 +186,13 @@ class MainWindow : public QMainWindow {
   bool saveAs();
   void askOpen();
   void askSheet();
+  void askPrint();
   QString askExport(const QString& title, const QString& name, const QString& filter);
   void rememberFile(const QString& file);
   bool openFile(const QString& file, const QString& otherwise);
   void tellOpened(const QString& file, const std::vector<Diagnostic>& diagnostics,
                   const QString& fault);
+  void makeSheet(std::function<void(const SheetContent&)> use);
   void writeWaitingSheet();
   void updateTitle();
   // main_window_drop.cpp: what becomes of a dropped file
@@ -205,7 +212,6 @@ class MainWindow : public QMainWindow {
   void connectHelp();
   void updateGuide();
   void updateEmptyViews();
-  void goToInput(const QString& path);
   void goToStep(GuideStep step);
   void addBody(bool on_tilt);
   void addKeepOut();
@@ -221,7 +227,7 @@ class MainWindow : public QMainWindow {
   void rankShelf();
   void tryFit(const FitRow& row, const Shelf& ranked);
   void readStock();
-  void setStock(std::vector<double> ratios);
+  void useShelf(const std::shared_ptr<const Shelf>& shelf);
 
   struct Layout {
     QByteArray window, middle, whole;
@@ -239,7 +245,7 @@ class MainWindow : public QMainWindow {
   Theme theme_;
   std::vector<QPointer<TravelDial>> dials_;
   QString selected_;
-  QString waiting_sheet_;
+  std::function<void(const SheetContent&)> waiting_sheet_;  ///< what is to be done with it
   std::shared_ptr<const Analysis> shown_, ghost_;
   std::shared_ptr<const Doubts> drawn_doubts_;  ///< keeps what the plots' input points to
   Rig before_drag_;

@@ -34,7 +34,7 @@ void MainWindow::showDoubtsDialog() {
     });
     connect(doubts_dialog_, &DoubtsDialog::fieldChosen, this,
             [this](const QString& path, bool goes) {
-              goToInput(QString::fromStdString(field_path(document_.rig(), path.toStdString())));
+              typeField(QString::fromStdString(field_path(document_.rig(), path.toStdString())));
               if (goes) activateWindow();
             });
     if (doubts()) doubts_dialog_->setDoubts(doubts(), *shown_);
@@ -55,7 +55,7 @@ void MainWindow::wantDoubts() {
   const FiguresWindow* figures = explainer_->figures();
   doubt_work_.setWanted(in_plot || (figures && figures->isVisible()) ||
                         (doubts_dialog_ && doubts_dialog_->isVisible()) ||
-                        !waiting_sheet_.isEmpty());
+                        waiting_sheet_ != nullptr);
 }
 
 /// Those that are gone leave the plots with the curves they belong to, when the next analysis

@@ -16,7 +16,7 @@ void MainWindow::showDriveSettings() {
     });
     connect(drive_settings_, &DriveSettingsDialog::fieldChosen, this,
             [this](const QString& path, bool goes) {
-              goToInput(path);
+              typeField(path);
               if (goes) activateWindow();
             });
   }

@@ -5,9 +5,7 @@
 #include <QMessageBox>
 #include <QPushButton>
 #include <algorithm>
-#include <utility>
 
-#include "app/sheet/write_sheet.h"
 #include "app/window/ask_where.h"
 #include "app/window/desktop_recent.h"
 #include "app/window/edits.h"
@@ -28,12 +26,6 @@ bool has_error(const std::vector<Diagnostic>& diagnostics) {
   return std::ranges::any_of(diagnostics, [](const Diagnostic& diagnostic) {
     return diagnostic.weight == Diagnostic::Weight::error;
   });
-}
-
-Paper paper_of(const QString& choice) {
-  const bool imperial = QLocale().measurementSystem() == QLocale::ImperialUSSystem;
-  if (choice == QStringLiteral("region")) return imperial ? Paper::letter : Paper::a4;
-  return choice == QStringLiteral("letter") ? Paper::letter : Paper::a4;
 }
 
 }  // namespace
@@ -134,12 +126,6 @@ bool MainWindow::saveAs() {
   return !file.isEmpty() && saveTo(file);
 }
 
-void MainWindow::askSheet() {
-  const QString file =
-      askExport(tr("Write the design sheet"), QStringLiteral(".pdf"), tr("PDF (*.pdf)"));
-  if (!file.isEmpty()) writeSheet(file);
-}
-
 /// Begins in the folder of the last export, with the rig's name and `end`.
 QString MainWindow::askExport(const QString& title, const QString& end, const QString& filter) {
   const QString rigs = document_.file().isEmpty() ? settings_.lastFolder()
@@ -149,36 +135,6 @@ QString MainWindow::askExport(const QString& title, const QString& end, const QS
                                  filter, QFileInfo(end).suffix());
   if (!file.isEmpty() && setup_.remember) settings_.setExportFolder(QFileInfo(file).absolutePath());
   return file;
-}
-
-void MainWindow::writeSheet(const QString& file) {
-  waiting_sheet_ = file;
-  if (!recompute_.isSettled() || !doubt_work_.doubts())
-    messages_->showNotice(tr("The sheet is written as soon as the figures are up to date."));
-  if (recompute_.isSettled()) writeWaitingSheet();
-}
-
-void MainWindow::writeWaitingSheet() {
-  if (waiting_sheet_.isEmpty()) return;
-  if (!variants_->isAnalysed()) return variants_->analyseAll();
-  if (!doubt_work_.doubts()) return wantDoubts();
-  const QString file = std::exchange(waiting_sheet_, QString());
-  wantDoubts();
-  SheetOptions options;
-  if (!document_.rig().variants.empty()) options.comparison = variants_->comparison();
-  options.doubts = *doubt_work_.doubts();
-  options.paper = paper_of(preferences_.paper);
-  options.file_name = document_.shownName().toStdString();
-  const auto fault = write_sheet(recompute_.analysedRig(), *recompute_.analysis(),
-                                 &recompute_.sweeps(), file.toStdString(), options);
-  if (fault) {
-    messages_->showFault(tr("No sheet written. %1").arg(sentence_of(*fault)));
-    return;
-  }
-  messages_->showNotice(tr("The design sheet is in %1").arg(QDir::toNativeSeparators(file)));
-  sheet_made_ = true;
-  updateGuide();
-  emit sheetWritten(file);
 }
 
 bool MainWindow::mayLeaveRig() {

@@ -48,13 +48,11 @@ void MainWindow::connectHelp() {
       tr("Add a body that tilts"), [canvas] { return canvas->drawingRect().toRect(); });
   connect(no_bodies_->button(), &QToolButton::clicked, actions_["edit.body_tilt"],
           &QAction::trigger);
-  connect(missing_, &MissingBar::fieldChosen, this, &MainWindow::goToInput);
+  connect(missing_, &MissingBar::fieldChosen, this, &MainWindow::typeField);
   connect(guide_, &GuideStrip::putAway, actions_["help.guide"], &QAction::trigger);
   connect(guide_, &GuideStrip::stepChosen, this, &MainWindow::goToStep);
   actions_["rig.quit"]->setShortcuts(
       {actions_["rig.quit"]->shortcut(), QKeySequence(Qt::CTRL | Qt::Key_W)});
-  actions_["rig.sheet"]->setShortcuts(
-      {actions_["rig.sheet"]->shortcut(), QKeySequence(Qt::CTRL | Qt::Key_P)});
   auto* menus = new QShortcut(QKeySequence(Qt::Key_F10), this);
   menus->setObjectName(QStringLiteral("menus"));
   connect(menus, &QShortcut::activated, this, [this] {
@@ -98,15 +96,6 @@ void MainWindow::updateEmptyViews() {
   no_bodies_->setVisible(std::ranges::all_of(rig.on_pan, shapeless) &&
                          std::ranges::all_of(rig.on_tilt, shapeless));
   missing_->setAnalysis(rig, *shown_);
-}
-
-/// To a field, or to the card of a part that is not there yet.
-void MainWindow::goToInput(const QString& path) {
-  if (path == QStringLiteral("on_tilt") || path == QStringLiteral("on_pan")) {
-    const bool tilts = path == QStringLiteral("on_tilt");
-    return actions_[tilts ? "edit.body_tilt" : "edit.body_pan"]->trigger();
-  }
-  typeField(path);
 }
 
 void MainWindow::goToStep(GuideStep step) {

@@ -16,7 +16,7 @@ void MainWindow::showMoveLimits() {
     });
     connect(move_limits_, &MoveLimitsDialog::fieldChosen, this,
             [this](const QString& path, bool goes) {
-              goToInput(path);
+              typeField(path);
               if (goes) activateWindow();
             });
   }

@@ -25,7 +25,8 @@ void MainWindow::buildMenus() {
   actions_.addTo(rig, {"rig.new", "rig.open"});
   QMenu* samples = rig->addMenu(tr("Open a sa&mple"));
   QMenu* recent = rig->addMenu(tr("&Recent"));
-  actions_.addTo(rig, {"", "rig.save", "rig.save_as", "", "rig.sheet", "", "rig.quit"});
+  actions_.addTo(rig,
+                 {"", "rig.save", "rig.save_as", "", "rig.sheet", "rig.print", "", "rig.quit"});
   actions_.addTo(menuBar()->addMenu(tr("&Edit")),
                  {"edit.undo", "edit.redo", "", "edit.remedy", "edit.body_pan", "edit.body_tilt",
                   "edit.counterweight", "edit.keep_out", "", "edit.pin", "edit.variants", "",
@@ -70,6 +71,7 @@ void MainWindow::connectRigActions() {
   actions_.on("rig.save", [this] { save(); });
   actions_.on("rig.save_as", [this] { saveAs(); });
   actions_.on("rig.sheet", [this] { askSheet(); });
+  actions_.on("rig.print", [this] { askPrint(); });
   actions_.on("rig.quit", [this] { close(); });
   actions_.on("edit.undo", [this] { document_.history().undo(); });
   actions_.on("edit.redo", [this] { document_.history().redo(); });

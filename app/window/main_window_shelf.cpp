@@ -85,29 +85,32 @@ ShelfPanel& MainWindow::shelf() {
               putOn(axis ? *axis : axis_of_part(card_->part()).value_or(Axis::pan), part);
             });
     connect(shelf_, &ShelfPanel::fitWanted, this, &MainWindow::showFits);
-    connect(shelf_, &ShelfPanel::shelfChanged, this,
-            [this] { setStock(gearbox_ratios(*shelf_->shelf())); });
+    connect(shelf_, &ShelfPanel::shelfChanged, this, [this] { useShelf(shelf_->shelf()); });
     shelf_->load();
   }
   return *shelf_;
 }
 
-/// The ticks of the ratios, once the first figures are there: nobody waits for the disk. The shelf
-/// is only read; its folder is made when somebody opens it.
+/// Once the first figures are there: nobody waits for the disk. The shelf is only read; its folder
+/// is made when somebody opens it.
 void MainWindow::readStock() {
   if (stock_) return;
   stock_.emplace();
-  using Ratios = std::vector<double>;
-  auto* watcher = new QFutureWatcher<Ratios>(this);
+  using Read = std::shared_ptr<const Shelf>;
+  auto* watcher = new QFutureWatcher<Read>(this);
   connect(watcher, &QFutureWatcherBase::finished, this, [this, watcher] {
-    if (!shelf_ || !shelf_->shelf()) setStock(watcher->result());
+    if (!shelf_ || !shelf_->shelf()) useShelf(watcher->result());
     watcher->deleteLater();
   });
-  watcher->setFuture(QtConcurrent::run(
-      [folder = usual_shelf_folder()] { return gearbox_ratios(load_shelf(folder)); }));
+  watcher->setFuture(QtConcurrent::run([folder = usual_shelf_folder()] {
+    return Read(std::make_shared<const Shelf>(load_shelf(folder)));
+  }));
 }
 
-void MainWindow::setStock(std::vector<double> ratios) {
+/// The ticks of the ratios, and what the card holds named parts against.
+void MainWindow::useShelf(const std::shared_ptr<const Shelf>& shelf) {
+  card_->setShelf(shelf);
+  std::vector<double> ratios = gearbox_ratios(*shelf);
   if (stock_ == ratios) return;
   for (DriveLine* line : lines_) line->ratioScale()->setStock(ratios);
   stock_ = std::move(ratios);
@@ -152,7 +155,7 @@ void MainWindow::showFits() {
     connect(fits_, &FitDialog::fieldWanted, this, [this](const QString& path) {
       raise();
       activateWindow();
-      goToInput(path);
+      typeField(path);
     });
     connect(&shelf(), &ShelfPanel::shelfChanged, this, [this] {
       if (rank_waits_) rankShelf();

@@ -75,8 +75,8 @@ QuantityField::QuantityField(Document& document, std::string path, const FieldIn
   grid->setHorizontalSpacing(6);
   grid->setVerticalSpacing(0);
   grid->addWidget(label_, 0, 0);
+  grid->addWidget(edit_, 0, 1, 2, 1, Qt::AlignVCenter);  // before its origin, for Tab
   grid->addLayout(origin, 1, 0);
-  grid->addWidget(edit_, 0, 1, 2, 1, Qt::AlignVCenter);
   grid->addWidget(note_, 2, 0, 1, 2);
   grid->setColumnStretch(0, 1);
 

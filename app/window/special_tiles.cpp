@@ -2,6 +2,7 @@
 
 #include <QPainter>
 
+#include "app/window/fitted_line.h"
 #include "app/window/ratio_scale.h"
 
 namespace gazewright {
@@ -51,9 +52,11 @@ void HeadlineTile::paintTile(QPainter& painter) {
           2;
   const auto line = [&](const QFont& face, const QColor& colour, const QString& text) {
     const int height = QFontMetrics(face).height();
-    painter.setFont(face);
+    const FittedLine fitted = fitted_line(text, face, inside.width());
+    painter.setFont(fitted.font);
     painter.setPen(colour);
-    painter.drawText(QRect(inside.left(), y, inside.width(), height), Qt::AlignVCenter, text);
+    painter.drawText(QRect(inside.left(), y, inside.width(), height), Qt::AlignVCenter,
+                     fitted.text);
     y += height;
   };
   line(name, axis_text_colour(theme_, axis_), axis_word(axis_));

@@ -3,6 +3,7 @@
 #include <QPainter>
 
 #include "app/plots/text.h"
+#include "app/window/fitted_line.h"
 
 namespace gazewright {
 namespace {
@@ -96,12 +97,13 @@ void Tile::paintTile(QPainter& painter) {
   paintFrame(painter);
   const QRect inside = rect().adjusted(kPadding, kPadding - 3, -kPadding, -kPadding + 3);
   const auto line = [&](int y, const QFont& font, const QColor& colour, const QString& text) {
-    const QFontMetrics metrics(font);
-    painter.setFont(font);
+    const int height = QFontMetrics(font).lineSpacing();
+    const FittedLine fitted = fitted_line(text, font, inside.width());
+    painter.setFont(fitted.font);
     painter.setPen(colour);
-    const QRect row(inside.left(), y, inside.width(), metrics.lineSpacing());
-    painter.drawText(row, Qt::AlignVCenter, metrics.elidedText(text, Qt::ElideRight, row.width()));
-    return y + metrics.lineSpacing();
+    painter.drawText(QRect(inside.left(), y, inside.width(), height), Qt::AlignVCenter,
+                     fitted.text);
+    return y + height;
   };
   if (text_.worst && *text_.worst != Verdict::holds) {
     painter.setFont(font());

@@ -3,8 +3,10 @@
 #include <algorithm>
 #include <array>
 #include <cctype>
+#include <charconv>
 
 #include "core/files/spelling.h"
+#include "core/rig/field_labels.h"
 #include "core/rig/fields.h"
 #include "core/words/words.h"
 
@@ -47,8 +49,30 @@ constexpr std::array kParts{
     for_words("task"),    for_words("tracking"), for_words("pointing"), for_words("shape"),
     for_words("duty"),    for_words("flag"),     for_words("spread")};
 
+/// Steps of paths that are entries of a list.
+struct Listed {
+  std::string_view key, said;
+};
+constexpr std::array kLists{
+    Listed{"on_tilt", for_words("tilt body %1")},  Listed{"on_pan", for_words("pan body %1")},
+    Listed{"keep_outs", for_words("keep-out %1")}, Listed{"detectors", for_words("detector %1")},
+    Listed{"duty", for_words("duty %1")},          Listed{"materials", for_words("material %1")}};
+
+/// "tilt body 2" of "on_tilt[1]"; empty where it is no such entry, or goes by a name.
+std::string listed_word(std::string_view step) {
+  const auto open = step.find('[');
+  if (open == std::string_view::npos || !step.ends_with(']')) return "";
+  const auto list = std::ranges::find(kLists, step.substr(0, open), &Listed::key);
+  std::size_t place = 0;
+  const char* end = step.data() + step.size() - 1;
+  const auto [at, fault] = std::from_chars(step.data() + open + 1, end, place);
+  if (list == kLists.end() || fault != std::errc() || at != end) return "";
+  return words(list->said, std::to_string(place + 1));
+}
+
 /// "gearbox", in the user's language; what is no part stays as it is.
 std::string part_word(std::string_view step) {
+  if (std::string entry = listed_word(step); !entry.empty()) return entry;
   return std::ranges::find(kParts, step) != kParts.end() ? words(step) : std::string(step);
 }
 
@@ -143,8 +167,10 @@ std::string field_words(const std::string& path, std::string_view label) {
 std::string path_words(const std::string& path) {
   if (path == "on_tilt") return words("the bodies on tilt");
   if (path == "on_pan") return words("the bodies on pan");
-  if (path.find('.') == std::string::npos) return "";
-  if (const FieldInfo* info = find_info(path)) return field_words(path, info->label);
+  if (path == "tilt.axis_at") return words("the place%1 of the tilt axis", "");
+  if (path.find('.') == std::string::npos) return listed_word(path);
+  if (const auto label = find_label(path); !label.empty())
+    return field_words(path, label) + coordinate_of(path);
   return is_part(path) ? part_words(path) : "";
 }
 

@@ -237,7 +237,6 @@ MissingInputs missing_inputs(const Analysis& analysis) {
 }
 
 std::string missing_part_words(const MissingEntry& entry) {
-  if (entry.part == "tilt.axis_at") return words("the place%1 of the tilt axis", "");
   const std::string said = path_words(entry.part);
   if (!said.empty()) return said;
   const std::string parts = part_words(entry.part);

@@ -1,6 +1,7 @@
 #include "core/shelf/part.h"
 
 #include <algorithm>
+#include <cmath>
 #include <span>
 
 #include "core/rig/fields.h"
@@ -24,6 +25,25 @@ Fields merged(const Fields& at_place, Fields part, std::span<const std::string_v
   for (const auto& row : table.texts)
     if (stays(row.info.key) && (part.*row.at).empty()) part.*row.at = at_place.*row.at;
   return part;
+}
+
+/// The same value, whichever unit it was written in.
+bool is_same(const Quantity& here, const Quantity& there) {
+  return here.si == there.si ||
+         (here.has_value() && std::abs(*here.si - *there.si) <= 1e-9 * std::abs(*there.si));
+}
+
+template <class Fields>
+std::vector<std::string_view> other_labels(const Fields& here, const Fields& part) {
+  std::vector<std::string_view> labels;
+  const PartTable<Fields>& table = table_of<Fields>();
+  for (const auto& row : table.choices)
+    if (!(part.*row.at).value.empty() && (here.*row.at).value != (part.*row.at).value)
+      labels.push_back(row.info.label);
+  for (const auto& row : table.quantities)
+    if ((part.*row.at).has_value() && !is_same(here.*row.at, part.*row.at))
+      labels.push_back(row.info.label);
+  return labels;
 }
 
 std::string own_name(const ShelfPart::Fields& fields) {
@@ -77,6 +97,13 @@ ShelfPart part_of(const Rig& rig, Axis axis, PartKind kind) {
     name = (is_of_axis(kind) ? std::string(name_of(axis)) + " " : std::string()) + name_of(kind);
   part.rename(name);
   return part;
+}
+
+std::vector<std::string_view> differences(const Rig& rig, Axis axis, const ShelfPart& part) {
+  Rig copy = rig;
+  return std::visit(
+      [&](const auto& fields) { return other_labels(place_in(copy, axis, fields), fields); },
+      part.fields);
 }
 
 Quantity mass_of(const ShelfPart& part) {

@@ -47,6 +47,9 @@ Rig put_on(Rig rig, Axis axis, const ShelfPart& part);
 /// drive").
 ShelfPart part_of(const Rig& rig, Axis axis, PartKind kind);
 
+/// Labels of the values that the part states and the rig has otherwise, or not at all.
+std::vector<std::string_view> differences(const Rig& rig, Axis axis, const ShelfPart& part);
+
 /// Its mass; missing where it has none, or kinds of part that have no mass.
 Quantity mass_of(const ShelfPart& part);
 

@@ -33,7 +33,7 @@ constexpr Replacement kWords[]{
     {"mNms", "(mN.m.s)"},    {"uNms", "(uN.m.s)"},    {"kgcm", "(kg.cm)"},
     {"kgfcm", "(kgf.cm)"},   {"gcm", "(g.cm)"},       {"ozin", "(lb.in/16)"},
     {"gcm2", "(g.cm2)"},     {"kgm2", "(kg.m2)"},     {"kgcm2", "(kg.cm2)"},
-    {"gmm2", "(g.mm2)"},     {"kgmm2", "(kg.mm2)"},
+    {"gmm2", "(g.mm2)"},     {"kgmm2", "(kg.mm2)"},   {"KV", "(rpm/V)"},
 };
 
 bool is_letter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || c == '_'; }

@@ -114,6 +114,8 @@ UnitProblem wrong_unit(const NumberAndUnit& found, const Text& text, const Field
     return {problem, hint};
   if (info.is_torque() && facts->dimension == "m")
     return {problem, words("nm is a nanometre; %1", example(found.number_text, info))};
+  if (info.unit == "rpm/V" && found.unit == "kV")
+    return {problem, words("kV is a kilovolt; write %1 KV or %1 rpm/V", found.number_text)};
   return {problem, example(found.number_text, info)};
 }
 

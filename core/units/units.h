@@ -19,7 +19,7 @@ struct UnitProblem {
 /// arcmin", "none" (where allowed) or, for a plain number, "18" or "90 %" as a quantity of the
 /// field's dimension. Decimal point only (files); the window replaces a locale's comma first.
 /// Checks dimension, finiteness and the field's range. Thread-safe. Units by UDUNITS-2 plus aliases
-/// (deg, AWG, Nm, kg.cm ...).
+/// (deg, AWG, Nm, kg.cm, KV ...).
 std::variant<Quantity, UnitProblem> read_quantity(std::string_view text, const FieldInfo& info);
 
 /// A spread as written: a percent of `value_si` ("10 %"), or a quantity of the field's dimension

@@ -3036,6 +3036,30 @@
         <translation>Streuung</translation>
     </message>
     <message>
+        <source>tilt body %1</source>
+        <translation>Tilt-Körper %1</translation>
+    </message>
+    <message>
+        <source>pan body %1</source>
+        <translation>Pan-Körper %1</translation>
+    </message>
+    <message>
+        <source>keep-out %1</source>
+        <translation>Sperrbereich %1</translation>
+    </message>
+    <message>
+        <source>detector %1</source>
+        <translation>Detektor %1</translation>
+    </message>
+    <message>
+        <source>duty %1</source>
+        <translation>Lastspiel %1</translation>
+    </message>
+    <message>
+        <source>material %1</source>
+        <translation>Werkstoff %1</translation>
+    </message>
+    <message>
         <source>the bodies on tilt</source>
         <translation>die Körper auf Tilt</translation>
     </message>
@@ -5778,10 +5802,6 @@
     <message>
         <source>%1: it cannot move against friction and gravity</source>
         <translation>%1: Bewegung gegen Reibung und Schwerkraft nicht möglich</translation>
-    </message>
-    <message>
-        <source>detector %1</source>
-        <translation>Detektor %1</translation>
     </message>
     <message>
         <source>the target does not move this axis</source>
@@ -9480,6 +9500,10 @@ name: </translation>
         <translation>nm ist ein Nanometer; %1</translation>
     </message>
     <message>
+        <source>kV is a kilovolt; write %1 KV or %1 rpm/V</source>
+        <translation>kV ist ein Kilovolt; %1 KV oder %1 rpm/V schreiben</translation>
+    </message>
+    <message>
         <source>a whole number </source>
         <translation>eine ganze Zahl </translation>
     </message>
@@ -11800,6 +11824,14 @@ name: </translation>
         <translation>Das Blatt zum Bauen schreiben</translation>
     </message>
     <message>
+        <source>P&amp;rint the design sheet…</source>
+        <translation>Entwurfsblatt d&amp;rucken…</translation>
+    </message>
+    <message>
+        <source>Put the sheet to build from on paper</source>
+        <translation>Das Blatt, nach dem gebaut wird, zu Papier bringen</translation>
+    </message>
+    <message>
         <source>&amp;Quit</source>
         <translation>&amp;Beenden</translation>
     </message>
@@ -12152,12 +12184,20 @@ name: </translation>
         <translation>Version und Lizenzen</translation>
     </message>
     <message>
+        <source>Reasons</source>
+        <translation>Gründe</translation>
+    </message>
+    <message>
         <source>Use these gains</source>
         <translation>Diese Verstärkungen übernehmen</translation>
     </message>
     <message>
         <source>Enters all three gains; one step to undo</source>
         <translation>Trägt alle drei Verstärkungen ein; mit einem Schritt rückgängig zu machen</translation>
+    </message>
+    <message>
+        <source>Show or hide the reasons</source>
+        <translation>Die Gründe zeigen oder verbergen</translation>
     </message>
     <message>
         <source>%1: advised gains</source>
@@ -12932,6 +12972,10 @@ name: </translation>
         <translation>%1 weitere ▾</translation>
     </message>
     <message>
+        <source>In the rig file: %1</source>
+        <translation>In der Rig-Datei: %1</translation>
+    </message>
+    <message>
         <source>1 fails</source>
         <translation>1 versagt</translation>
     </message>
@@ -13384,26 +13428,6 @@ name: </translation>
         <translation>Rig speichern</translation>
     </message>
     <message>
-        <source>Write the design sheet</source>
-        <translation>Entwurfsblatt schreiben</translation>
-    </message>
-    <message>
-        <source>PDF (*.pdf)</source>
-        <translation>PDF (*.pdf)</translation>
-    </message>
-    <message>
-        <source>The sheet is written as soon as the figures are up to date.</source>
-        <translation>Das Blatt wird geschrieben, sobald die Kennwerte aktuell sind.</translation>
-    </message>
-    <message>
-        <source>No sheet written. %1</source>
-        <translation>Kein Blatt geschrieben. %1</translation>
-    </message>
-    <message>
-        <source>The design sheet is in %1</source>
-        <translation>Das Entwurfsblatt liegt in %1</translation>
-    </message>
-    <message>
         <source>Unsaved changes</source>
         <translation>Ungesicherte Änderungen</translation>
     </message>
@@ -13554,6 +13578,38 @@ name: </translation>
     <message>
         <source>Sizes and plots are as at first.</source>
         <translation>Größen und Diagramme sind wie zu Beginn.</translation>
+    </message>
+    <message>
+        <source>Write the design sheet</source>
+        <translation>Entwurfsblatt schreiben</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Print the design sheet</source>
+        <translation>Entwurfsblatt drucken</translation>
+    </message>
+    <message>
+        <source>No sheet written. %1</source>
+        <translation>Kein Blatt geschrieben. %1</translation>
+    </message>
+    <message>
+        <source>The design sheet is in %1</source>
+        <translation>Das Entwurfsblatt liegt in %1</translation>
+    </message>
+    <message>
+        <source>The design sheet could not be printed.</source>
+        <translation>Das Entwurfsblatt konnte nicht gedruckt werden.</translation>
+    </message>
+    <message>
+        <source>The design sheet is printed, pages: %1.</source>
+        <translation>Das Entwurfsblatt ist gedruckt, Seiten: %1.</translation>
+    </message>
+    <message>
+        <source>The sheet is written as soon as the figures are up to date.</source>
+        <translation>Das Blatt wird geschrieben, sobald die Kennwerte aktuell sind.</translation>
     </message>
     <message>
         <source>The shelf keeps motors, gearboxes, drives, bearings, cables, cameras and supplies. Show the card of one of them first.</source>
@@ -14390,6 +14446,10 @@ name: </translation>
     <message>
         <source>Parts of the shelf</source>
         <translation>Teile des Regals</translation>
+    </message>
+    <message>
+        <source>Changed: not as “%1” on the shelf in %2.</source>
+        <translation>Geändert: nicht wie „%1“ im Regal bei: %2.</translation>
     </message>
     <message>
         <source>Filter: words of the name or figures</source>

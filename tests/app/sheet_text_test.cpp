@@ -19,21 +19,23 @@
 namespace gazewright {
 namespace {
 
-/// The words of a PDF as another program reads them (poppler's pdftotext), blanks made alike.
-QString words_of(const QString& file, const char* order) {
+/// What a program of poppler says of a PDF.
+QString said_of(const char* program, const QStringList& arguments) {
   QProcess reader;
-  reader.start("pdftotext", {order, file, "-"});
+  reader.start(program, arguments);
   EXPECT_TRUE(reader.waitForFinished()) << "this test needs the package poppler-utils";
-  QString text = QString::fromUtf8(reader.readAllStandardOutput());
+  return QString::fromUtf8(reader.readAllStandardOutput());
+}
+
+/// The words of a PDF as another program reads them, blanks made alike.
+QString words_of(const QString& file, const char* order) {
+  QString text = said_of("pdftotext", {order, file, "-"});
   return text.replace(QRegularExpression("\\s+"), " ").replace(QChar(0x202F), ' ');
 }
 
 /// The pages of a PDF as lines of text, without those that are empty.
 std::vector<QStringList> pages_of(const QString& file) {
-  QProcess reader;
-  reader.start("pdftotext", {"-layout", file, "-"});
-  EXPECT_TRUE(reader.waitForFinished()) << "this test needs the package poppler-utils";
-  QString text = QString::fromUtf8(reader.readAllStandardOutput()).replace(QChar(0x202F), ' ');
+  const QString text = said_of("pdftotext", {"-layout", file, "-"}).replace(QChar(0x202F), ' ');
   std::vector<QStringList> pages;
   for (const QString& page : text.split('\f', Qt::SkipEmptyParts)) {
     pages.emplace_back();
@@ -377,6 +379,23 @@ TEST(Sheet, LeavesTheOldFileAndSaysWhyWhenItCannotWrite) {
   const auto onto_folder = write_sheet(rig, analysis, nullptr, folder.path().toStdString());
   EXPECT_TRUE(onto_folder) << "a folder is no file";
   EXPECT_TRUE(QFile::exists(folder.path()));
+}
+
+/// On the screen a press on "+3" opens the list of the rest; paper has nothing to press.
+TEST(Sheet, ItsLegendsAreWholeAndItSaysWhatItIsAndWhatMadeIt) {
+  const Rig rig = tests::owl();
+  const Written sheet(rig, analyse(rig));
+  const QString text = said_of("pdftotext", {"-layout", sheet.file, "-"});
+  const QRegularExpression counted("(^|[ \n])\\+\\d+( {2,}|\n|$)");
+  const auto found = counted.match(text);
+  EXPECT_FALSE(found.hasMatch()) << text.mid(found.capturedStart() - 80, 160).toStdString();
+  EXPECT_TRUE(text.contains("the step"))
+      << "of the torque plot, which has more than one line takes";
+  const QString about = said_of("pdfinfo", {sheet.file});
+  EXPECT_TRUE(about.contains(QRegularExpression("Title: +Tide-pool owl, design sheet")))
+      << about.toStdString();
+  EXPECT_TRUE(about.contains(QRegularExpression("Creator: +Gazewright \\d")))
+      << about.toStdString();
 }
 
 }  // namespace

@@ -1,5 +1,6 @@
 #include <gtest/gtest.h>
 
+#include <QLabel>
 #include <QToolButton>
 
 #include "app/window/advice_row.h"
@@ -30,6 +31,28 @@ TEST(WindowAdvice, StandsOnTheDrivesCardAndItsButtonTakesAllGainsInOneStep) {
   ASSERT_TRUE(owl.settle());
   owl.window.document().history().undo();
   EXPECT_EQ(owl.rig(), before);
+}
+
+/// Whoever reads the card from the top meets the button before the gains.
+TEST(WindowAdvice, StandsAboveTheGainsOfTheLoop) {
+  OwlWindow owl;
+  ASSERT_TRUE(owl.settle());
+  for (const char* axis : {"pan", "tilt"}) {
+    owl.window.select(QString("%1.loop").arg(axis));
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    const auto* row = owl.window.card().findChild<AdviceRow*>(QString("%1.loop advice").arg(axis));
+    const QuantityField* gain = owl.field((std::string(axis) + ".loop.position_gain").c_str());
+    const QuantityField* drive = owl.field((std::string(axis) + ".drive.current_limit").c_str());
+    ASSERT_TRUE(row && gain && drive);
+    EXPECT_LT(row->y(), gain->y());
+    EXPECT_GT(row->y(), drive->y());
+    EXPECT_FALSE(row->button()->visibleRegion().isEmpty()) << "a way to the loop shows it";
+    EXPECT_FALSE(gain->visibleRegion().isEmpty()) << "the reasons are folded away";
+    const QLabel* reasons = row->findChildren<QLabel*>().back();
+    EXPECT_TRUE(reasons->isHidden() && reasons->text().contains("Speed gain "));
+    row->findChild<QToolButton*>("advice.reasons")->click();
+    EXPECT_FALSE(reasons->isHidden());
+  }
 }
 
 }  // namespace

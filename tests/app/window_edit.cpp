@@ -253,5 +253,19 @@ TEST(WindowEdit, StopsCanBeTakenAwayAndDescribedAgain) {
   EXPECT_NE(owl.field("pan.stops.radius"), nullptr);
 }
 
+TEST(WindowEdit, KVIsRpmPerVoltAndAKilovoltIsRefusedAsOne) {
+  OwlWindow owl;
+  owl.window.select("pan.motor");
+  QuantityField* field = owl.type("pan.motor.speed_constant", "120 kV");
+  ASSERT_NE(field, nullptr);
+  EXPECT_TRUE(field->errorText().contains("kV is a kilovolt; write 120 KV or 120 rpm/V"))
+      << field->errorText().toStdString();
+  EXPECT_EQ(owl.rig().pan.motor.speed_constant_radpsV.written, "410 rpm/V");
+  owl.type("pan.motor.speed_constant", "120 KV");
+  EXPECT_TRUE(field->errorText().isEmpty()) << field->errorText().toStdString();
+  EXPECT_EQ(owl.rig().pan.motor.speed_constant_radpsV.written, "120 KV");
+  EXPECT_EQ(field->edit()->text(), "120\u202fKV");
+}
+
 }  // namespace
 }  // namespace gazewright

@@ -1,7 +1,11 @@
 #include <gtest/gtest.h>
 
 #include <QFileInfo>
+#include <QPrintDialog>
+#include <QPrinter>
+#include <QProcess>
 #include <QSignalSpy>
+#include <memory>
 
 #include "app/window/message_bar.h"
 #include "tests/app/window_support.h"
@@ -110,6 +114,39 @@ TEST(WindowFiles, ASheetThatCannotBeWrittenIsTold) {
       QTest::qWaitFor([&] { return owl.window.messages().text().contains("No sheet written"); },
                       tests::kPatience_ms));
   EXPECT_FALSE(QFileInfo::exists(owl.path("missing/owl.pdf")));
+}
+
+TEST(WindowFiles, TheSheetIsPrintedAsSoonAsTheFiguresAreThere) {
+  OwlWindow owl;
+  const auto printer = std::make_shared<QPrinter>();
+  printer->setOutputFormat(QPrinter::PdfFormat);
+  printer->setOutputFileName(owl.path("printed.pdf"));
+  owl.window.printSheet(printer);
+  ASSERT_TRUE(
+      QTest::qWaitFor([&] { return owl.window.messages().text().contains("is printed, pages: "); },
+                      tests::kPatience_ms))
+      << owl.window.messages().text().toStdString();
+  QProcess reader;
+  reader.start("pdftotext", {"-layout", owl.path("printed.pdf"), "-"});
+  ASSERT_TRUE(reader.waitForFinished()) << "this test needs the package poppler-utils";
+  const QString text = QString::fromUtf8(reader.readAllStandardOutput());
+  EXPECT_TRUE(text.contains("Tide-pool owl"));
+  EXPECT_TRUE(text.contains("owl.rig.yaml"));
+  EXPECT_GT(text.count('\f'), 5);
+}
+
+TEST(WindowFiles, PrintAsksForThePrinterAndCancelPrintsNothing) {
+  OwlWindow owl;
+  ASSERT_EQ(owl.window.actions()["rig.print"]->shortcut(), QKeySequence("Ctrl+P"));
+  bool asked = false;
+  QTimer::singleShot(0, [&] {
+    auto* dialog = qobject_cast<QPrintDialog*>(QApplication::activeModalWidget());
+    asked = dialog != nullptr;
+    if (dialog) dialog->reject();
+  });
+  owl.window.actions()["rig.print"]->trigger();
+  EXPECT_TRUE(asked);
+  EXPECT_FALSE(owl.window.messages().text().contains("sheet"));
 }
 
 }  // namespace

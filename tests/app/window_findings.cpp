@@ -1,10 +1,12 @@
 #include <gtest/gtest.h>
 
 #include <QLabel>
+#include <QRegularExpression>
 #include <QSignalSpy>
 #include <QTableView>
 #include <algorithm>
 
+#include "app/plots/charts.h"
 #include "app/window/findings_model.h"
 #include "app/window/findings_view.h"
 #include "app/window/message_bar.h"
@@ -175,6 +177,33 @@ TEST(Findings, MarkVerdictsWithinTheDoubtUntilTheNextOnesCome) {
   EXPECT_TRUE(view.findChild<QLabel*>("findings.because")->text().startsWith("holds, but within"));
   view.setFindings(findings, true);
   EXPECT_EQ(model.index(0, FindingsModel::verdict).data().toString(), sure);
+}
+
+/// People read labels; the keys of the file are in the tool tip.
+TEST(Findings, NameWhatIsMissingByItsLabelAndTheKeyInTheTip) {
+  OwlWindow owl;
+  Rig rig = owl.rig();
+  for (Quantity& place : rig.tilt_axis_at_m) place = {};
+  rig.on_tilt[1].mass_kg = {};
+  owl.window.document().edit("less", rig);
+  ASSERT_TRUE(owl.settle());
+  const QAbstractItemModel& model = *owl.window.findings().table()->model();
+  const QRegularExpression key("\\b(pan|tilt|on_pan|on_tilt)(\\[|\\.[a-z])");
+  bool is_place_said = false;
+  for (int row = 0; row < model.rowCount(); ++row) {
+    const QString said = model.index(row, FindingsModel::remedy).data().toString();
+    const QString tip = model.index(row, FindingsModel::remedy).data(Qt::ToolTipRole).toString();
+    EXPECT_FALSE(said.contains(key)) << said.toStdString();
+    if (!said.contains("the place of the tilt axis")) continue;
+    is_place_said = true;
+    EXPECT_TRUE(tip.contains("the place of the tilt axis")) << tip.toStdString();
+    EXPECT_TRUE(tip.contains("In the rig file: ") && tip.contains("tilt.axis_at"))
+        << tip.toStdString();
+  }
+  EXPECT_TRUE(is_place_said);
+  for (const Figure& figure : owl.window.recompute().analysis()->figures)
+    EXPECT_FALSE(reason_text(figure.because).contains(key))
+        << reason_text(figure.because).toStdString();
 }
 
 }  // namespace

@@ -3,6 +3,7 @@
 #include <QLabel>
 #include <QTableView>
 #include <QToolButton>
+#include <algorithm>
 
 #include "app/plots/text.h"
 #include "app/window/drive_line.h"
@@ -185,6 +186,36 @@ TEST(EmptyViews, TheMissingBarLeadsToTheCostliestEntryAndGoesWhenAllIsThere) {
   owl.type("supply.voltage", "24 V");
   ASSERT_TRUE(owl.settle());
   EXPECT_TRUE(owl.window.missing().isHidden());
+}
+
+/// Whatever waits, a press leads to where it is entered, and enters nothing itself.
+TEST(EmptyViews, EveryMissingEntryIsEnteredOnTheCardThatThePressShows) {
+  OwlWindow owl;
+  owl.window.newRig();
+  Rig bare = owl.rig();
+  bare.on_tilt.clear();
+  for (const Axis axis : kAxes) bare.axis(axis).stops.presence = Presence::missing;
+  owl.window.document().edit("less", bare);
+  ASSERT_TRUE(owl.settle());
+  const Rig before = owl.rig();
+  const MissingInputs missing = missing_inputs(*owl.window.recompute().analysis());
+  const auto lacks = [&](const char* path) {
+    return std::ranges::find(missing.all, path, &MissingEntry::path) != missing.all.end();
+  };
+  ASSERT_TRUE(lacks("on_tilt") && lacks("on_pan") && lacks("tilt.axis_at") && lacks("pan.stops"));
+  for (const MissingEntry& entry : missing.all) {
+    owl.window.driveLine(Axis::pan).ratioScale()->setFocus();
+    emit owl.window.missing().fieldChosen(QString::fromStdString(entry.path));
+    const QWidget* focus = owl.window.focusWidget();
+    EXPECT_EQ(owl.window.selected().toStdString(), card_of(entry.path));
+    EXPECT_TRUE(focus && owl.window.card().isAncestorOf(focus) && focus->isVisible())
+        << entry.path << ": " << (focus ? focus->objectName().toStdString() : "no focus");
+    EXPECT_EQ(owl.rig(), before) << entry.path;
+  }
+  emit owl.window.missing().fieldChosen("on_tilt");
+  EXPECT_EQ(owl.window.focusWidget()->objectName(), "body.add");
+  emit owl.window.missing().fieldChosen("tilt.axis_at");
+  EXPECT_EQ(owl.window.focusWidget(), owl.field("tilt.axis_at[0]")->edit());
 }
 
 }  // namespace

@@ -161,6 +161,30 @@ TEST(Keyboard, TabReachesEverythingAndIsNeverTrapped) {
   }
 }
 
+/// In a row the value comes first, then what is said about it.
+TEST(Keyboard, TabGoesFromTheValueToItsSourceAndSpreadAndThenToTheNextValue) {
+  OwlWindow owl;
+  ASSERT_TRUE(owl.settle());
+  owl.window.select("pan.gearbox");
+  QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+  const auto tab = [&] {
+    QTest::keyClick(owl.window.focusWidget(), Qt::Key_Tab);
+    return owl.window.focusWidget();
+  };
+  auto* name = owl.window.card().findChild<QLineEdit*>("pan.gearbox.name");
+  ASSERT_NE(name, nullptr);
+  name->setFocus();
+  for (const char* path : {"pan.gearbox.ratio", "pan.gearbox.efficiency"}) {
+    QuantityField* field = owl.field(path);
+    ASSERT_NE(field, nullptr) << path;
+    EXPECT_EQ(tab(), field->edit()) << path;
+    EXPECT_EQ(tab(), field->findChild<QComboBox*>()) << path;
+    const QWidget* spread = tab();
+    EXPECT_TRUE(field->isAncestorOf(spread)) << path;
+    EXPECT_NE(spread, field->edit()) << path;
+  }
+}
+
 TEST(Keyboard, F10GoesToTheMenus) {
   OwlWindow owl;
   // The key itself needs an active window, which no display gives.

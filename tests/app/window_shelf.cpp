@@ -11,6 +11,7 @@
 #include <QTableWidget>
 #include <QToolButton>
 #include <algorithm>
+#include <numbers>
 
 #include "app/plots/chart_plot.h"
 #include "app/window/drive_line.h"
@@ -19,6 +20,7 @@
 #include "app/window/plots_panel.h"
 #include "app/window/ratio_scale.h"
 #include "app/window/shelf_list.h"
+#include "app/window/shelf_note.h"
 #include "app/window/shelf_panel.h"
 #include "tests/app/window_support.h"
 
@@ -116,6 +118,27 @@ TEST(WindowShelf, EnterPutsItOnTheAxisOfTheCard) {
   ASSERT_NE(owl.rig().pan.motor.name, kMotor);
   QTest::keyClick(&list, Qt::Key_Return);
   EXPECT_EQ(owl.rig().pan.motor.name, kMotor);
+}
+
+/// The name is the user's; what is no longer so of the shelf's part of that name is said under it.
+TEST(WindowShelf, TheCardSaysWhereANamedPartIsNotTheShelfsAnyMore) {
+  ShelfWindow owl;
+  ASSERT_TRUE(owl.go(kMotor));
+  owl.button("shelf tilt")->click();
+  const auto note = [&] { return owl.window.card().findChild<ShelfNote*>(); };
+  ASSERT_NE(note(), nullptr);
+  EXPECT_TRUE(note()->isHidden()) << note()->text().toStdString();
+  owl.type("tilt.motor.speed_constant", "120 KV");
+  EXPECT_NEAR(owl.rig().tilt.motor.speed_constant_radpsV.value(), 4 * std::numbers::pi, 1e-12);
+  EXPECT_EQ(owl.rig().tilt.motor.name, kMotor);
+  EXPECT_FALSE(note()->isHidden());
+  EXPECT_EQ(note()->text(),
+            QString("Changed: not as “%1” on the shelf in speed constant (KV).").arg(kMotor));
+  owl.type("tilt.motor.speed_constant", "100 KV");
+  EXPECT_TRUE(note()->isHidden()) << note()->text().toStdString();
+  owl.window.document().edit("another name", with_text(owl.rig(), "tilt.motor.name", "bench find"));
+  owl.type("tilt.motor.speed_constant", "120 KV");
+  EXPECT_TRUE(note()->isHidden()) << "the shelf has none of that name";
 }
 
 TEST(WindowShelf, ADroppedPartGetsOnTheShelf) {

@@ -32,6 +32,25 @@ if [kind.text for kind in metainfo.iter("mediatype")] != kinds:
     faults.append("desktop entry and metadata name different file types")
 if fields["Comment"] != metainfo.findtext("summary"):
     faults.append("desktop entry and metadata describe the program differently")
+LANGUAGE = "{http://www.w3.org/XML/1998/namespace}lang"
+
+
+def spoken(root, tag, language):
+    """The texts of an element in German ("de") or English (None), releases left out."""
+    return [at.text for top in root if top.tag != "releases" for at in top.iter(tag)
+            if at.get(LANGUAGE) == language]
+
+
+for key in ("Name", "GenericName", "Comment", "Keywords"):
+    if f"{key}[de]" not in fields:
+        faults.append(f"the desktop entry has no German {key}")
+if [fields.get("Comment[de]")] != spoken(metainfo, "summary", "de"):
+    faults.append("desktop entry and metadata describe the program differently in German")
+types = xml.parse(resources / f"{name}.mime.xml").getroot()
+for root, tags in ((metainfo, ("summary", "p", "li")), (types, ("comment",))):
+    for tag in tags:
+        if len(spoken(root, tag, None)) != len(spoken(root, tag, "de")):
+            faults.append(f"not every {tag} of {root.tag} is there in German")
 for icon in (fields["Icon"], f"{name}-symbolic", kinds[0].replace("/", "-")):
     root = xml.parse(resources / "icons" / f"{icon}.svg").getroot()
     if root.get("width") != root.get("height"):

@@ -56,6 +56,7 @@ TEST(UnitFactors, AreThePublishedOnes) {
       {"rev", "rad", 2 * pi},
       {"rpm", "rad/s", 2 * pi / 60},
       {"rpm/V", "rad/s/V", 2 * pi / 60},
+      {"KV", "rad/s/V", 2 * pi / 60},
       {"N.m/deg", "N.m/rad", 180 / pi},
       {"N.m/rpm", "N.m.s/rad", 60 / (2 * pi)},
       {"deg/m", "rad/m", pi / 180},

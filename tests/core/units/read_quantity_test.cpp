@@ -60,6 +60,16 @@ TEST(ReadQuantity, TakesKilogramCentimetresAsATorqueWhereATorqueIsDueOnly) {
             "N.m/rad");
 }
 
+TEST(ReadQuantity, TakesKVAsTurnsAMinutePerVoltAndSaysThatASmallKIsAKilovolt) {
+  for (const char* text : {"120 KV", "120KV", "120 rpm/V"})
+    EXPECT_NEAR(value("pan.motor.speed_constant", text), 4 * std::numbers::pi, tol(2e-14)) << text;
+  EXPECT_EQ(refusal("pan.motor.speed_constant", "120 kV"),
+            "120 kV is a voltage; an angular speed per voltage is due | kV is a kilovolt; write "
+            "120 KV or 120 rpm/V");
+  EXPECT_EQ(refusal("supply.voltage", "24 KV"),
+            "24 KV is an angular speed per voltage; a voltage is due | write for example 24 V");
+}
+
 TEST(ReadQuantity, RefusesABareNumberWhereThereIsADimension) {
   EXPECT_EQ(refusal("pan.motor.rotor_inertia", "35"),
             "35 has no unit; an inertia is due | write for example 35 g.cm2");
