@@ -51,16 +51,19 @@ Compared bend_radius_by_rule(Context& c, Axis a) {
   const Cable& cable = c.rig().axis(a).cable;
   if (has_no_cable(cable)) return absent();
   if (routing_of(cable) == Routing::slip_ring) return absent();
-  const double bears_m = cable.bend_radius_m.value(), lasting_m = lasting_bend_m(cable);
-  return {still_bend_m(cable), bears_m,
-          bears_m < lasting_m
+  const Quantity& bears = cable.bend_radius_m;
+  const double lasting_m = lasting_bend_m(cable);
+  const bool is_stated = bears.source == Source::datasheet || bears.source == Source::measured;
+  const bool to_look_up = bears.value() < lasting_m && !is_stated;
+  return {still_bend_m(cable), bears.value(),
+          to_look_up
               ? words("the rule for a bend that stands still; one that moves all its life wants %1 "
-                      "unless its maker says less: look it up",
+                      "unless its maker says less: look it up and enter it as the data sheet's",
                       say(lasting_m, "m", "mm"))
-              : words("the rule for a bend that stands still; it keeps to the one for moving "
-                      "bends too, %1",
+              : words("the rule for a bend that stands still; one that moves all its life wants %1 "
+                      "unless its maker says less",
                       say(lasting_m, "m", "mm")),
-          bears_m < lasting_m ? Outcome::doubtful : Outcome::by_numbers};
+          to_look_up ? Outcome::doubtful : Outcome::by_numbers};
 }
 
 Compared slack_for_twist(Context& c, Axis a) {

@@ -1,6 +1,9 @@
 #include "core/analysis/price.h"
 
 #include <algorithm>
+#include <atomic>
+#include <thread>
+#include <utility>
 
 #include "core/analysis/counterweight.h"
 #include "core/analysis/say.h"
@@ -31,6 +34,16 @@ std::string say_failing(const Finding& finding, std::optional<Axis> axis) {
                say(*finding.capacity, finding.si_unit, finding.unit));
 }
 
+void say_prices(Finding& finding) {
+  std::vector<Remedy>& remedies = finding.remedies;
+  std::stable_sort(remedies.begin(), remedies.end(),
+                   [](const Remedy& a, const Remedy& b) { return a.is_free() && !b.is_free(); });
+  if (remedies.size() > kMostRemedies) remedies.resize(kMostRemedies);
+  for (Remedy& remedy : remedies)
+    if (!remedy.is_free())
+      remedy.text = words("%1, but then this fails: %2", remedy.text, remedy.price);
+}
+
 }  // namespace
 
 Rig remedied(const Rig& rig, const Remedy& remedy) {
@@ -55,18 +68,22 @@ std::string price_of(const Rig& changed, std::optional<Axis> axis,
 }
 
 void add_prices(std::vector<Finding>& findings, const Rig& rig, const std::stop_token& stop) {
-  for (Finding& finding : findings) {
-    for (Remedy& remedy : finding.remedies) {
-      if (stop.stop_requested()) return;
-      if (remedy.path.empty()) continue;
-      remedy.price = price_of(remedied(rig, remedy), finding.axis, findings, stop);
-      if (!remedy.price.empty())
-        remedy.text = words("%1, but then this fails: %2", remedy.text, remedy.price);
+  std::vector<std::pair<const Finding*, Remedy*>> asked;
+  for (Finding& finding : findings)
+    for (Remedy& remedy : finding.remedies)
+      if (!remedy.path.empty()) asked.emplace_back(&finding, &remedy);
+  std::atomic<std::size_t> next = 0;
+  const auto run = [&] {
+    for (std::size_t i = next++; i < asked.size() && !stop.stop_requested(); i = next++) {
+      const auto [finding, remedy] = asked[i];
+      remedy->price = price_of(remedied(rig, *remedy), finding->axis, findings, stop);
     }
-    std::stable_sort(finding.remedies.begin(), finding.remedies.end(),
-                     [](const Remedy& a, const Remedy& b) { return a.is_free() && !b.is_free(); });
-    if (finding.remedies.size() > kMostRemedies) finding.remedies.resize(kMostRemedies);
+  };
+  {
+    const std::jthread aside(run);
+    run();
   }
+  for (Finding& finding : findings) say_prices(finding);
 }
 
 }  // namespace gazewright

@@ -956,12 +956,12 @@
         <translation>%1; wie viele Biegungen es übersteht, muss der Hersteller sagen</translation>
     </message>
     <message>
-        <source>the rule for a bend that stands still; one that moves all its life wants %1 unless its maker says less: look it up</source>
-        <translation>die Regel für eine ruhende Biegung; eine dauernd bewegte braucht %1, wenn der Hersteller nicht weniger nennt: nachsehen</translation>
+        <source>the rule for a bend that stands still; one that moves all its life wants %1 unless its maker says less: look it up and enter it as the data sheet's</source>
+        <translation>die Regel für eine ruhende Biegung; eine dauernd bewegte braucht %1, wenn der Hersteller nicht weniger nennt: nachsehen und als Datenblattwert eintragen</translation>
     </message>
     <message>
-        <source>the rule for a bend that stands still; it keeps to the one for moving bends too, %1</source>
-        <translation>die Regel für eine ruhende Biegung; auch die für bewegte ist eingehalten, %1</translation>
+        <source>the rule for a bend that stands still; one that moves all its life wants %1 unless its maker says less</source>
+        <translation>die Regel für eine ruhende Biegung; eine dauernd bewegte braucht %1, wenn der Hersteller nicht weniger nennt</translation>
     </message>
     <message>
         <source>with so much slack the clamps would touch</source>
