@@ -20,7 +20,7 @@ const ActionInfo kTable[] = {
      Key::UnknownKey, "Ctrl+Shift+S"},
     {"rig.sheet", TEXT("Design sheet (&PDF)…"), TEXT("Write the sheet to build from"),
      "document-export", Key::UnknownKey, "Ctrl+E"},
-    {"rig.print", TEXT("P&rint the design sheet…"), TEXT("Put the sheet to build from on paper"),
+    {"rig.print", TEXT("Prin&t the design sheet…"), TEXT("Put the sheet to build from on paper"),
      "document-print", Key::UnknownKey, "Ctrl+P"},
     {"rig.quit", TEXT("&Quit"), TEXT("Close Gazewright"), "application-exit", Key::Quit, "Ctrl+Q"},
     {"edit.undo", TEXT("&Undo"), TEXT("Take the last change back"), "edit-undo", Key::Undo},

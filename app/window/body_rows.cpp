@@ -96,6 +96,7 @@ void BodyControls::refresh() {
 }
 
 BodyList::BodyList(Document& document, bool on_tilt) : document_(document), on_tilt_(on_tilt) {
+  setObjectName(on_tilt ? QStringLiteral("on_tilt row") : QStringLiteral("on_pan row"));
   layout_ = new QVBoxLayout(this);
   layout_->setContentsMargins(0, 0, 0, 0);
   layout_->setSpacing(3);

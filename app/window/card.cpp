@@ -126,9 +126,7 @@ void Card::rebuild() {
   rows->setContentsMargins(0, 0, 8, 0);
   rows->setSpacing(6);
   if (part_.ends_with(".stops") || part_.ends_with(".cable")) {
-    auto* presence = new PresenceField(document_, part_, part_title(document_.rig(), part_));
-    presence->setObjectName(QString::fromStdString(part_) + QStringLiteral(" row"));
-    addRow(rows, presence);
+    addRow(rows, new PresenceField(document_, part_, part_title(document_.rig(), part_)));
   }
   if (const auto place = body_place(document_.rig(), part_)) {
     auto* controls = new BodyControls(document_, *place);
@@ -158,8 +156,6 @@ void Card::rebuild() {
   }
   if (part_.ends_with(".load")) {
     auto* list = new BodyList(document_, part_ == "tilt.load");
-    list->setObjectName(part_ == "tilt.load" ? QStringLiteral("on_tilt row")
-                                             : QStringLiteral("on_pan row"));
     connect(list, &BodyList::partChosen, this, &Card::partChosen);
     addRow(rows, list);
   }

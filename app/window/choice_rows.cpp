@@ -124,6 +124,7 @@ PresenceField::PresenceField(Document& document, std::string part, const QString
     : document_(document), part_(std::move(part)) {
   combo_ = calmCombo({tr("not stated"), tr("none"), tr("described below")});
   combo_->setObjectName(QString::fromStdString(part_));
+  setObjectName(combo_->objectName() + QStringLiteral(" row"));
   lay_out(this, tr("Present"), combo_);
   setToolTip(tr("Not stated leaves the travel unknown; none means there is no such limit."));
   connect(combo_, &QComboBox::activated, this, [this, title](int index) {

@@ -14,7 +14,6 @@
 #include "app/window/message_bar.h"
 #include "app/window/places.h"
 #include "app/window/safe_work.h"
-#include "app/window/variants_desk.h"
 
 /// Open, save and close.
 namespace gazewright {

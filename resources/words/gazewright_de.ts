@@ -11824,7 +11824,7 @@ name: </translation>
         <translation>Das Blatt zum Bauen schreiben</translation>
     </message>
     <message>
-        <source>P&amp;rint the design sheet…</source>
+        <source>Prin&amp;t the design sheet…</source>
         <translation>Entwurfsblatt d&amp;rucken…</translation>
     </message>
     <message>

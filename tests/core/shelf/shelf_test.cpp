@@ -152,6 +152,20 @@ TEST(PutOn, TakesEveryValueOfThePartAndNoneOfTheOldOne) {
   EXPECT_EQ(changed.tilt, rig.tilt);
 }
 
+TEST(Differences, AreTheValuesThatThePartStatesAndTheRigHasOtherwise) {
+  ShelfPart part = part_of(tests::owl(), Axis::pan, PartKind::gearbox);
+  std::get<Gearbox>(part.fields).drag_Nm = {};
+  Rig rig = put_on(tests::owl(), Axis::pan, part);
+  EXPECT_TRUE(differences(rig, Axis::pan, part).empty());
+  rig.pan.gearbox.drag_Nm = si_quantity(0.006);  // which the part leaves open
+  rig.pan.gearbox.efficiency.source = Source::measured;
+  EXPECT_TRUE(differences(rig, Axis::pan, part).empty());
+  rig.pan.gearbox.ratio = si_quantity(12);
+  rig.pan.gearbox.mass_kg = {};
+  const std::vector<std::string_view> labels{"Ratio", "Mass"};
+  EXPECT_EQ(differences(rig, Axis::pan, part), labels);
+}
+
 TEST(PutOn, WhatBelongsToThePlaceStays) {
   Rig rig = tests::rig_of(tests::kOwl);
   rig.pan.motor.mount_material = "petg";
