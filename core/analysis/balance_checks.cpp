@@ -1,5 +1,6 @@
 #include <algorithm>
 #include <array>
+#include <cmath>
 
 #include "core/analysis/balance_values.h"
 #include "core/analysis/checks.h"
@@ -35,18 +36,29 @@ double tilt_drive_kg(Context& c) {
   return c.rig().tilt.motor.mass_kg.value() + c.rig().tilt.gearbox.mass_kg.value();
 }
 
-/// Whether no carrier has mass enough for tilt's motor and gearbox; asked once.
+/// Whether a body weighs about as much as the motor, the gearbox or both, and may be them.
+bool may_be_drive(const Body& body, const AxisParts& tilt) {
+  constexpr double kAbout = 0.2;
+  const double motor_kg = tilt.motor.mass_kg.value(), gear_kg = tilt.gearbox.mass_kg.value();
+  const double weighs_kg = body.mass_kg.value();
+  return std::ranges::any_of(std::array{motor_kg, gear_kg, motor_kg + gear_kg},
+                             [&](double kg) { return std::abs(weighs_kg - kg) <= kAbout * kg; });
+}
+
+/// Whether the bodies on pan weigh less than tilt's motor and gearbox, and neither rides on tilt.
+/// Asked once.
 bool lacks_tilt_drive(Context& c, Axis a) {
   if (a != Axis::pan || !c.missing(kTiltDrive, a).empty()) return false;
-  const RigBodies& bodies = c.bodies();
-  return std::max(bodies.on_pan.mass_kg, bodies.on_tilt.mass_kg) < tilt_drive_kg(c);
+  const auto may_be = [&](const Body& body) { return may_be_drive(body, c.rig().tilt); };
+  return c.bodies().on_pan.mass_kg < tilt_drive_kg(c) &&
+         std::ranges::none_of(c.rig().on_tilt, may_be);
 }
 
 Compared carries_tilt_drive(Context& c, Axis) {
   return {
       std::nullopt, std::nullopt,
-      words("tilt's motor and gearbox weigh %1 together, all that is listed as turning with pan "
-            "%2: enter them among the bodies on pan, they are most of its inertia",
+      words("tilt's motor and gearbox weigh %1 together, the bodies on pan %2: enter them among "
+            "those, they are usually much of its inertia",
             say(tilt_drive_kg(c), "kg", "g"), say(c.bodies().on_pan.mass_kg, "kg", "g")),
       Compared::Outcome::doubtful};
 }

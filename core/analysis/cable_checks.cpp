@@ -53,12 +53,12 @@ Compared bend_radius_by_rule(Context& c, Axis a) {
   if (routing_of(cable) == Routing::slip_ring) return absent();
   const Quantity& bears = cable.bend_radius_m;
   const double lasting_m = lasting_bend_m(cable);
-  const bool is_stated = bears.source == Source::datasheet || bears.source == Source::measured;
-  const bool to_look_up = bears.value() < lasting_m && !is_stated;
+  const bool to_look_up = bears.value() < lasting_m && bears.source != Source::datasheet;
   return {still_bend_m(cable), bears.value(),
           to_look_up
               ? words("the rule for a bend that stands still; one that moves all its life wants %1 "
-                      "unless its maker says less: look it up and enter it as the data sheet's",
+                      "unless its maker says less: look up the radius for moving bends and enter "
+                      "it as the data sheet's",
                       say(lasting_m, "m", "mm"))
               : words("the rule for a bend that stands still; one that moves all its life wants %1 "
                       "unless its maker says less",

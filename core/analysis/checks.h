@@ -49,12 +49,13 @@ struct Check {
   Compared (*compare)(Context&, Axis);
   std::span<const Lever> levers;
   Compared (*trial)(Context&, Axis) =
-      nullptr;  ///< a cheaper `compare` for the trials of remedies, same sign of margin
+      nullptr;  ///< a cheaper `compare` for the trials of remedies, whose margin may be too
+                ///< good: what it finds is asked of `compare`
   std::string_view asked_by = {};  ///< field without which the finding is left out: a detail that
                                    ///< nobody has to enter
   bool (*asked_when)(Context&, Axis) = nullptr;  ///< else: whether it is worth a line in this rig
   std::optional<Remedy> (*offer)(Context&, Axis) =
-      nullptr;  ///< a remedy that is worked out otherwise; it comes first where it holds
+      nullptr;  ///< a remedy that is worked out otherwise; first of those that cost alike
   void (*lend)(Context& from, Context& to, std::string_view path) =
       nullptr;  ///< hands a trial, where the field of this path has changed, those working values
                 ///< of the rig that stay as they are

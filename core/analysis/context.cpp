@@ -76,6 +76,10 @@ const CameraStill& Context::step_at_camera(Axis axis) {
               [&] { return camera_still(*this, axis, step(axis), move_rad(axis), 0); });
 }
 
+const MoveBack& Context::move_back(Axis axis) {
+  return made(of(axis).move_back, [&] { return move_back_within(*this, axis, kInfinity); });
+}
+
 const AxisProfiles& Context::profiles(Axis axis) {
   return made(of(axis).profiles,
               [&] { return is_quick_ ? AxisProfiles() : profiles_of(*this, axis, stop_); });
@@ -193,6 +197,7 @@ void Context::prepare() {
         .loops = missing(kLoops, axis).empty(),
         .gap = missing(kGapSwing, axis).empty(),
         .steps = missing(kStep, axis).empty(),
+        .settling = missing(kSettle, axis).empty(),
         .blow = missing(kSprungBlow, axis).empty() && missing_of_bumper(*this, axis).empty()};
   }
   const auto run = [&](Axis axis) { prepare(axis, there[static_cast<std::size_t>(axis)]); };
@@ -206,6 +211,7 @@ void Context::prepare() {
 
 void Context::prepare(Axis axis, const Wanted& wanted) {
   if (wanted.steps) step(axis), step_limit_shares(axis), profiles(axis);
+  if (wanted.settling) move_back(axis);
   if (wanted.moves) fastest(axis), best_time_ratio(axis), fastest_limit_shares(axis);
   if (wanted.loops) loops(axis);
   if (wanted.gap) gap_swing(axis);

@@ -15,6 +15,7 @@
 
 #include "core/analysis/coupling.h"
 #include "core/analysis/gain_advice.h"
+#include "core/analysis/move_back.h"
 #include "core/analysis/profiles.h"
 #include "core/analysis/tracking.h"
 #include "core/bodies/bodies.h"
@@ -49,6 +50,7 @@ class Context {
   const SettledStep& step(Axis axis);
   /// After the step. @pre the settle time's inputs are there
   const CameraStill& step_at_camera(Axis axis);
+  const MoveBack& move_back(Axis axis);  ///< @pre as for step_at_camera
   const std::optional<FastestMove>& fastest(Axis axis);
   const std::vector<LoopPoint>& loop_points(Axis axis);
   const LoopStudy& loops(Axis axis);
@@ -113,6 +115,7 @@ class Context {
     std::optional<Travel> travel;
     std::optional<SettledStep> step;
     std::optional<CameraStill> step_at_camera;
+    std::optional<MoveBack> move_back;
     std::optional<std::optional<FastestMove>> fastest;
     std::optional<std::vector<LoopPoint>> loop_points;
     std::optional<LoopStudy> loops;
@@ -131,7 +134,7 @@ class Context {
     std::unordered_map<std::type_index, std::any> others;
   };
   struct Wanted {
-    bool moves = false, loops = false, gap = false, steps = false, blow = false;
+    bool moves = false, loops = false, gap = false, steps = false, settling = false, blow = false;
   };
   void prepare(Axis axis, const Wanted& wanted);
   PerAxis& of(Axis axis) { return axis_[static_cast<std::size_t>(axis)]; }

@@ -1,4 +1,5 @@
 #include <cmath>
+#include <numbers>
 
 #include "core/analysis/checks.h"
 #include "core/analysis/commutation.h"
@@ -49,15 +50,19 @@ Compared commutation(Context& c, Axis a) {
   const CommutationError error = commutation_error(c, a);
   if (error.has_own_sensor) return moot(error.because);
   if (!error.electrical_rad) return {std::nullopt, kMostCommutationError_rad, error.because};
-  const double left = std::cos(*error.electrical_rad);
-  std::string text =
-      left > 0 ? words("the motor gives %1 of its torque in the worst place", say_percent(left))
-               : words("the motor may push the wrong way");
-  if (c.model(a).control.encoder_at_output)
-    text += words(
-        "; it is read through the gear's gap and spring: a drive that commutates by it "
-        "wants a sensor at the motor, entered as the motor's own sensor");
-  return {*error.electrical_rad, kMostCommutationError_rad, std::move(text)};
+  const double off_rad = *error.electrical_rad;
+  std::string text = off_rad < std::numbers::pi / 2
+                         ? words("the motor gives %1 of its torque in the worst place",
+                                 say_percent(std::cos(off_rad)))
+                         : words("the motor may push the wrong way");
+  if (off_rad <= kMostCommutationError_rad || !c.model(a).control.encoder_at_output)
+    return {off_rad, kMostCommutationError_rad, std::move(text)};
+  text += words(
+      "; it is read through the gear's gap and spring: a drive that commutates by it "
+      "wants a sensor at the motor, entered as the motor's own sensor");
+  if (c.rig().axis(a).encoder.motor_sensor.value == "unstated")
+    return {std::nullopt, std::nullopt, std::move(text), Compared::Outcome::doubtful};
+  return {off_rad, kMostCommutationError_rad, std::move(text)};
 }
 
 constexpr Lever kCommutationLevers[] = {{"<axis>.encoder.error", Way::down, 20},

@@ -37,15 +37,15 @@ std::string sooner_along(Context& c, Axis a, double within_s) {
                say(*best->camera_s, "s", "ms"));
 }
 
-/// The later of both ways, where weight makes the way back another move.
+/// The later of both ways, where weight or a cable makes the way back another move.
 Compared slower_way(Context& c, Axis a, Compared there) {
-  const MoveBack& back = move_back(c, a);
+  const MoveBack& back = c.move_back(a);
   if (!back.differs) return there;
   if (!back.settle_s)
     return {std::nullopt, there.capacity, there.because + words("; the move back never settles"),
             Compared::Outcome::impossible};
-  there.because +=
-      words("; the move back in %1, as weight pulls to one side", say(*back.settle_s, "s", "ms"));
+  there.because += words("; the move back in %1, as weight or cable pull to one side",
+                         say(*back.settle_s, "s", "ms"));
   there.demand = std::max(*there.demand, *back.settle_s);
   return there;
 }

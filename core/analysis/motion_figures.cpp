@@ -24,8 +24,8 @@ Answer shortest_time(Context& c, Axis a) {
 }
 
 Answer settle_back(Context& c, Axis a) {
-  const MoveBack& back = move_back(c, a);
-  if (!back.differs) return Answer::aside(words("weight pulls to neither side"));
+  const MoveBack& back = c.move_back(a);
+  if (!back.differs) return Answer::aside(words("weight and cable pull to neither side"));
   return {back.settle_s, words("never settles")};
 }
 
@@ -65,9 +65,9 @@ const FigureRow kMotionFigures[] = {
        return settle ? Answer(*settle) : Answer::none(why_never_settles(c, a));
      }},
     {{"<axis>.step.settle_time_back", "Move back and settle", "s", "ms",
-      "the same in the negative direction, where gravity at the rest pose is 1 % of the stall "
-      "torque "
-      "or more; of the camera, where it is on a bracket",
+      "the same stretch back, where weight and cable pull by 1 % of the stall torque or more at "
+      "rest; "
+      "of the camera, where it is on a bracket",
       kStepSource, kSettle},
      Axes::both,
      settle_back},

@@ -2,6 +2,7 @@
 
 #include <cmath>
 
+#include "core/analysis/context.h"
 #include "core/analysis/profiles.h"
 
 namespace gazewright {
@@ -13,14 +14,10 @@ constexpr double kFeltShareOfStall = 0.01;
 
 MoveBack move_back_within(Context& c, Axis a, double within_s) {
   const AxisModel& model = c.model(a);
-  if (std::abs(model.load.gravity.at(0)) < kFeltShareOfStall * stall_torque_Nm(model)) return {};
+  if (std::abs(model.load.pull_Nm(0)) < kFeltShareOfStall * stall_torque_Nm(model)) return {};
   const double move_rad = -c.move_rad(a);
   const SettledStep run = simulate_until_settled(model, move_rad, c.band_rad(), c.stop(), within_s);
   return {true, camera_still(c, a, run, move_rad, 0).settle_s};
-}
-
-const MoveBack& move_back(Context& c, Axis a) {
-  return c.kept<MoveBack>(a, [&] { return move_back_within(c, a, kInfinity); });
 }
 
 }  // namespace gazewright

@@ -21,7 +21,8 @@ bool fails_more(const Finding& then, std::span<const Finding> findings) {
   if (then.verdict != Verdict::fails) return false;
   const auto now = std::ranges::find(findings, then.id, &Finding::id);
   if (now == findings.end() || now->verdict != Verdict::fails) return true;
-  return now->margin && then.margin && *then.margin < *now->margin - kClearlyLess;
+  if (!now->margin) return false;  // it could not be worse
+  return !then.margin || *then.margin < *now->margin - kClearlyLess;
 }
 
 std::string say_failing(const Finding& finding, std::optional<Axis> axis) {

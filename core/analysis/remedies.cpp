@@ -41,8 +41,11 @@ class LeverSolver {
         continue;
       }
       const double solved = rounded(between(bad, value));
-      if (!range_problem(*info_, sign_ * solved).empty() || !holds(solved) || !lasts(solved))
-        return std::nullopt;
+      if (!range_problem(*info_, sign_ * solved).empty() || !holds(solved)) return std::nullopt;
+      if (!lasts(solved)) {
+        bad = value;
+        continue;
+      }
       *change = std::abs(std::log(solved / *start));
       return Remedy{text(sign_ * solved), path_, sign_ * solved};
     }

@@ -87,7 +87,7 @@ constexpr QuantityRow<Gearbox> kGearbox[]{
 };
 
 constexpr std::string_view kEncoderPlaces[]{"motor", "output"};
-constexpr std::string_view kNoYes[]{"no", "yes"};
+constexpr std::string_view kMotorSensor[]{"unstated", "no", "yes"};
 constexpr QuantityRow<Encoder> kEncoder[]{
     {whole(field("bits", "Bits", kNumber, {1, 32},
                  "Resolution: 2 to this power steps a turn; usually 12 to 21. In the data sheet.")),
@@ -132,7 +132,7 @@ constexpr ChoiceRow<Encoder> kEncoderChoices[]{
       "Whether the encoder reads the motor's shaft (before the play and the spring of the gear) or "
       "the output."},
      &Encoder::at},
-    {{"motor_sensor", "Motor's own sensor", kNoYes,
+    {{"motor_sensor", "Motor's own sensor", kMotorSensor,
       "Whether the drive commutates by a sensor of the motor's own, halls or a second encoder; "
       "asked "
       "where the encoder is at the output, behind the play and the spring of the gear."},

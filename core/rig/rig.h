@@ -90,7 +90,7 @@ struct Gearbox {
 };
 struct Encoder {
   Choice at;            ///< motor | output
-  Choice motor_sensor;  ///< no | yes: one of the motor's own beside it, to commutate by
+  Choice motor_sensor;  ///< unstated | no | yes: one of the motor's own beside it, to commutate by
   Quantity bits, error_rad;
   Quantity magnet_offset_m, magnet_tilt_rad, magnet_gap_m, magnet_diameter_m, magnet_thickness_m,
       magnet_remanence_T, field_least_T, field_most_T;

@@ -244,8 +244,8 @@
         <translation>; ein Gegengewicht von %1 würde sie aufheben</translation>
     </message>
     <message>
-        <source>tilt's motor and gearbox weigh %1 together, all that is listed as turning with pan %2: enter them among the bodies on pan, they are most of its inertia</source>
-        <translation>Motor und Getriebe der Neigung wiegen zusammen %1, alles als mit Schwenk drehend Eingetragene %2: unter die Körper auf dem Schwenk eintragen, sie sind der größte Teil seiner Trägheit</translation>
+        <source>tilt's motor and gearbox weigh %1 together, the bodies on pan %2: enter them among those, they are usually much of its inertia</source>
+        <translation>Motor und Getriebe der Neigung wiegen zusammen %1, die Körper auf dem Schwenk %2: unter diese eintragen, sie sind meist viel von seiner Trägheit</translation>
     </message>
     <message>
         <source>Gravity leaves the motor most of its torque</source>
@@ -956,8 +956,8 @@
         <translation>%1; wie viele Biegungen es übersteht, muss der Hersteller sagen</translation>
     </message>
     <message>
-        <source>the rule for a bend that stands still; one that moves all its life wants %1 unless its maker says less: look it up and enter it as the data sheet's</source>
-        <translation>die Regel für eine ruhende Biegung; eine dauernd bewegte braucht %1, wenn der Hersteller nicht weniger nennt: nachsehen und als Datenblattwert eintragen</translation>
+        <source>the rule for a bend that stands still; one that moves all its life wants %1 unless its maker says less: look up the radius for moving bends and enter it as the data sheet's</source>
+        <translation>die Regel für eine ruhende Biegung; eine dauernd bewegte braucht %1, wenn der Hersteller nicht weniger nennt: den Radius für bewegte Biegungen nachsehen und als Datenblattwert eintragen</translation>
     </message>
     <message>
         <source>the rule for a bend that stands still; one that moves all its life wants %1 unless its maker says less</source>
@@ -3716,8 +3716,8 @@
         <translation>; die Bewegung zurück schwingt nie ein</translation>
     </message>
     <message>
-        <source>; the move back in %1, as weight pulls to one side</source>
-        <translation>; die Bewegung zurück in %1, weil das Gewicht zu einer Seite zieht</translation>
+        <source>; the move back in %1, as weight or cable pull to one side</source>
+        <translation>; die Bewegung zurück in %1, weil Gewicht oder Kabel zu einer Seite ziehen</translation>
     </message>
     <message>
         <source>never settles: %1</source>
@@ -3796,8 +3796,8 @@
         <translation>würde einen Faktor 2 lassen</translation>
     </message>
     <message>
-        <source>weight pulls to neither side</source>
-        <translation>das Gewicht zieht zu keiner Seite</translation>
+        <source>weight and cable pull to neither side</source>
+        <translation>Gewicht und Kabel ziehen zu keiner Seite</translation>
     </message>
     <message>
         <source>never settles</source>
@@ -3864,8 +3864,8 @@
         <translation>Zurück bewegen und einschwingen</translation>
     </message>
     <message>
-        <source>the same in the negative direction, where gravity at the rest pose is 1 % of the stall torque or more; of the camera, where it is on a bracket</source>
-        <translation>dasselbe in negativer Richtung, wo das Gewicht in der Ruhelage 1 % des Stillstandsmoments oder mehr ist; der Kamera, wo sie auf einem Halter sitzt</translation>
+        <source>the same stretch back, where weight and cable pull by 1 % of the stall torque or more at rest; of the camera, where it is on a bracket</source>
+        <translation>dieselbe Strecke zurück, wo Gewicht und Kabel in der Ruhelage mit 1 % des Stillstandsmoments oder mehr ziehen; der Kamera, wo sie auf einem Halter sitzt</translation>
     </message>
     <message>
         <source>Peak phase current in the step</source>

@@ -200,6 +200,20 @@ TEST(CableFindings, EachRemedyMendsIts) {
   EXPECT_EQ(failing, expected);
 }
 
+TEST(CableFindings, ARadiusBelowTheRuleForMovingBendsIsToBeLookedUp) {
+  Rig rig = owl();
+  const auto judged = [&](double diameters, Source source) {
+    rig.pan.cable.bend_radius_m = si_quantity(diameters * 5.2e-3, source);
+    return *finding(quick(rig), "pan.cable.bend_rule");
+  };
+  EXPECT_EQ(judged(7, Source::estimate).verdict, Verdict::tight);
+  EXPECT_NE(judged(7, Source::estimate).because.find("look up"), std::string::npos);
+  EXPECT_EQ(judged(7, Source::datasheet).verdict, Verdict::holds);
+  EXPECT_EQ(judged(10.1, Source::estimate).verdict, Verdict::holds);
+  EXPECT_EQ(judged(10.1, Source::estimate).because.find("look up"), std::string::npos);
+  EXPECT_EQ(judged(5, Source::datasheet).verdict, Verdict::fails);
+}
+
 TEST(CableFindings, SlackIsWhatTheTwistTakesUp) {
   Rig rig = owl();
   EXPECT_EQ(finding(quick(rig), "pan.cable.slack"), nullptr) << "nobody entered it";

@@ -200,7 +200,10 @@ TEST(CarriedLoad, TakesTheMotionOfEachPose) {
   };
   const double everywhere = radial(-1, 1);
   EXPECT_DOUBLE_EQ(everywhere, std::max(radial(-1, 0), radial(0, 1)));
-  EXPECT_LT(std::min(radial(-1, -0.9), radial(0.9, 1)), everywhere);
+  const double at_rest = radial(2, 3), low = radial(-1, -0.9), high = radial(0.9, 1);
+  EXPECT_GT(low, at_rest);
+  EXPECT_GT(high, at_rest);
+  EXPECT_NE(low, high);
 }
 
 TEST(CarriedLoad, GrowsWithTheSquareOfTheSpeed) {
