@@ -132,7 +132,7 @@ constexpr ChoiceRow<Encoder> kEncoderChoices[]{
       "Whether the encoder reads the motor's shaft (before the play and the spring of the gear) or "
       "the output."},
      &Encoder::at},
-    {{"motor_sensor", "Motor's own sensor", kMotorSensor,
+    {{"motor_sensor", "Motor sensor", kMotorSensor,
       "Whether the drive commutates by a sensor of the motor's own, halls or a second encoder; "
       "asked "
       "where the encoder is at the output, behind the play and the spring of the gear."},

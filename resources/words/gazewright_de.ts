@@ -7676,8 +7676,8 @@ name: </translation>
         <translation>Ob der Encoder die Motorwelle (vor Spiel und Feder des Getriebes) oder den Abtrieb abliest.</translation>
     </message>
     <message>
-        <source>Motor's own sensor</source>
-        <translation>Eigener Geber des Motors</translation>
+        <source>Motor sensor</source>
+        <translation>Motorgeber</translation>
     </message>
     <message>
         <source>Whether the drive commutates by a sensor of the motor's own, halls or a second encoder; asked where the encoder is at the output, behind the play and the spring of the gear.</source>
