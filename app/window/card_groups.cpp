@@ -64,6 +64,7 @@ constexpr CaseRow kCases[]{
     {"cable", " coil loop ", " bending_stiffness "},
     {"cable", " loop ", " anchor_radius moving_radius "},
     {"cable", " slip_ring ", " ring_circuits ring_current ring_bandwidth "},
+    {"encoder", " output ", " motor_sensor "},
     {"homing", " stop ", " current "},
     {"homing", " stop flag ", " speed "},
     {"homing", " flag ", " flag_error "},
@@ -110,6 +111,7 @@ std::string choice_of(const AxisParts& parts, std::string_view part) {
   if (part == "stops") return or_first(parts.stops.kind, "tab");
   if (part == "cable") return or_first(parts.cable.routing, "twist");
   if (part == "bearing") return or_first(parts.bearing.kind, "pair");
+  if (part == "encoder") return or_first(parts.encoder.at, "motor");
   if (part == "joint") return or_first(parts.joint.shaft, "none");
   return or_first(parts.homing.by, "stop");
 }

@@ -378,6 +378,17 @@ TEST(Card, ShowsOnlyTheRowsThatTheKindNeeds) {
   EXPECT_FALSE(shown("pan.cable.ring_circuits"));
 }
 
+TEST(Card, AsksForTheMotorsSensorWhereTheEncoderIsBehindTheGear) {
+  OwlWindow owl;
+  owl.window.select("pan.encoder");
+  const auto* row = owl.window.card().findChild<QComboBox*>("pan.encoder.motor_sensor");
+  ASSERT_NE(row, nullptr);
+  EXPECT_FALSE(row->isVisible());
+  owl.window.document().edit("encoder", with_choice(owl.rig(), "pan.encoder.at", "output"));
+  row = owl.window.card().findChild<QComboBox*>("pan.encoder.motor_sensor");
+  EXPECT_TRUE(row && row->isVisible());
+}
+
 TEST(Card, HoldsHomingWithTheStopsAndFoldsTheMagnetAway) {
   OwlWindow owl;
   owl.window.select("tilt.homing");
