@@ -42,6 +42,7 @@ std::optional<FittedLine> shrunk(const QString& text, const QFont& font, double 
 }  // namespace
 
 FittedLine fitted_line(const QString& text, const QFont& font, int room_px) {
+  if (QFontMetrics(font).horizontalAdvance(text) <= room_px) return {text, font};  // nearly always
   const QString numbers = numbers_of(text);
   if (numbers.isEmpty())
     return {QFontMetrics(font).elidedText(text, Qt::ElideRight, room_px), font};

@@ -211,7 +211,7 @@ void Context::prepare() {
 
 void Context::prepare(Axis axis, const Wanted& wanted) {
   if (wanted.steps) step(axis), step_limit_shares(axis), profiles(axis);
-  if (wanted.settling) move_back(axis);
+  if (wanted.settling && step(axis).figures.settle_time_s) move_back(axis);
   if (wanted.moves) fastest(axis), best_time_ratio(axis), fastest_limit_shares(axis);
   if (wanted.loops) loops(axis);
   if (wanted.gap) gap_swing(axis);

@@ -50,7 +50,7 @@ class Context {
   const SettledStep& step(Axis axis);
   /// After the step. @pre the settle time's inputs are there
   const CameraStill& step_at_camera(Axis axis);
-  const MoveBack& move_back(Axis axis);  ///< @pre as for step_at_camera
+  const MoveBack& move_back(Axis axis);  ///< @pre as for step_at_camera; the step settles
   const std::optional<FastestMove>& fastest(Axis axis);
   const std::vector<LoopPoint>& loop_points(Axis axis);
   const LoopStudy& loops(Axis axis);

@@ -59,7 +59,7 @@ Compared commutation(Context& c, Axis a) {
     return {off_rad, kMostCommutationError_rad, std::move(text)};
   text += words(
       "; it is read through the gear's gap and spring: a drive that commutates by it "
-      "wants a sensor at the motor, entered as the motor's own sensor");
+      "wants a sensor at the motor, entered as its motor sensor");
   if (c.rig().axis(a).encoder.motor_sensor.value == "unstated")
     return {std::nullopt, std::nullopt, std::move(text), Compared::Outcome::doubtful};
   return {off_rad, kMostCommutationError_rad, std::move(text)};

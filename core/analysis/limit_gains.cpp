@@ -149,9 +149,8 @@ class GainSolver {
 /// Adds the worst of what would then fail.
 void add_price(LimitGain& gain, const Rig& rig, Axis axis, std::span<const Finding> findings,
                const std::stop_token& stop) {
-  const std::string price =
-      price_of(remedied(rig, {{}, gain.path, gain.value_si}), axis, findings, stop);
-  if (!price.empty()) gain.change = words("%1, but then this fails: %2", gain.change, price);
+  gain.change = with_price(
+      gain.change, price_of(remedied(rig, {{}, gain.path, gain.value_si}), axis, findings, stop));
 }
 
 }  // namespace

@@ -24,6 +24,7 @@ Answer shortest_time(Context& c, Axis a) {
 }
 
 Answer settle_back(Context& c, Axis a) {
+  if (!c.step(a).figures.settle_time_s) return Answer::none(words("the move there never settles"));
   const MoveBack& back = c.move_back(a);
   if (!back.differs) return Answer::aside(words("weight and cable pull to neither side"));
   return {back.settle_s, words("never settles")};
@@ -66,8 +67,7 @@ const FigureRow kMotionFigures[] = {
      }},
     {{"<axis>.step.settle_time_back", "Move back and settle", "s", "ms",
       "the same stretch back, where weight and cable pull by 1 % of the stall torque or more at "
-      "rest; "
-      "of the camera, where it is on a bracket",
+      "rest; of the camera, where it is on a bracket",
       kStepSource, kSettle},
      Axes::both,
      settle_back},

@@ -40,9 +40,7 @@ void say_prices(Finding& finding) {
   std::stable_sort(remedies.begin(), remedies.end(),
                    [](const Remedy& a, const Remedy& b) { return a.is_free() && !b.is_free(); });
   if (remedies.size() > kMostRemedies) remedies.resize(kMostRemedies);
-  for (Remedy& remedy : remedies)
-    if (!remedy.is_free())
-      remedy.text = words("%1, but then this fails: %2", remedy.text, remedy.price);
+  for (Remedy& remedy : remedies) remedy.text = with_price(remedy.text, remedy.price);
 }
 
 }  // namespace
@@ -66,6 +64,10 @@ std::string price_of(const Rig& changed, std::optional<Axis> axis,
   const auto worst = std::ranges::find_if(
       then.findings, [&](const Finding& finding) { return fails_more(finding, findings); });
   return worst == then.findings.end() ? std::string() : say_failing(*worst, axis);
+}
+
+std::string with_price(const std::string& change, const std::string& price) {
+  return price.empty() ? change : words("%1, but then this fails: %2", change, price);
 }
 
 void add_prices(std::vector<Finding>& findings, const Rig& rig, const std::stop_token& stop) {

@@ -21,6 +21,9 @@ Rig remedied(const Rig& rig, const Remedy& remedy);
 std::string price_of(const Rig& changed, std::optional<Axis> axis,
                      std::span<const Finding> findings, const std::stop_token& stop);
 
+/// A change as it is said with its price: "..., but then this fails: ..."; without one as it is.
+std::string with_price(const std::string& change, const std::string& price);
+
 /// Says the price of every remedy; of a finding's remedies those that cost nothing come first, and
 /// the first three stay. @param rig  as the user wrote it
 void add_prices(std::vector<Finding>& findings, const Rig& rig, const std::stop_token& stop);

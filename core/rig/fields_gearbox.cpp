@@ -134,8 +134,7 @@ constexpr ChoiceRow<Encoder> kEncoderChoices[]{
      &Encoder::at},
     {{"motor_sensor", "Motor sensor", kMotorSensor,
       "Whether the drive commutates by a sensor of the motor's own, halls or a second encoder; "
-      "asked "
-      "where the encoder is at the output, behind the play and the spring of the gear."},
+      "asked where the encoder is at the output, behind the play and the spring of the gear."},
      &Encoder::motor_sensor},
 };
 

@@ -1628,8 +1628,8 @@
         <translation>der Motor kann in die falsche Richtung drücken</translation>
     </message>
     <message>
-        <source>; it is read through the gear's gap and spring: a drive that commutates by it wants a sensor at the motor, entered as the motor's own sensor</source>
-        <translation>; gelesen wird durch Spiel und Feder des Getriebes: ein Regler, der danach kommutiert, braucht einen Geber am Motor, einzutragen als eigener Geber des Motors</translation>
+        <source>; it is read through the gear's gap and spring: a drive that commutates by it wants a sensor at the motor, entered as its motor sensor</source>
+        <translation>; gelesen wird durch Spiel und Feder des Getriebes: ein Regler, der danach kommutiert, braucht einen Geber am Motor, einzutragen als Motorgeber</translation>
     </message>
     <message>
         <source>Encoder good enough to commutate by</source>
@@ -3316,10 +3316,6 @@
         <translation>%1 würde %2 sparen</translation>
     </message>
     <message>
-        <source>%1, but then this fails: %2</source>
-        <translation>%1, aber dann versagt: %2</translation>
-    </message>
-    <message>
         <source>the move is inside the settle band from the start</source>
         <translation>die Bewegung ist von Anfang an im Einschwingband</translation>
     </message>
@@ -3794,6 +3790,10 @@
     <message>
         <source>would leave a factor of 2</source>
         <translation>würde einen Faktor 2 lassen</translation>
+    </message>
+    <message>
+        <source>the move there never settles</source>
+        <translation>schon die Bewegung hin schwingt nie ein</translation>
     </message>
     <message>
         <source>weight and cable pull to neither side</source>
@@ -4374,6 +4374,10 @@
     <message>
         <source>%1 (demand %2, capacity %3)</source>
         <translation>%1 (Bedarf %2, Vermögen %3)</translation>
+    </message>
+    <message>
+        <source>%1, but then this fails: %2</source>
+        <translation>%1, aber dann versagt: %2</translation>
     </message>
     <message>
         <source>never settles along this profile</source>
