@@ -18,12 +18,12 @@ def names_in(text):
     names = set()
     for line in text.splitlines():
         head = re.split(r"[({=;\[]|(?<!:):(?!:)", line, maxsplit=1)[0]
-        found = re.match(r"(?!using|TEST|INSTANTIATE|BENCHMARK)[A-Za-z].*?(\w+)\s*$", head)
+        found = re.match(r"(?!using|template|TEST|INSTANTIATE|BENCHMARK)(?:[A-Za-z].*?)?\b(\w+)\s*$", head)
         if found:
             names.add(found.group(1))
         names.update(re.findall(r"^(?:struct|class|enum|enum class|using) (\w+)(?= [={:])", line))
     for constants in re.findall(r"^(?:inline |static )*const(?:expr)?\b[^;]*;", text, re.M):
-        names.update(re.findall(r"\b(k[A-Z]\w*)(?=\s*[={\[])", constants))
+        names.update(re.findall(r"\b(k[A-Z]\w*)(?=\s*[={]|\[\w*\]\s*[={])", constants))
     return names
 
 

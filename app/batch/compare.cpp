@@ -34,8 +34,6 @@ std::string cell_text(const CompareRow& row, const CompareCell& cell) {
   return cell.is_best ? text + " best" : text;
 }
 
-using Lines = std::vector<std::vector<std::string>>;
-
 void add_rows(Lines& lines, const char* title, const std::vector<CompareRow>& rows) {
   lines.push_back({title});
   if (rows.empty()) lines.push_back({"  none"});
@@ -46,7 +44,7 @@ void add_rows(Lines& lines, const char* title, const std::vector<CompareRow>& ro
   }
 }
 
-std::string in_columns(const Lines& lines) {
+std::string titled_columns(const Lines& lines) {
   std::vector<std::size_t> widths(lines.front().size());
   for (const auto& line : lines)
     for (std::size_t i = 0; i < line.size(); ++i) widths[i] = std::max(widths[i], width(line[i]));
@@ -66,7 +64,7 @@ std::string compare_table(const Rig& rig, const Comparison& comparison) {
   add_rows(lines, "Inputs that differ", comparison.inputs);
   add_rows(lines, "Figures", comparison.figures);
   add_rows(lines, "Findings", comparison.findings);
-  std::string text = one_line(rig.title) + "\n\n" + in_columns(lines);
+  std::string text = one_line(rig.title) + "\n\n" + titled_columns(lines);
   for (const Variant& variant : rig.variants)
     if (!variant.note.empty())
       text += "\n" + one_line(variant.name) + ": " + one_line(variant.note) + "\n";

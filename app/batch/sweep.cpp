@@ -8,7 +8,7 @@ namespace gazewright::batch {
 int run_sweep(const LoadedRig& loaded, const Command& command) {
   const Rig& rig = *loaded.rig;
   const Axis axis = command.axis.value_or(Axis::pan);
-  const RatioSweep sweep = sweep_ratio(rig, axis, command.ratios);
+  const RatioSweep sweep = sweep_ratio(rig, axis, command.ratios, {.is_whole = true});
   if (!sweep.because.empty())
     return complain_of_missing(std::string("a sweep of ") + name_of(axis), sweep.because, loaded,
                                command.file());

@@ -25,7 +25,7 @@ ShareList list_of(Axis axis, const std::vector<InertiaShare>& shares) {
   return list;
 }
 
-QString words_of(const Shares& shares) {
+QString shares_words(const Shares& shares) {
   QStringList lines;
   for (const Axis axis : kAxes) {
     for (const InertiaShare& share : shares[std::size_t(axis)]) {
@@ -36,7 +36,7 @@ QString words_of(const Shares& shares) {
   return lines.join(QStringLiteral(". "));
 }
 
-QString csv_of(const Shares& shares) {
+QString shares_csv(const Shares& shares) {
   QString text = Plots::tr("Axis,Part,Inertia / kg·m²") + '\n';
   for (const Axis axis : kAxes) {
     for (const InertiaShare& share : shares[std::size_t(axis)]) {
@@ -84,8 +84,8 @@ PlotPicture inertia_picture(const PlotInput& input) {
   } else if (shares[0].empty() && shares[1].empty()) {
     picture.message = missing.join('\n');
   }
-  picture.words = words_of(shares);
-  picture.csv = [shares] { return csv_of(shares); };
+  picture.words = shares_words(shares);
+  picture.csv = [shares] { return shares_csv(shares); };
   picture.paint = [shares = std::move(shares)](QPainter& painter, const QRectF& inside,
                                                const Theme& theme) {
     paint(painter, inside, theme, shares);

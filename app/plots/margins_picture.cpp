@@ -41,7 +41,7 @@ std::vector<Row> rows_of(const PlotInput& input) {
   return rows;
 }
 
-QString words_of(const std::vector<Row>& rows) {
+QString rows_words(const std::vector<Row>& rows) {
   QStringList lines;
   for (const Row& row : rows)
     lines << QStringLiteral("%1: %2, %3, %4")
@@ -49,7 +49,7 @@ QString words_of(const std::vector<Row>& rows) {
   return lines.join(QStringLiteral(". "));
 }
 
-QString csv_of(const std::vector<Row>& rows) {
+QString rows_csv(const std::vector<Row>& rows) {
   QString text = Plots::tr("Check,Verdict,Demand and capacity,Margin") + '\n';
   for (const Row& row : rows)
     text += csv_quoted(row.name) + ',' + verdict_word(row.verdict) + ',' + csv_quoted(row.numbers) +
@@ -122,8 +122,8 @@ PlotPicture margins_picture(const PlotInput& input) {
         "Nothing to compare yet. Enter the ratings of the bearings, the screws, the arm or what "
         "the gearbox's output bears on their cards.");
   }
-  picture.words = words_of(rows);
-  picture.csv = [rows] { return csv_of(rows); };
+  picture.words = rows_words(rows);
+  picture.csv = [rows] { return rows_csv(rows); };
   picture.paint = [rows = std::move(rows)](QPainter& painter, const QRectF& inside,
                                            const Theme& theme) {
     paint_rows(painter, inside, theme, rows);

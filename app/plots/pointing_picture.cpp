@@ -48,7 +48,7 @@ ShareList list_of(const Analysis& analysis, Axis axis, const PointingBudget& bud
 
 using Budgets = std::array<PointingBudget, 2>;  ///< by Axis; empty where it is not shown
 
-QString words_of(const std::vector<ShareList>& lists) {
+QString lists_words(const std::vector<ShareList>& lists) {
   QStringList lines;
   for (const ShareList& list : lists) {
     lines << list.title;
@@ -59,7 +59,7 @@ QString words_of(const std::vector<ShareList>& lists) {
   return lines.join(QStringLiteral(". "));
 }
 
-QString csv_of(const Budgets& budgets) {
+QString budgets_csv(const Budgets& budgets) {
   QString text = Plots::tr("Axis,Error,Largest / rad,Standard deviation / rad,Distribution") + '\n';
   for (const Axis axis : kAxes) {
     for (const PointingTerm& term : budgets[std::size_t(axis)].terms) {
@@ -96,8 +96,8 @@ PlotPicture pointing_picture(const PlotInput& input) {
   }
   if (lists.empty())
     picture.message = input.now == nullptr ? chart_parts::nothing_yet() : missing.join('\n');
-  picture.words = words_of(lists);
-  picture.csv = [budgets = std::move(budgets)] { return csv_of(budgets); };
+  picture.words = lists_words(lists);
+  picture.csv = [budgets = std::move(budgets)] { return budgets_csv(budgets); };
   picture.paint = [lists = std::move(lists)](QPainter& painter, const QRectF& inside,
                                              const Theme& theme) {
     paint_share_lists(painter, inside, lists, QStringLiteral("0.0000°  00.0 %"), theme);

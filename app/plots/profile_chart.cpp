@@ -28,7 +28,7 @@ Line line_of(ProfileKind kind) {
   return Line::strong;
 }
 
-const AxisProfiles& profiles_of(const Analysis& analysis, Axis axis) {
+const AxisProfiles& axis_profiles(const Analysis& analysis, Axis axis) {
   return analysis.profiles[static_cast<std::size_t>(axis)];
 }
 
@@ -90,7 +90,7 @@ void add_best(Chart& chart, const AxisProfiles& profiles, const AxisCurves& curv
 }
 
 void add_axis(Chart& chart, const PlotInput& input, Axis axis) {
-  const AxisProfiles& profiles = profiles_of(*input.now, axis);
+  const AxisProfiles& profiles = axis_profiles(*input.now, axis);
   if (profiles.runs.empty()) {
     chart.notes
         << (input.now->of(axis).step.time_s.empty()
@@ -111,7 +111,7 @@ void add_ghosts(Chart& chart, const PlotInput& input) {
   if (input.ghost == nullptr) return;
   for (const Axis axis : kAxes) {
     if (!shows(input, axis)) continue;
-    const AxisProfiles& before = profiles_of(*input.ghost, axis);
+    const AxisProfiles& before = axis_profiles(*input.ghost, axis);
     add_series(chart, before, axis, true);
     chart.x.hi = std::max(chart.x.hi, shown_ms(before));
   }
@@ -140,7 +140,7 @@ Chart profile_chart(const PlotInput& input) {
   chart.x = {0, 0};
   if (input.now == nullptr) return chart.message = nothing_yet(), chart;
   add_variants(input, [&](const Analysis& variant, Axis axis, Line line, const QString& words) {
-    add_variant(chart, profiles_of(variant, axis), axis, line, words);
+    add_variant(chart, axis_profiles(variant, axis), axis, line, words);
   });
   const auto variants = chart.series.size();
   for (const Axis axis : kAxes) {

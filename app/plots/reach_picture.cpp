@@ -40,7 +40,7 @@ QString map_summary(const ReachMap& map, const Analysis& analysis) {
   return parts.join(QStringLiteral(", "));
 }
 
-QString part_of(const ReachPlace& place, const ReachMap& map) {
+QString part_in_reach(const ReachPlace& place, const ReachMap& map) {
   switch (place.limit) {
     case PoseLimit::none:
       return {};
@@ -104,7 +104,7 @@ std::optional<ReachPlace> reach_place(const ReachGrid& grid, const ReachMap& map
     return std::size_t(std::clamp(at, 0.0, double(angles.size() - 1)));
   };
   place.limit = map.at(nearest(map.pan_rad, place.pan_rad), nearest(map.tilt_rad, place.tilt_rad));
-  place.part = part_of(place, map);
+  place.part = part_in_reach(place, map);
   return place;
 }
 

@@ -30,7 +30,7 @@ TableRow row_of(const DetectorRun& run) {
   return row;
 }
 
-QString words_of(const Rig& rig) {
+QString tracking_words(const Rig& rig) {
   const Rig full = with_defaults(rig);
   return Plots::tr(
              "The target %1; the outer loop acts on the %2, with %3 of the target's speed fed "
@@ -50,7 +50,7 @@ void draw_tracking(SheetPage& page, const SheetContent& content) {
     page.paragraph(reason_text(runs.because), {7.5, false, page.theme().quiet});
     return;
   }
-  page.paragraph(words_of(content.rig), {7.5, false, page.theme().quiet});
+  page.paragraph(tracking_words(content.rig), {7.5, false, page.theme().quiet});
   std::vector<TableRow> rows;
   for (const DetectorRun& run : runs.detectors) rows.push_back(row_of(run));
   draw_table(page,

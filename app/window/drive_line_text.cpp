@@ -33,7 +33,7 @@ QString field_phrase(const Rig& rig, const std::string& path, const QString& phr
   return std::isinf(*quantity->si) ? none : phrase.arg(field_text(rig, path));
 }
 
-QString figure_text(const Analysis& analysis, const std::string& id, std::string_view unit = {}) {
+QString tile_figure(const Analysis& analysis, const std::string& id, std::string_view unit = {}) {
   const Figure* figure = analysis.figure(id);
   if (!figure || !figure->info) return tr("unknown");
   if (!figure->value) return tr("unknown");
@@ -87,9 +87,9 @@ TileText motor_tile(const Rig& rig, const Analysis& analysis, const std::string&
   return {tr("Motor"),
           field_phrase(rig, axis + ".motor.speed_constant", kItself, tr("KV missing")),
           {analysis.value(axis + ".motor.torque_constant")
-               ? figure_text(analysis, axis + ".motor.torque_constant", "mN.m/A")
+               ? tile_figure(analysis, axis + ".motor.torque_constant", "mN.m/A")
                : tr("Kt unknown"),
-           tr("peak %1").arg(figure_text(analysis, axis + ".step.peak_current"))},
+           tr("peak %1").arg(tile_figure(analysis, axis + ".step.peak_current"))},
           {},
           {}};
 }
@@ -100,10 +100,10 @@ TileText gearbox_tile(const Rig& rig, const Analysis& analysis, const std::strin
   const Quantity* limit = find_quantity(rig, axis + ".loop.speed_limit");
   const auto top = analysis.value(axis + ".output.speed_top");
   const bool isHeld = limit && limit->si && top && *limit->si < *top;
-  const QString fastest = figure_text(analysis, axis + ".output.speed_top", "deg/s");
+  const QString fastest = tile_figure(analysis, axis + ".output.speed_top", "deg/s");
   return {tr("Gearbox"),
           known ? number_text(*ratio->si, 4) + QStringLiteral(" : 1") : tr("ratio missing"),
-          {tr("stall %1").arg(figure_text(analysis, axis + ".output.torque_stall")),
+          {tr("stall %1").arg(tile_figure(analysis, axis + ".output.torque_stall")),
            isHeld ? tr("held to %1").arg(field_text(rig, axis + ".loop.speed_limit"))
                   : tr("top %1").arg(fastest)},
           {},
@@ -133,7 +133,7 @@ TileText stops_tile(const Rig& rig, const Analysis& analysis, Axis axis) {
     text.lines << tr("window %1").arg(field_text(rig, path + "window"));
   } else {
     text.lines << tr("blind %1")
-                      .arg(figure_text(analysis, std::string(name_of(axis)) + ".travel.blind",
+                      .arg(tile_figure(analysis, std::string(name_of(axis)) + ".travel.blind",
                                        "deg"));
   }
   return text;
@@ -175,8 +175,8 @@ TileText cable_tile(const Rig& rig, const Analysis& analysis, Axis axis) {
 TileText load_tile(const Analysis& analysis, Axis axis) {
   const std::string name = name_of(axis);
   TileText text{tr("Load"),
-                figure_text(analysis, name + ".inertia.load"),
-                {tr("rotor %1").arg(figure_text(analysis, name + ".inertia.rotor_reflected"))},
+                tile_figure(analysis, name + ".inertia.load"),
+                {tr("rotor %1").arg(tile_figure(analysis, name + ".inertia.rotor_reflected"))},
                 {},
                 {}};
   const bool pans = axis == Axis::pan;
@@ -184,8 +184,8 @@ TileText load_tile(const Analysis& analysis, Axis axis) {
     text.lines << (pans ? tr("mass unknown") : tr("balance unknown"));
   } else {
     text.lines << (pans
-                       ? figure_text(analysis, "mass.total")
-                       : tr("%1 off axis").arg(figure_text(analysis, "tilt.balance.offset", "mm")));
+                       ? tile_figure(analysis, "mass.total")
+                       : tr("%1 off axis").arg(tile_figure(analysis, "tilt.balance.offset", "mm")));
   }
   text.tip =
       tr("Inertia of the load about the axis; below it the motor's rotor seen through the "

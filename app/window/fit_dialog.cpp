@@ -31,7 +31,7 @@ constexpr std::size_t kMostNotes = 8;
 QString count_text(std::size_t count) { return QLocale().toString(static_cast<qulonglong>(count)); }
 
 /// What a simulated row goes without, and why.
-QString missing_text(const FitSimulated& simulated) {
+QString gone_without(const FitSimulated& simulated) {
   QString text;
   if (!simulated.settle_needs.empty())
     text += '\n' + FitDialog::tr("Whether it settles is unknown: it %1.")
@@ -44,10 +44,10 @@ QString missing_text(const FitSimulated& simulated) {
 }
 
 /// The reason of a row; once simulated, also what is missing and what fails.
-QString reason_text(const FitRow& row) {
+QString row_reason(const FitRow& row) {
   QString text = QString::fromStdString(row.reason);
   if (!row.simulated) return text;
-  text += missing_text(*row.simulated);
+  text += gone_without(*row.simulated);
   if (row.simulated->failing.empty()) return text;
   QStringList failing;
   for (const std::string& what : row.simulated->failing) failing << QString::fromStdString(what);
@@ -283,7 +283,7 @@ void FitDialog::showRow(int row, const FitRow& fit) {
                            format_value(fit.mass_kg, "kg", "g")};
   for (int column = 0; column < static_cast<int>(std::size(texts)); ++column) {
     auto* cell = new QTableWidgetItem(texts[column]);
-    cell->setToolTip(QStringLiteral("<p>%1</p>").arg(reason_text(fit).toHtmlEscaped()));
+    cell->setToolTip(QStringLiteral("<p>%1</p>").arg(row_reason(fit).toHtmlEscaped()));
     if (column >= 2) cell->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
     table_->setItem(row, column, cell);
   }
@@ -292,7 +292,7 @@ void FitDialog::showRow(int row, const FitRow& fit) {
 
 void FitDialog::showReason() {
   const auto row = static_cast<std::size_t>(table_->currentRow());
-  reason_->setText(row < fits_.rows.size() ? reason_text(fits_.rows[row])
+  reason_->setText(row < fits_.rows.size() ? row_reason(fits_.rows[row])
                    : fits_.rows.empty()    ? QString()
                                            : tr("Press a row to try it; undo takes it back."));
 }

@@ -99,10 +99,16 @@ ArmValues values_of_arm(Context& context) {
     values.because = words("needs %1", "arm.wall");
     return values;
   }
+  const Quantity& infill = rig.arm.infill;
+  if (!is_box && infill.source != Source::by_default && infill.value() == 0) {
+    values.because = words(
+        "needs %1 above 0, as a bar without a filling is nothing: a tube is a box", "arm.infill");
+    return values;
+  }
   ArmBeam beam;
   beam.length_m = rig.arm.length_m.value();
   beam.section = {rig.arm.width_m.value(), rig.arm.height_m.value(),
-                  is_box ? rig.arm.wall_m.value() : 0, rig.arm.infill.value()};
+                  is_box ? rig.arm.wall_m.value() : 0, infill.value()};
   beam.values = values_of(beam.section);
   beam.aside_m = reach_along_axis_m(rig) + beam.section.height_m / 2;
   values.because = take_material(rig, beam, values);

@@ -6,7 +6,7 @@
 #include "core/analysis/balance_values.h"
 #include "core/analysis/context.h"
 #include "core/analysis/power_off.h"
-#include "core/analysis/usable_travel.h"
+#include "core/analysis/worst_pose.h"
 #include "core/travel/power_off.h"
 
 namespace gazewright {
@@ -14,12 +14,6 @@ namespace {
 
 constexpr int kPoints = 91;
 constexpr InputPath kLoad[]{"<load>", "on_pan", "tilt.axis_at"};
-
-/// A whole turn where the usable travel is not known.
-Interval usable_or_turn(Context& context, Axis axis) {
-  const double centre_rad = context.travel(axis).centre_rad;
-  return usable_interval(context, axis).value_or(Interval{centre_rad - M_PI, centre_rad + M_PI});
-}
 
 }  // namespace
 

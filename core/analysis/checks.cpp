@@ -74,6 +74,8 @@ std::optional<Finding> find(const Check& check, Context& context, Axis axis) {
     compared = moot(words("no limit is stated"));
   finding.verdict = verdict_of(compared);
   finding.margin = margin_of(compared);
+  if (finding.verdict == Verdict::tight && finding.margin.value_or(0) >= kTightBelow)
+    finding.margin.reset();  // doubtful: the numbers are not what it rests on
   finding.demand = compared.demand;
   finding.capacity = compared.capacity;
   finding.because = words(compared.because);

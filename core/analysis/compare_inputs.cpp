@@ -78,11 +78,11 @@ class Gatherer {
   InputNames names_;
 };
 
-const char* word_of(Presence presence) {
+const char* presence_word(Presence presence) {
   return presence == Presence::given ? "given" : presence == Presence::none ? "none" : "missing";
 }
 
-const char* word_of(const Shape& shape) {
+const char* shape_word(const Shape& shape) {
   constexpr std::array<const char*, 6> kWords{"ball", "shell", "tube", "box", "point", "inertia"};
   return kWords[shape.index()];
 }
@@ -91,13 +91,13 @@ const char* word_of(const Shape& shape) {
 void add_structure(Gatherer& gatherer, const Rig& rig) {
   for (const Axis axis : kAxes) {
     const std::string name = name_of(axis);
-    gatherer.add_words(name + ".stops", "Stops", word_of(rig.axis(axis).stops.presence));
-    gatherer.add_words(name + ".cable", "Cable", word_of(rig.axis(axis).cable.presence));
+    gatherer.add_words(name + ".stops", "Stops", presence_word(rig.axis(axis).stops.presence));
+    gatherer.add_words(name + ".cable", "Cable", presence_word(rig.axis(axis).cable.presence));
   }
   const auto add_shapes = [&](const std::string& list, const std::vector<Body>& bodies) {
     for (std::size_t i = 0; i < bodies.size(); ++i)
       gatherer.add_words(list + "[" + std::to_string(i) + "].shape", "Shape",
-                         word_of(bodies[i].shape));
+                         shape_word(bodies[i].shape));
   };
   add_shapes("on_pan", rig.on_pan);
   add_shapes("on_tilt", rig.on_tilt);

@@ -65,8 +65,19 @@ const Clearance& Context::clearance() {
   return made(clearance_, [&] { return clearance_of(rig_); });
 }
 
+/// Null where there is none of the same numbers.
+const SettledStep* Context::borrowed_step(Axis axis) {
+  if (base_ == nullptr) return nullptr;
+  const PerAxis& lender = base_->axis_[static_cast<std::size_t>(axis)];
+  const bool is_there = lender.step && lender.model && is_same(*lender.model, model(axis)) &&
+                        base_->move_rad(axis) == move_rad(axis) &&
+                        base_->step_band_rad(axis) == step_band_rad(axis);
+  return is_there ? &*lender.step : nullptr;
+}
+
 const SettledStep& Context::step(Axis axis) {
   return made(of(axis).step, [&] {
+    if (const SettledStep* there = borrowed_step(axis)) return *there;
     return simulate_until_settled(model(axis), move_rad(axis), step_band_rad(axis), stop_);
   });
 }

@@ -41,6 +41,10 @@ class Context {
   /// @param is_quick  without planned moves, both axes at once and advice, see AnalyseOptions
   explicit Context(const Rig& rig, std::stop_token stop = {}, bool is_quick = false);
 
+  /// Steps of another rig that are there are taken where the numbers of the axis are the same, as
+  /// in a remedy's trial. @param base  outlives this one; no other thread changes it meanwhile
+  void borrow_steps(const Context& base) { base_ = &base; }
+
   bool is_quick() const { return is_quick_; }
   const Rig& rig() const { return rig_; }
   const RigBodies& bodies();
@@ -137,6 +141,7 @@ class Context {
     bool moves = false, loops = false, gap = false, steps = false, settling = false, blow = false;
   };
   void prepare(Axis axis, const Wanted& wanted);
+  const SettledStep* borrowed_step(Axis axis);
   PerAxis& of(Axis axis) { return axis_[static_cast<std::size_t>(axis)]; }
   const std::vector<std::string>& missing_of(std::string_view input, Axis axis);
   std::vector<std::string> load_missing(Axis axis);
@@ -145,6 +150,7 @@ class Context {
   Rig rig_;
   std::stop_token stop_;
   bool is_quick_;
+  const Context* base_ = nullptr;
   std::optional<RigBodies> bodies_;
   std::optional<Clearance> clearance_;
   std::optional<Coupling> coupling_;

@@ -9,7 +9,7 @@
 namespace gazewright {
 namespace {
 
-constexpr auto kHold = joined(kBothSteps, kPixels);
+constexpr auto kHold = joined(kBothSteps, kToPixels);
 constexpr double kRounding_rad = 1e-9;  // what is less comes from rounding
 constexpr double kTrial_s = 0.3;        // of a remedy: the other axis' move and what it stirs up
 

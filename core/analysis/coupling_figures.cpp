@@ -9,7 +9,7 @@ namespace {
 
 constexpr const char* kCouplingSource = "simulation of both axes at once; handbook: motion";
 constexpr auto kInPixels = joined(kBothSteps, kScale);
-constexpr auto kBothSettle = joined(kBothSteps, kPixels);
+constexpr auto kBothSettle = joined(kBothSteps, kToPixels);
 
 Answer disturbance(Context& c, Axis a, double scale) {
   const Coupling* coupling = c.coupling();

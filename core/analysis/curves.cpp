@@ -79,7 +79,7 @@ AxisCurves curves_of(Context& context, Axis axis) {
   curves.move_rad = context.missing(std::array{InputPath("task.<axis>_move")}, axis).empty()
                         ? context.move_rad(axis)
                         : 0;
-  if (context.missing(kPixels, axis).empty()) curves.band_rad = context.band_rad();
+  if (context.missing(kToPixels, axis).empty()) curves.band_rad = context.band_rad();
   if (context.missing(kRigidMove, axis).empty()) {
     curves.envelope = envelope_of(context.model(axis));
     add_heat(curves, context, axis);
@@ -93,7 +93,7 @@ AxisCurves curves_of(Context& context, Axis axis) {
   if (context.missing(kStep, axis).empty()) {
     curves.step = context.step(axis).trace;
     curves.step_output_torque_Nm = output_torque_of(context.model(axis), curves.step);
-    if (context.missing(kPixels, axis).empty())
+    if (context.missing(kToPixels, axis).empty())
       curves.camera_rad = context.step_at_camera(axis).angle_rad;
   }
   return curves;

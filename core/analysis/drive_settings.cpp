@@ -17,6 +17,9 @@ namespace {
 constexpr SettingUnit kAmpere{"A", "A"}, kOutputSpeed{"rad/s", "deg/s"},
     kMotorSpeed{"rad/s", "rpm"}, kAngle{"rad", "deg"}, kTurns{"rad", "turn"}, kCount{"1", "1"};
 
+// Between the trip and the winding's limit; common practice, no source: 5 to 15.
+constexpr double kBelowLimit_K = 10;
+
 void motor(SettingRows& s) {
   s.group("Motor");
   s.plain("pole_pairs", "<axis>.motor.pole_pairs");
@@ -33,7 +36,11 @@ void motor(SettingRows& s) {
   const std::string between_leads = words("of one phase; a meter between two leads shows twice it");
   remark(s.plain("phase_resistance", "<axis>.motor.phase_resistance"), between_leads);
   remark(s.plain("phase_inductance", "<axis>.motor.phase_inductance"), between_leads);
-  s.plain("thermal_trip", "<axis>.motor.winding_limit", "Thermal trip of the winding");
+  remark(s.add("thermal_trip", "Thermal trip of the winding", {"K", "degC"},
+               s.derived({"<axis>.motor.winding_limit"},
+                         s.value("<axis>.motor.winding_limit") - kBelowLimit_K),
+               "winding's limit − 10 K"),
+         words("what a sensor or a model in the drive sees is cooler than the hottest spot"));
 }
 
 /// The least of drive, motor and what the gearbox's teeth bear.

@@ -67,7 +67,7 @@ void add_bodies(const std::string& path, const std::vector<Body>& bodies, bool a
 constexpr std::string_view kLists[]{"duty", "detectors", "materials", "keep_outs"};
 
 /// A field of a part that is not there, a part as a whole, or an empty list.
-InputUse absent(const std::string& path, const Rig& rig) {
+InputUse missing_input(const std::string& path, const Rig& rig) {
   InputUse use{path, path, find_info(path), {}, {}, true};
   if (use.info != nullptr) use.label = use.info->label;
   if (std::ranges::find(kLists, path) != std::end(kLists)) {
@@ -122,7 +122,7 @@ std::vector<InputUse> uses_of(const std::vector<std::string>& paths, const Rig& 
                         false});
       }
     }
-    if (fields.empty()) uses.push_back(absent(path, rig));
+    if (fields.empty()) uses.push_back(missing_input(path, rig));
   }
   return uses;
 }

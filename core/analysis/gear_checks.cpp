@@ -14,9 +14,9 @@ namespace {
 
 constexpr auto kInputSpeed = joined(kTopSpeed, std::array<InputPath, 1>{"<axis>.loop.speed_limit"});
 constexpr auto kRated = joined(kDutyMoves, std::array<InputPath, 1>{"<axis>.gearbox.rated_torque"});
-constexpr auto kGap = joined(kPixels, std::array<InputPath, 1>{"<axis>.gearbox.backlash"});
+constexpr auto kGap = joined(kToPixels, std::array<InputPath, 1>{"<axis>.gearbox.backlash"});
 constexpr auto kCount =
-    joined(kPixels, std::array<InputPath, 2>{"<axis>.encoder.bits", "<axis>.gearbox.ratio"});
+    joined(kToPixels, std::array<InputPath, 2>{"<axis>.encoder.bits", "<axis>.gearbox.ratio"});
 
 Compared peak_torque(Context& c, Axis a) {
   AxisModel uncapped = c.model(a);

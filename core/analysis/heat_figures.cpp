@@ -15,7 +15,7 @@ constexpr const char* kHeatSource = "two heat capacities, copper fed back; handb
 constexpr const char* kSimulated = "the duty's simulated moves; handbook: heat";
 constexpr const char* kDutyType =
     "IEC 60034-1, two heat capacities, copper fed back; handbook: heat";
-constexpr const char* kRunaway =
+constexpr const char* kNeverSteady =
     "thermal runaway: the copper's loss outgrows the cooling, there is no steady temperature";
 constexpr const char* kNever = "never: it stays below the limit without end";
 constexpr const char* kTooHot = "the air alone is as hot as the winding's limit";
@@ -42,7 +42,7 @@ Answer of_duty(Context& c, Axis a) {
 /// Of the temperatures that the duty comes to.
 template <Value V>
 Answer where_steady(Context& c, Axis a) {
-  return duty_temperatures(c, a) ? V(c, a) : Answer::none(kRunaway);
+  return duty_temperatures(c, a) ? V(c, a) : Answer::none(kNeverSteady);
 }
 template <Value V>
 Answer of_temperatures(Context& c, Axis a) {
@@ -125,7 +125,7 @@ Answer short_time_current(Context& c, Axis a) {
 
 Answer hold(Context& c, Axis a) {
   const HoldHeat& held = hold_heat(c, a);
-  return held.at ? Answer(held.at->winding_K) : Answer::none(kRunaway);
+  return held.at ? Answer(held.at->winding_K) : Answer::none(kNeverSteady);
 }
 Answer hold_current(Context& c, Axis a) { return hold_heat(c, a).current_A; }
 

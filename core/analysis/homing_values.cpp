@@ -48,7 +48,7 @@ Interval between_stops(Context& c, Axis a) {
 
 /// Gravity and the cables' spring at the worst place of the search and the worst pose of the other
 /// axis: after power-up that one may be anywhere.
-double worst_pull_Nm(Context& c, Axis a) {
+double pull_in_search_Nm(Context& c, Axis a) {
   const Interval own = between_stops(c, a);
   const Interval other = between_stops(c, a == Axis::pan ? Axis::tilt : Axis::pan);
   AxisLoad load = c.model(a).load;
@@ -67,7 +67,7 @@ double moving_torque_Nm(Context& c, Axis a) {
   const double through = model.gear.efficiency * model.gear.ratio;
   const Resistance resistance{
       .coulomb_Nm = model.load.coulomb_Nm,
-      .pull_Nm = worst_pull_Nm(c, a),
+      .pull_Nm = pull_in_search_Nm(c, a),
       .drag_Nm = through * model.gear.drag_Nm,
       .viscous_Nmsprad =
           model.load.viscous_Nmsprad + through * model.gear.ratio * model.gear.viscous_Nmsprad};

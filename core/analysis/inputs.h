@@ -93,13 +93,13 @@ inline constexpr auto kStep = joined(kRigidMove, kStepExtras);
 inline constexpr std::array<InputPath, 1> kWholeStep{"<step>"};
 /// All that the steps of both axes need.
 inline constexpr std::array<InputPath, 1> kBothSteps{"<both steps>"};
-inline constexpr std::array<InputPath, 3> kPixels{"camera.columns", "camera.horizontal_view",
-                                                  "task.settle_band"};
+inline constexpr std::array<InputPath, 3> kToPixels{"camera.columns", "camera.horizontal_view",
+                                                    "task.settle_band"};
 inline constexpr std::array<InputPath, 2> kScale{"camera.columns", "camera.horizontal_view"};
-inline constexpr auto kSettle = joined(kStep, kPixels);
+inline constexpr auto kSettle = joined(kStep, kToPixels);
 /// The settle time with the advised gains: all but the gains.
 inline constexpr auto kAdvisedSettle =
-    joined(joined(joined(kAdvice, kRigidMove), kPixels),
+    joined(joined(joined(kAdvice, kRigidMove), kToPixels),
            std::array<InputPath, 2>{"<axis>.loop.speed_limit", "<axis>.drive.speed_limit"});
 
 /// What the kind of stops or of routing in use needs, see fields_in_use().

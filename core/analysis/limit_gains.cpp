@@ -50,7 +50,6 @@ struct Trial {
   double share = 0;  ///< of the limit in question
 };
 
-/// Simulates twice as long as the step takes now: enough to see a shorter one stay in the band.
 class GainSolver {
  public:
   GainSolver(Context& now, const Rig& rig, Axis axis, const LimitLever& lever,
@@ -101,11 +100,11 @@ class GainSolver {
     Context context(rig, stop_);
     const AxisModel& model = context.model(axis_);
     const double move = context.move_rad(axis_);
-    const Trace trace = simulate_step(model, move, 2 * settle_s_, stop_);
-    const auto settle = step_figures(trace, move, context.band_rad()).settle_time_s;
-    const bool complete =
-        trace.time_s.size() > 1 && trace.time_s.back() > 2 * settle_s_ - 2 * trace.sample_time_s;
-    if (!settle || !complete || stop_.stop_requested()) return {};
+    // Watched as long as the step itself: what has a tail leaves the band again late.
+    const auto& [trace, figures] =
+        simulate_until_settled(model, move, context.band_rad(), stop_, settle_s_);
+    const auto settle = figures.settle_time_s;
+    if (!settle || stop_.stop_requested()) return {};
     const auto shares =
         limit_shares(limits_in_force(model, trace, move, *settle), trace.sample_time_s, *settle);
     return {settle, shares ? share_of(*shares, lever_.limit) : 0};

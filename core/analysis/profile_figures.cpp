@@ -17,7 +17,7 @@ constexpr const char* kProfileSource =
 constexpr std::array<InputPath, 1> kStiffness{"<axis>.bracket.stiffness"};
 constexpr auto kMode = joined(std::array<InputPath, 1>{"<load>"}, kStiffness);
 constexpr auto kRinging = joined(kSettle, kStiffness);
-constexpr auto kUsable =
+constexpr auto kPictureUsable =
     joined(kSettle, std::array<InputPath, 2>{"camera.exposure", "camera.delay"});
 constexpr const char* kSwingsOn = "the camera swings on its bracket for longer than 30 s";
 
@@ -82,7 +82,7 @@ constexpr Column kColumns[] = {
     {"usable_time", "picture usable", "s", "ms",
      "camera settled, with the bracket's ringing where its stiffness is entered, + exposure + "
      "delay",
-     kUsable, false},
+     kPictureUsable, false},
 };
 
 /// Text of the rows lives as long as the program.
@@ -131,7 +131,7 @@ std::vector<FigureRow> all_rows() {
       {{"<axis>.picture.usable_time", "Picture usable after the step", "s", "ms",
         "camera settled, with the bracket's ringing where its stiffness is entered, + "
         "exposure + delay",
-        "simulation of design section 5; handbook: profiles", kUsable},
+        "simulation of design section 5; handbook: profiles", kPictureUsable},
        Axes::both,
        usable_time}};
   add_rows<ProfileKind::step>(rows);

@@ -79,6 +79,7 @@ class LeverSolver {
     Rig trial = rig_;
     find_quantity(trial, path_)->si = sign_ * whole_if_due(value);
     Context context(trial, context_.stop());
+    context.borrow_steps(context_);
     if (check_.lend != nullptr) check_.lend(context_, context, path_);
     return is_good(verdict_of(compare(context, axis_)));
   }
@@ -126,6 +127,7 @@ std::optional<Remedy> offer_of(const Check& check, Context& context, const Rig& 
   if (!remedy) return std::nullopt;
   const Rig trial = remedied(rig, *remedy);
   Context mended(trial, context.stop());
+  mended.borrow_steps(context);
   if (check.lend != nullptr) check.lend(context, mended, remedy->path);
   if (!is_good(verdict_of(check.compare(mended, axis)))) return std::nullopt;
   remedy->text += " " + words(check.goal);

@@ -8,7 +8,7 @@
 namespace gazewright {
 namespace {
 
-constexpr auto kRipple = joined(kSlow, kPixels);
+constexpr auto kRipple = joined(kSlow, kToPixels);
 
 /// Picture ripple of slow moves against the settle band.
 Compared ripple(Context& c, Axis a) {

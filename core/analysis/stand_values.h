@@ -20,7 +20,7 @@ inline constexpr auto kStandMoves = joined(
 inline constexpr std::array<InputPath, 2> kStandSpring{"stand.sway_stiffness",
                                                        "stand.sway_damping"};
 inline constexpr auto kStandSways = joined(joined(kStandWeight, kStandSpring), kBothSteps);
-inline constexpr auto kStandSwaysInPicture = joined(kStandSways, kPixels);
+inline constexpr auto kStandSwaysInPicture = joined(kStandSways, kToPixels);
 
 StandBody stand_body(const Rig& rig);
 Tipping tipping(Context& context);  ///< @pre kStandWeight

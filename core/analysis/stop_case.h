@@ -1,11 +1,14 @@
 #pragma once
 
 #include <algorithm>
+#include <cmath>
 #include <optional>
 #include <string>
 
 #include "core/analysis/context.h"
 #include "core/analysis/inputs.h"
+#include "core/analysis/travel_words.h"
+#include "core/analysis/worst_pose.h"
 #include "core/motion/runaway.h"
 #include "core/travel/impact.h"
 #include "core/travel/tab_material.h"
@@ -38,9 +41,8 @@ struct StopCase {
   Impact worst() const { return blow(top_radps, push_Nm); }
 };
 
-inline StopCase stop_case(Context& c, Axis a) {
+inline StopCase stop_case(Context& c, Axis a, const AxisModel& model) {
   const Stops& stops = c.rig().axis(a).stops;
-  const AxisModel& model = c.model(a);
   return {{stops.stiffness_Nmprad.value(), stops.bumper_travel_rad.si.value_or(kInfinity),
            stops.hard_stiffness_Nmprad.value()},
           model.load.inertia_kgm2,
@@ -49,6 +51,8 @@ inline StopCase stop_case(Context& c, Axis a) {
           stall_torque_Nm(model),
           stops.rebound.value()};
 }
+/// With the other axis at rest, as figures take it.
+inline StopCase stop_case(Context& c, Axis a) { return stop_case(c, a, c.model(a)); }
 
 /// Empty where the stops leave no travel. @pre kRunawayBlow; there is a stop. [rad/s]
 inline std::optional<double> runaway_radps(Context& c, Axis a) {
@@ -65,6 +69,43 @@ inline std::optional<double> runaway_radps(Context& c, Axis a) {
                        return {runaway_speed_radps(c.model(a), (stops + soft) / 2)};
                      })
       .radps;
+}
+
+/// The largest speed at which the stop can be hit: top speed, or where that is less what full
+/// torque reaches over the whole travel, gravity and cables at their worst pushing on all the way.
+/// [rad/s]
+inline double hit_radps(Context& c, Axis a) {
+  const double top = top_speed_radps(c.model(a));
+  const auto runaway = c.missing(kRunawayBlow, a).empty() ? runaway_radps(c, a) : std::nullopt;
+  if (!runaway) return top;
+  const double pushed = 2 * worst_pull_Nm(c, a) * c.travel(a).stops_rad.value();
+  return std::min(top, std::sqrt(*runaway * *runaway + pushed / moving_inertia_kgm2(c, a)));
+}
+
+/// The hardest blow: with the other axis where this one's load is largest.
+inline StopCase worst_stop_case(Context& c, Axis a) {
+  StopCase stop = stop_case(c, a, worst_pose(c, a).model);
+  stop.top_radps = hit_radps(c, a);
+  return stop;
+}
+
+/// The hardest blow with the gear as a spring.
+inline const std::optional<SprungImpact>& worst_sprung_blow(Context& c, Axis a) {
+  const StopCase stop = worst_stop_case(c, a);
+  if (!worst_pose(c, a).is_heavier && stop.top_radps == top_speed_radps(c.model(a)))
+    return c.sprung_blow(a);
+  struct Blow {
+    std::optional<SprungImpact> impact;
+  };
+  return c
+      .kept<Blow>(
+          a,
+          [&]() -> Blow {
+            const SprungTrain train{stop.load_kgm2, stop.rotor_kgm2,
+                                    c.model(a).gear.stiffness_Nmprad};
+            return {sprung_impact(stop.spring, train, stop.top_radps, stop.push_Nm, stop.rebound)};
+          })
+      .impact;
 }
 
 inline bool has_bumper(Context& c, Axis a) {
@@ -85,16 +126,15 @@ inline double narrowest_tab_m(const Stops& stops) {
 }
 
 /// Stress in the tab at top speed, the drive still pushing. [Pa]
-inline double tab_bending_Pa(Context& c, Axis a) {
+inline double tab_bending_Pa(Context& c, Axis a, const StopCase& stop) {
   const Stops& stops = c.rig().axis(a).stops;
-  return tab_bending_Pa(stop_case(c, a).worst().torque_Nm / stops.radius_m.value(),
-                        stops.tab_height_m.value(), narrowest_tab_m(stops),
-                        stops.tab_thickness_m.value());
+  return tab_bending_Pa(stop.worst().torque_Nm / stops.radius_m.value(), stops.tab_height_m.value(),
+                        narrowest_tab_m(stops), stops.tab_thickness_m.value());
 }
-inline double tab_shear_Pa(Context& c, Axis a) {
+inline double tab_shear_Pa(Context& c, Axis a, const StopCase& stop) {
   const Stops& stops = c.rig().axis(a).stops;
-  return tab_shear_Pa(stop_case(c, a).worst().torque_Nm / stops.radius_m.value(),
-                      narrowest_tab_m(stops), stops.tab_thickness_m.value());
+  return tab_shear_Pa(stop.worst().torque_Nm / stops.radius_m.value(), narrowest_tab_m(stops),
+                      stops.tab_thickness_m.value());
 }
 
 }  // namespace gazewright

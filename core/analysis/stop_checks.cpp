@@ -28,25 +28,34 @@ std::string say_runaway(Context& c, Axis a) {
 /// Empty where inputs of the gear as a spring are missing, or it has no answer.
 std::optional<double> sprung_gear_torque_Nm(Context& c, Axis a) {
   if (!c.missing(kSprungBlow, a).empty() || !missing_of_bumper(c, a).empty()) return std::nullopt;
-  const auto& sprung = c.sprung_blow(a);
+  const auto& sprung = worst_sprung_blow(c, a);
   return sprung ? std::optional(sprung->gear_torque_Nm) : std::nullopt;
 }
 
 double sum_at_stop_Nm(Context& c, Axis a) {
-  const AxisModel& model = c.model(a);
-  return stop_torque_Nm(moving_inertia_kgm2(c, a), top_speed_radps(model),
-                        c.rig().axis(a).stops.stiffness_Nmprad.value(), stall_torque_Nm(model));
+  const StopCase stop = worst_stop_case(c, a);
+  return stop_torque_Nm(stop.inertia_kgm2(), stop.top_radps,
+                        c.rig().axis(a).stops.stiffness_Nmprad.value(), stop.push_Nm);
+}
+
+/// The speed of the blow: the motor's top speed, or what the travel lets it reach.
+std::string say_hit(Context& c, Axis a) {
+  const double hit = hit_radps(c, a);
+  if (hit >= top_speed_radps(c.model(a))) return say_top_speed(c.model(a));
+  return words("%1 (full torque over the whole travel reaches no more)",
+               say(hit, "rad/s", "deg/s"));
 }
 
 Compared impact(Context& c, Axis a) {
   if (has_no_stops(c, a)) return absent();
   const AxisModel& model = c.model(a);
-  const double inertia = moving_inertia_kgm2(c, a), at_stop = sum_at_stop_Nm(c, a);
+  const double inertia = worst_stop_case(c, a).inertia_kgm2(), at_stop = sum_at_stop_Nm(c, a);
   const double in_gear = sprung_gear_torque_Nm(c, a).value_or(0);
   return {
       at_stop, model.gear.peak_torque_Nm,
       words("hitting the stop at %1, the drive still pushing; %2 % of the energy is the rotor's",
-            say_top_speed(model), say(100 * model.reflected_inertia_kgm2() / inertia, "1", "1")) +
+            say_hit(c, a), say(100 * model.reflected_inertia_kgm2() / inertia, "1", "1")) +
+          say_worst_load(c, a) +
           (in_gear > at_stop
                ? words("; the gear is a spring, and its teeth swing to %1 as it pushes",
                        say(in_gear, "N.m", "N.m"))
@@ -60,7 +69,7 @@ Compared of_blow(Context& c, Axis a, Compare compare) {
   if (has_no_stops(c, a)) return absent();
   if (std::string missing = missing_of_bumper(c, a); !missing.empty())
     return {std::nullopt, std::nullopt, std::move(missing)};
-  return compare(stop_case(c, a));
+  return compare(worst_stop_case(c, a));
 }
 
 Compared bumper(Context& c, Axis a) {
@@ -70,9 +79,10 @@ Compared bumper(Context& c, Axis a) {
     StopCase endless = stop;
     endless.spring.bumper_travel_rad = kInfinity;
     return {endless.worst().press_rad, stop.spring.bumper_travel_rad,
-            words("hitting the stop at %1, the drive still pushing; it bears %2%3",
-                  say_top_speed(c.model(a)), say(worst.torque_Nm, "N.m", "N.m"),
-                  worst.bottoms_out ? words(" as the bumper bottoms out") : "")};
+            words("hitting the stop at %1, the drive still pushing; it bears %2%3", say_hit(c, a),
+                  say(worst.torque_Nm, "N.m", "N.m"),
+                  worst.bottoms_out ? words(" as the bumper bottoms out") : "") +
+                say_worst_load(c, a)};
   });
 }
 
@@ -82,16 +92,18 @@ Compared gear_torque(Context& c, Axis a) {
     const double torque_Nm = stop.worst().torque_Nm;
     const double rigid_Nm =
         gear_torque_Nm(torque_Nm, stop.push_Nm, stop.load_kgm2, stop.rotor_kgm2);
-    const auto& sprung = c.sprung_blow(a);
+    const auto& sprung = worst_sprung_blow(c, a);
     return {sprung ? sprung->gear_torque_Nm : rigid_Nm, model.gear.peak_torque_Nm,
             words("the stop bears %1, a rigid gear would carry %2 of it",
-                  say(torque_Nm, "N.m", "N.m"), say(rigid_Nm, "N.m", "N.m"))};
+                  say(torque_Nm, "N.m", "N.m"), say(rigid_Nm, "N.m", "N.m")) +
+                say_worst_load(c, a)};
   });
 }
 
-Compared tab(Context& c, Axis a, double stress_Pa, bool bends) {
+Compared tab(Context& c, Axis a, const StopCase& stop, bool bends) {
   const Stops& stops = c.rig().axis(a).stops;
-  const double force_N = stop_case(c, a).worst().torque_Nm / stops.radius_m.value();
+  const double stress_Pa = bends ? tab_bending_Pa(c, a, stop) : tab_shear_Pa(c, a, stop);
+  const double force_N = stop.worst().torque_Nm / stops.radius_m.value();
   const auto strength = tab_strength(stops);
   if (!strength)
     return {stress_Pa, std::nullopt,
@@ -100,15 +112,14 @@ Compared tab(Context& c, Axis a, double stress_Pa, bool bends) {
       stress_Pa, bends ? strength->tensile_Pa : strength->shear_Pa,
       words("%1 on the tab; its material bears %2 to %3 pulled, the least counts%4",
             say(force_N, "N", "N"), say(strength->tensile_Pa, "Pa", "MPa"),
-            say(strength->most_tensile_Pa, "Pa", "MPa"), bends ? "" : words(", less in shear"))};
+            say(strength->most_tensile_Pa, "Pa", "MPa"), bends ? "" : words(", less in shear")) +
+          say_worst_load(c, a)};
 }
 Compared tab_bending(Context& c, Axis a) {
-  return of_blow(
-      c, a, [&](const StopCase&) -> Compared { return tab(c, a, tab_bending_Pa(c, a), true); });
+  return of_blow(c, a, [&](const StopCase& stop) -> Compared { return tab(c, a, stop, true); });
 }
 Compared tab_shear(Context& c, Axis a) {
-  return of_blow(c, a,
-                 [&](const StopCase&) -> Compared { return tab(c, a, tab_shear_Pa(c, a), false); });
+  return of_blow(c, a, [&](const StopCase& stop) -> Compared { return tab(c, a, stop, false); });
 }
 
 /// Where somebody has looked into the bumper, or where the teeth carry more than the sum that

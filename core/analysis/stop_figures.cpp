@@ -44,7 +44,7 @@ Answer runaway_energy(Context& c, Axis a) {
 
 enum class Part { load, rotor };
 enum class At { top_speed, past_soft_limit };
-enum class Motor { pushing, dead };
+enum class MotorThen { pushing, dead };
 
 double speed_at(Context& c, Axis a, At at) {
   return at == At::top_speed ? top_speed_radps(c.model(a)) : c.speed_at_stop_radps(a);
@@ -68,12 +68,12 @@ Answer of_blow(Context& c, Axis a, Ask ask) {
   return ask(stop_case(c, a));
 }
 
-template <At at, Motor motor>
+template <At at, MotorThen motor>
 Answer blow_torque(Context& c, Axis a) {
   return of_blow(c, a, [&](const StopCase& stop) -> Answer {
     const double speed_radps = speed_at(c, a, at);
     if (speed_radps <= 0) return 0;  // it stands before the stop
-    return stop.blow(speed_radps, motor == Motor::pushing ? stop.push_Nm : 0).torque_Nm;
+    return stop.blow(speed_radps, motor == MotorThen::pushing ? stop.push_Nm : 0).torque_Nm;
   });
 }
 
@@ -123,9 +123,9 @@ Answer rebound_energy(Context& c, Axis a) {
   return stop_energy_J(moving_inertia_kgm2(c, a), *speed.value);
 }
 
-template <double stress_Pa(Context&, Axis)>
+template <double stress_Pa(Context&, Axis, const StopCase&)>
 Answer tab_stress(Context& c, Axis a) {
-  return of_blow(c, a, [&](const StopCase&) -> Answer { return stress_Pa(c, a); });
+  return of_blow(c, a, [&](const StopCase& stop) -> Answer { return stress_Pa(c, a, stop); });
 }
 
 Answer strength_to_count_on(Context& c, Axis a) {
@@ -171,11 +171,11 @@ const FigureRow kStopFigures[] = {
       "spring",
       kPushed, kStopBlow},
      Axes::both,
-     blow_torque<At::top_speed, Motor::pushing>},
+     blow_torque<At::top_speed, MotorThen::pushing>},
     {{"<axis>.stop.torque_dead", "Torque on the stop, bumper and all, drive dead", "N.m", "N.m",
       "speed_top·√(stiffness·J); past the bumper the second spring", kPushed, kStopBlow},
      Axes::both,
-     blow_torque<At::top_speed, Motor::dead>},
+     blow_torque<At::top_speed, MotorThen::dead>},
     {{"<axis>.stop.energy_soft_load", "Energy past the soft limit, load's share", "J", "J",
       "½·load·travel.speed_at_stop²", kShares, kSoftSpeed},
      Axes::both,
@@ -188,11 +188,11 @@ const FigureRow kStopFigures[] = {
       "N.m", "N.m", "as torque_pushing, at travel.speed_at_stop; 0 where it stands before the stop",
       kPushed, kSoftBlow},
      Axes::both,
-     blow_torque<At::past_soft_limit, Motor::pushing>},
+     blow_torque<At::past_soft_limit, MotorThen::pushing>},
     {{"<axis>.stop.torque_soft_dead", "Torque on the stop past the soft limit, drive dead", "N.m",
       "N.m", "as torque_dead, at travel.speed_at_stop", kPushed, kSoftBlow},
      Axes::both,
-     blow_torque<At::past_soft_limit, Motor::dead>},
+     blow_torque<At::past_soft_limit, MotorThen::dead>},
     {{"<axis>.stop.press", "How far the stop gives way at top speed", "rad", "deg",
       "where ½Jω² + Tφ is in the spring", kPushed, kStopBlow},
      Axes::both,

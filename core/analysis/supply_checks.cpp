@@ -201,10 +201,10 @@ Compared fuse_carries(Context& c, Axis) {
 }
 
 Compared fuse_wire(Context& c, Axis) {
-  return {c.rig().supply.fuse_A.value(), wire_rating_A(c.rig().supply.lead_conductor_m.value()),
-          words("the fuse protects the lead: its rating may not exceed the wire's, %1; local codes "
-                "may ask for less",
-                mil_rule())};
+  return {c.rig().supply.fuse_A.value(), largest_fuse_A(c.rig().supply.lead_conductor_m.value()),
+          words("the fuse has to open before the lead's insulation burns: %1 circular mil per "
+                "ampere of it; local codes may ask for less",
+                say(wire_rules().fuse_circular_mil_per_A, "1", "1"))};
 }
 
 constexpr Lever kBrakeLevers[] = {{"supply.brake_power", Way::up, 1000},
@@ -223,10 +223,10 @@ std::optional<Remedy> larger_fuse(Context& c, Axis a) {
   return remedy_of("supply.fuse", *now.demand, true);
 }
 
-/// The wire's rating, where such a fuse still carries what it has to.
+/// What the wire bears, where such a fuse still carries what it has to.
 std::optional<Remedy> smaller_fuse(Context& c, Axis a) {
-  const double rating_A = wire_rating_A(c.rig().supply.lead_conductor_m.value());
-  Remedy smaller = remedy_of("supply.fuse", rating_A, false);
+  const double most_A = largest_fuse_A(c.rig().supply.lead_conductor_m.value());
+  Remedy smaller = remedy_of("supply.fuse", most_A, false);
   if (!c.missing(kBothSteps, a).empty()) return smaller;
   const Compared carries = fuse_carries(c, a);
   if (carries.demand && *carries.demand > smaller.value_si) return std::nullopt;

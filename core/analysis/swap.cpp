@@ -120,9 +120,11 @@ Finding swap_finding(const SwapStudy& study) {
     if (study.is_known) finding.verdict = Verdict::tight;
     return finding;
   }
-  if (finding.demand && finding.capacity) finding.margin = *finding.capacity / *finding.demand - 1;
-  // With one arrangement missing its time, that one never settles: both have the same inputs.
-  const double margin = finding.margin.value_or(finding.demand ? kInfinity : -1);
+  // With one arrangement missing its time, that one never settles: both have the same inputs. No
+  // margin of the finding: which is better says nothing of how far it holds.
+  const double margin = finding.demand && finding.capacity ? *finding.capacity / *finding.demand - 1
+                        : finding.demand                   ? kInfinity
+                                                           : -1;
   finding.verdict = margin < 0 ? Verdict::tight : Verdict::holds;
   const auto today = slower(study.settle_today_s[0], study.settle_today_s[1]);
   if (margin < 0 && !(today && *today <= *finding.capacity)) {

@@ -6,6 +6,7 @@
 #include "core/analysis/context.h"
 #include "core/analysis/inputs.h"
 #include "core/analysis/say.h"
+#include "core/motion/step.h"
 #include "core/motion/step_lanes.h"
 
 namespace gazewright {
@@ -32,6 +33,24 @@ void compute_points(AxisModel model, double move_rad, RatioSweep& sweep,
     sweep.top_speed_radps[i] = top_speed_radps(model);
     sweep.peak_acceleration_radps2[i] = peak_acceleration_radps2(model);
     if (const auto move = fastest_move(model, move_rad)) sweep.shortest_time_s[i] = move->time_s;
+  }
+}
+
+/// As step.settle_time finds it, every ratio watched longer until it has settled.
+void compute_whole_settling(const AxisModel& model, const LaneOptions& options, RatioSweep& sweep,
+                            const std::stop_token& stop) {
+  for (const double horizon_s : kSettleHorizons_s) {
+    std::vector<std::size_t> open;
+    for (std::size_t i = 0; i < sweep.ratio.size(); ++i)
+      if (!sweep.settle_time_s[i]) open.push_back(i);
+    if (open.empty() || stop.stop_requested()) return;
+    std::vector<double> ratios(open.size());
+    std::ranges::transform(open, ratios.begin(), [&](std::size_t i) { return sweep.ratio[i]; });
+    LaneOptions longer = options;
+    longer.horizon_s = horizon_s;
+    const LaneResults steps = step_lanes(model, ratios, longer, stop);
+    for (std::size_t k = 0; k < open.size(); ++k)
+      sweep.settle_time_s[open[k]] = steps.settle_time_s[k];
   }
 }
 
@@ -104,13 +123,13 @@ RatioSweep sweep_ratio(const Rig& rig, Axis axis, const std::vector<double>& rat
   const AxisModel model = context.model(axis);
   const double move_rad = context.move_rad(axis);
   compute_points(model, move_rad, sweep, stop);
-  if (options.settle && can_settle)
-    compute_settling(model,
-                     {.move_rad = move_rad,
-                      .band_rad = context.band_rad(),
-                      .horizon_s = std::max(options.horizon_s, 2 * within),
-                      .threads = options.threads},
-                     sweep, stop);
+  if (options.settle && can_settle) {
+    const LaneOptions lanes{.move_rad = move_rad,
+                            .band_rad = context.band_rad(),
+                            .horizon_s = std::max(options.horizon_s, 2 * within),
+                            .threads = options.threads};
+    (options.is_whole ? compute_whole_settling : compute_settling)(model, lanes, sweep, stop);
+  }
   if (const auto best = least(sweep.shortest_time_s)) sweep.best_time_ratio = ratios[*best];
   if (const auto best = least(sweep.settle_time_s)) sweep.best_settle_ratio = ratios[*best];
   mark_flat_band(sweep);

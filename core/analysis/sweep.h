@@ -25,6 +25,7 @@ struct RatioSweep {
 struct SweepOptions {
   bool settle = true;      ///< simulate the closed loop at every ratio
   double horizon_s = 0.4;  ///< of each simulation
+  bool is_whole = false;   ///< each watched as long as the step's figures are, kSettleHorizons_s
   int threads = 0;         ///< 0: as many as the machine has
 };
 RatioSweep sweep_ratio(const Rig& rig, Axis axis, const std::vector<double>& ratios,

@@ -218,7 +218,7 @@ PerAxis rms_fed_rad(Context& context, const Eyes& eyes, const Target& target,
   return {rms(all.target_rad[0], trace.angle_rad[0]), rms(all.target_rad[1], trace.angle_rad[1])};
 }
 
-TrackingRuns tracking_of(Context& context, bool all_detectors) {
+TrackingRuns runs_of(Context& context, bool all_detectors) {
   TrackingRuns all;
   all.because = needs(context);
   for (const Axis axis : kAxes)
@@ -250,7 +250,7 @@ TrackingRuns tracking_of(Context& context, bool all_detectors) {
 
 }  // namespace
 
-TrackingRuns tracking_of(Context& context) { return tracking_of(context, true); }
-TrackingRuns first_detector_of(Context& context) { return tracking_of(context, false); }
+TrackingRuns tracking_of(Context& context) { return runs_of(context, true); }
+TrackingRuns first_detector_of(Context& context) { return runs_of(context, false); }
 
 }  // namespace gazewright

@@ -7,6 +7,8 @@
 #include "core/analysis/inputs.h"
 #include "core/analysis/say.h"
 #include "core/analysis/travel_words.h"
+#include "core/analysis/worst_pose.h"
+#include "core/motion/slowing.h"
 #include "core/travel/soft_limits.h"
 #include "core/words/words.h"
 
@@ -33,13 +35,16 @@ Compared inset(Context& c, Axis a) {
   // The loop never asks for more than its speed limit; a runaway is the stop's business.
   const double speed = fastest_asked_radps(c.model(a));
   const double have = c.rig().axis(a).stops.soft_inset_rad.value();
-  const auto need = least_inset_rad(c, a);
-  if (!need)
+  const AxisModel& model = worst_pose(c, a).model;
+  const auto braking = stopping_angle_rad(model, Slowing::braking, speed, worst_pull_Nm(c, a));
+  if (!braking)
     return {std::nullopt, have, words("it cannot brake against gravity and cable at all"),
             Compared::Outcome::impossible};
-  return {*need, have,
+  const double unbraked = unbraked_angle_rad(model, speed);
+  return {*braking + unbraked, have,
           words("braking from %1, %2 of it before the brake acts", say(speed, "rad/s", "deg/s"),
-                say(unbraked_angle_rad(c.model(a), speed), "rad", "deg"))};
+                say(unbraked, "rad", "deg")) +
+              say_worst_load(c, a)};
 }
 
 /// "soft limit 142°, hard stop 148°, cable 234°", by the angle at one end, the nearest first.

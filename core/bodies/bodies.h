@@ -57,6 +57,7 @@ struct GravityCurve {
   /// Largest magnitude of at(q) + slope·q between two angles, exact; a slope adds a spring.
   /// @pre least <= most, both finite. [N·m]
   double largest_Nm(double least_rad, double most_rad, double slope_Nmprad = 0) const;
+  bool operator==(const GravityCurve&) const = default;
 };
 /// @param other_rad  angle of the other axis.
 GravityCurve gravity_curve(const RigBodies& bodies, Axis axis, double other_rad = 0);

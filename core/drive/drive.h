@@ -15,6 +15,7 @@ struct MotorDrive {
   double supply_current_limit_A = 0;  ///< may be infinite
 
   double phase_voltage_V() const;  ///< m·V/√3
+  bool operator==(const MotorDrive&) const = default;
 };
 
 /// Kt = (√3/2)·60/(2π·KV) for KV in rpm per volt of line-to-line amplitude, i.e. (√3/2)/KV in SI.

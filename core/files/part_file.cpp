@@ -71,8 +71,8 @@ Reader::Entries top_entries(Reader& reader, Draft& draft) {
 }
 
 /// @param stem  of the file's name, for a part that has none of its own
-std::optional<ShelfPart> part_of(Reader& reader, const YamlNode& root, Draft& draft,
-                                 const std::string& stem) {
+std::optional<ShelfPart> only_part(Reader& reader, const YamlNode& root, Draft& draft,
+                                   const std::string& stem) {
   if (draft.found.empty()) {
     reader.error(root, words("the file holds no part"), words(kKindFix));
     return std::nullopt;
@@ -111,7 +111,7 @@ ReadPart read_part(std::string_view text, const std::string& stem) {
   }
   Draft draft;
   reader.read_map(*out.tree, "", top_entries(reader, draft));
-  std::optional<ShelfPart> part = part_of(reader, *out.tree, draft, stem);
+  std::optional<ShelfPart> part = only_part(reader, *out.tree, draft, stem);
   if (!part || std::ranges::any_of(out.faults, is_error)) return read;
   std::ranges::sort(unknown_keys, {}, [](const UnknownKey& k) { return std::tie(k.path, k.key); });
   part->unknown_keys = std::move(unknown_keys);
@@ -120,7 +120,7 @@ ReadPart read_part(std::string_view text, const std::string& stem) {
 }
 
 /// Every value with its text, as reading what is written gives it.
-ShelfPart as_read_back(const ShelfPart& part) {
+ShelfPart part_as_read_back(const ShelfPart& part) {
   ShelfPart back = part;
   Rig holder;
   std::visit(
@@ -134,7 +134,7 @@ ShelfPart as_read_back(const ShelfPart& part) {
 }
 
 std::string part_line(const ShelfPart& part) {
-  ShelfPart unnamed = as_read_back(part);
+  ShelfPart unnamed = part_as_read_back(part);
   unnamed.rename("");
   Rig holder;
   holder.unknown_keys = part.unknown_keys;

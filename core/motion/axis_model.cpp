@@ -85,6 +85,14 @@ double AxisLoad::largest_pull_Nm(double least_rad, double most_rad) const {
   return with_cables.largest_Nm(least_rad, most_rad, -cable_stiffness_Nmprad);
 }
 
+bool is_same(AxisModel a, AxisModel b) {
+  for (double AxisControl::*limit :
+       {&AxisControl::acceleration_limit_radps2, &AxisControl::jerk_limit_radps3})
+    if (std::isnan(a.control.*limit) && std::isnan(b.control.*limit))
+      a.control.*limit = b.control.*limit = 0;
+  return a == b;
+}
+
 AxisModel counted_from(AxisModel model, double angle_rad) {
   GravityCurve& gravity = model.load.gravity;
   const double c = std::cos(angle_rad), s = std::sin(angle_rad), cos_Nm = gravity.cos_Nm;

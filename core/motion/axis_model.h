@@ -20,6 +20,7 @@ struct GearTrain {
   double drag_Nm = 0, viscous_Nmsprad = 0;  ///< at the input
   double peak_torque_Nm = kInfinity;        ///< at the output
   double input_speed_limit_radps = kInfinity;
+  bool operator==(const GearTrain&) const = default;
 };
 struct AxisLoad {
   double inertia_kgm2 = 0;
@@ -36,6 +37,7 @@ struct AxisLoad {
   double pull_Nm(double angle_rad) const { return gravity.at(angle_rad) + cable_Nm(angle_rad); }
   /// Largest magnitude of that between two angles. [N·m] @pre finite
   double largest_pull_Nm(double least_rad, double most_rad) const;
+  bool operator==(const AxisLoad&) const = default;
 };
 /// For limits that follow from the rest where nobody entered them.
 inline constexpr double kNotEntered = std::numeric_limits<double>::quiet_NaN();
@@ -55,6 +57,7 @@ struct AxisControl {
   double estimator_blend() const {
     return -std::expm1(-2 * std::numbers::pi * estimator_bandwidth_Hz * (1 / control_rate_Hz));
   }
+  bool operator==(const AxisControl&) const = default;
 };
 struct AxisModel {
   MotorDrive drive;
@@ -70,7 +73,12 @@ struct AxisModel {
   double gear_torque_limit_Nm() const {
     return gear.peak_torque_Nm / (gear.efficiency * gear.ratio);
   }
+  bool operator==(const AxisModel&) const = default;
 };
+
+/// Whether all numbers are equal, limits that nobody entered among them; never where others are
+/// NaN.
+bool is_same(AxisModel a, AxisModel b);
 
 /// Numbers of one axis, with defaults already in `rig` (see with_defaults). Missing values become
 /// NaN; the figures' list of inputs keeps them from being used. `load` is the inertia at θ = 0 and

@@ -14,7 +14,7 @@ constexpr double kSameTime = 1e-6;  // of a row: samples of both drives closer t
 
 double of(PanTilt both, int lane) { return lane == 0 ? both.pan : both.tilt; }
 
-SampleScale<BothAxes> sample_scale(const CoupledModel& model, PanTilt move_rad) {
+SampleScale<BothAxes> both_scales(const CoupledModel& model, PanTilt move_rad) {
   // An axis that holds is measured by the other's move.
   const double larger_rad = std::max(std::abs(move_rad.pan), std::abs(move_rad.tilt));
   SampleScale<BothAxes> scale{kInfinity, {}, {}, {}};
@@ -42,7 +42,7 @@ class BothRun {
         row_s_(std::min(sample_s_[0], sample_s_[1])),
         control_{StepControl(model.axis[0], moves.move_rad.pan),
                  StepControl(model.axis[1], moves.move_rad.tilt)},
-        advance_(CoupledDynamics(model, moves.from_rad), sample_scale(model, moves.move_rad)) {
+        advance_(CoupledDynamics(model, moves.from_rad), both_scales(model, moves.move_rad)) {
     const BothAxes pull_Nm = advance_.dynamics().pull_Nm(BothAxes{});
     for (int lane = 0; lane < 2; ++lane) {
       waits_[lane] = of(moves.begin_s, lane) > 0 && of(moves.move_rad, lane) != 0;

@@ -172,7 +172,8 @@ constexpr QuantityRow<Arm> kArm[]{
                   "Of a box section; usually 1.6 to 4 mm when printed.")),
      &Arm::wall_m},
     {defaults_to(0, detail(field("infill", "Infill", kNumber, {0, 1},
-                                 "Part of the inside that is filled; usually 0.15 to 0.4."))),
+                                 "Part of the inside that is filled, of a bar all of it unless "
+                                 "entered; usually 0.15 to 0.4."))),
      &Arm::infill},
     {detail(field("modulus", "Modulus", {"Pa", "GPa"}, kPositive,
                   "Elastic modulus along the arm instead of the material's; usually 1.5 to 3.5 "

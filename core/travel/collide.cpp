@@ -22,7 +22,7 @@ struct Named {
   Solid solid;  ///< of what tilts in T, of the others in P
 };
 
-std::string name_of(const Body& body) { return body.name.empty() ? words("a body") : body.name; }
+std::string shown_name(const Body& body) { return body.name.empty() ? words("a body") : body.name; }
 
 struct Scene {
   std::vector<Named> tilting, other;
@@ -33,9 +33,9 @@ struct Scene {
 void add_solids(const std::vector<Body>& bodies, std::vector<Named>& solids, Scene& scene) {
   for (const Body& body : bodies) {
     if (const auto solid = solid_of(body))
-      solids.push_back({name_of(body), *solid});
+      solids.push_back({shown_name(body), *solid});
     else
-      scene.without_shape.push_back(name_of(body));
+      scene.without_shape.push_back(shown_name(body));
   }
 }
 

@@ -1,5 +1,6 @@
 #include "core/travel/wire.h"
 
+#include <cmath>
 #include <numbers>
 
 #include "core/data/prepared.h"
@@ -19,8 +20,11 @@ WireRules read_rules() {
           wire.si("circular_mil_per_ampere"),
           wire.si("most_drop"),
           fuse.si("lasting_share"),
-          fuse.si("short_factor")};
+          fuse.si("short_factor"),
+          fuse.si("circular_mil_per_ampere")};
 }
+
+double circular_mils(double diameter_m) { return std::pow(diameter_m / kMil_m, 2); }
 
 }  // namespace
 
@@ -41,8 +45,11 @@ double wire_drop_V(double current_A, double resistance_ohmpm, double one_way_m) 
 }
 
 double wire_rating_A(double copper_diameter_m) {
-  const double mils = copper_diameter_m / kMil_m;
-  return mils * mils / wire_rules().circular_mil_per_A;
+  return circular_mils(copper_diameter_m) / wire_rules().circular_mil_per_A;
+}
+
+double largest_fuse_A(double copper_diameter_m) {
+  return circular_mils(copper_diameter_m) / wire_rules().fuse_circular_mil_per_A;
 }
 
 }  // namespace gazewright

@@ -10,6 +10,7 @@ struct WireRules {
   double circular_mil_per_A;        ///< cross-section that a wire needs
   double most_drop;                 ///< of the supply's voltage, out and back
   double fuse_lasting, fuse_short;  ///< of a fuse's rating: for ever, for seconds
+  double fuse_circular_mil_per_A;   ///< cross-section that a fuse still protects
 };
 const WireRules& wire_rules();
 inline constexpr double kCopperReference_K = 293.15;
@@ -21,5 +22,8 @@ double wire_drop_V(double current_A, double resistance_ohmpm, double one_way_m);
 /// By WireRules::circular_mil_per_A, 700 unless the user changed it: cautious, for wires in a
 /// bundle; one in free air carries about six times that. [A]
 double wire_rating_A(double copper_diameter_m);
+/// The largest fuse that keeps the wire's insulation whole, by WireRules::fuse_circular_mil_per_A.
+/// [A]
+double largest_fuse_A(double copper_diameter_m);
 
 }  // namespace gazewright

@@ -202,11 +202,15 @@ std::variant<double, UnitProblem> read_spread(std::string_view text, const Field
       words("write for example 10 %")};
   const auto found = split_number(ascii);
   if (found && found->number < 0) return negative;
+  const bool is_temperature = info.unit == "degC";
+  if (found && found->unit == "%" && is_temperature)
+    return UnitProblem{words("a share of a temperature depends on where its scale begins"),
+                       words("write for example 5 K")};
   if (found && found->unit == "%" && std::isfinite(found->number))
     return found->number / 100 * std::abs(value_si);
   auto value = read_si(ascii, info, true);
   if (auto* problem = std::get_if<UnitProblem>(&value))
-    problem->fix = words("write for example 10 %");
+    problem->fix = words(is_temperature ? "write for example 5 K" : "write for example 10 %");
   return value;
 }
 

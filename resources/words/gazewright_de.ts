@@ -236,6 +236,10 @@
         <translation>braucht %1</translation>
     </message>
     <message>
+        <source>needs %1 above 0, as a bar without a filling is nothing: a tube is a box</source>
+        <translation>braucht %1 über 0, denn ein Stab ohne Füllung ist nichts: ein Rohr ist ein Kasten</translation>
+    </message>
+    <message>
         <source>a fifth of the stall torque %1 (common practice, no source) against gravity at %2</source>
         <translation>ein Fünftel des Stillstandsmoments %1 (übliche Praxis, ohne Quelle) gegen die Schwerkraft bei %2</translation>
     </message>
@@ -1452,6 +1456,10 @@
         <translation>eines Strangs; ein Messgerät zwischen zwei Leitungen zeigt das Doppelte</translation>
     </message>
     <message>
+        <source>what a sensor or a model in the drive sees is cooler than the hottest spot</source>
+        <translation>was ein Fühler oder ein Modell im Antrieb sieht, ist kühler als die heißeste Stelle</translation>
+    </message>
+    <message>
         <source>amplitude; what drive, motor and the gearbox's peak torque all bear</source>
         <translation>Amplitude; was Regler, Motor und das Spitzenmoment des Getriebes alle ertragen</translation>
     </message>
@@ -1518,6 +1526,10 @@
     <message>
         <source>Thermal trip of the winding</source>
         <translation>Thermische Abschaltung der Wicklung</translation>
+    </message>
+    <message>
+        <source>winding's limit − 10 K</source>
+        <translation>Grenze der Wicklung − 10 K</translation>
     </message>
     <message>
         <source>Current limit, peak</source>
@@ -4244,12 +4256,20 @@
         <translation>, sein Inkrement rechteckig</translation>
     </message>
     <message>
+        <source>, tilt at %1</source>
+        <translation>, die Neigung bei %1</translation>
+    </message>
+    <message>
+        <source>, pan at %1</source>
+        <translation>, der Schwenk bei %1</translation>
+    </message>
+    <message>
         <source>the gearbox locks itself: the load cannot turn it</source>
         <translation>das Getriebe ist selbsthemmend: die Last kann es nicht drehen</translation>
     </message>
     <message>
-        <source>friction %1 and the gearbox driven back %2 against %3 at the worst angle</source>
-        <translation>Reibung %1 und rückwärts getriebenes Getriebe %2 gegen %3 im ungünstigsten Winkel</translation>
+        <source>friction %1 and the gearbox driven back %2 against %3 at the worst angle%4</source>
+        <translation>Reibung %1 und das rückwärts getriebene Getriebe %2 gegen %3 beim ungünstigsten Winkel%4</translation>
     </message>
     <message>
         <source>gravity and the cable's spring</source>
@@ -4266,6 +4286,10 @@
     <message>
         <source>: it falls, mind fingers in its way; a counterweight or a brake would keep it</source>
         <translation>: sie fällt, auf Finger in ihrem Weg achten; ein Gegengewicht oder eine Bremse würde sie halten</translation>
+    </message>
+    <message>
+        <source>power drops at %1 where gravity and cable carry it on the most: it </source>
+        <translation>der Strom fällt bei %1 aus, wo Schwerkraft und Kabel am weitesten treiben: die Achse </translation>
     </message>
     <message>
         <source>power drops at %1 at the soft limit, %2 before the stop: it </source>
@@ -5080,6 +5104,10 @@
         <translation>; ein Durchgehen (Geber verloren, Kommutierung falsch), das keine Drehzahlgrenze hält, träfe mit %1 bei %2: ein Anschlag, der das aushält, oder ein Schalter, der die Versorgung trennt, und Hände weg, solange sie unter Spannung steht</translation>
     </message>
     <message>
+        <source>%1 (full torque over the whole travel reaches no more)</source>
+        <translation>%1 (mehr erreicht das volle Moment über den ganzen Weg nicht)</translation>
+    </message>
+    <message>
         <source>hitting the stop at %1, the drive still pushing; %2 % of the energy is the rotor's</source>
         <translation>Aufprall auf den Anschlag mit %1, der Antriebsregler treibt weiter; %2 % der Energie stammen vom Rotor</translation>
     </message>
@@ -5428,8 +5456,8 @@
         <translation>%1 der Nennstrom für kurze Spitzen; </translation>
     </message>
     <message>
-        <source>the fuse protects the lead: its rating may not exceed the wire's, %1; local codes may ask for less</source>
-        <translation>die Sicherung schützt die Zuleitung: ihr Nennstrom darf den der Ader nicht übersteigen, %1; örtliche Vorschriften können weniger verlangen</translation>
+        <source>the fuse has to open before the lead's insulation burns: %1 circular mil per ampere of it; local codes may ask for less</source>
+        <translation>die Sicherung muss auslösen, bevor die Isolierung der Zuleitung brennt: %1 circular mil je Ampere von ihr; örtliche Vorschriften können weniger verlangen</translation>
     </message>
     <message>
         <source>Supply gives the current of the worst moves</source>
@@ -6274,6 +6302,10 @@
     <message>
         <source>drop / voltage</source>
         <translation>Abfall / Spannung</translation>
+    </message>
+    <message>
+        <source>; with tilt at %1, where its load is largest: %2</source>
+        <translation>; mit der Neigung bei %1, wo seine Last am größten ist: %2</translation>
     </message>
     <message>
         <source>its pitch is too coarse for its diameter</source>
@@ -8104,8 +8136,8 @@ name: </translation>
         <translation>Füllung</translation>
     </message>
     <message>
-        <source>Part of the inside that is filled; usually 0.15 to 0.4.</source>
-        <translation>Gefüllter Anteil des Inneren; meist 0,15 bis 0,4.</translation>
+        <source>Part of the inside that is filled, of a bar all of it unless entered; usually 0.15 to 0.4.</source>
+        <translation>Gefüllter Teil des Innern, bei einem Stab ganz, wenn nicht eingetragen; meist 0,15 bis 0,4.</translation>
     </message>
     <message>
         <source>Modulus</source>
@@ -9566,6 +9598,14 @@ name: </translation>
     <message>
         <source>%1 is negative; a spread is the half-width of a range</source>
         <translation>%1 ist negativ; eine Streuung ist die halbe Breite eines Bereichs</translation>
+    </message>
+    <message>
+        <source>a share of a temperature depends on where its scale begins</source>
+        <translation>ein Anteil einer Temperatur hängt davon ab, wo ihre Skala beginnt</translation>
+    </message>
+    <message>
+        <source>write for example 5 K</source>
+        <translation>zum Beispiel 5 K schreiben</translation>
     </message>
     <message>
         <source>something else</source>

@@ -28,7 +28,7 @@ QString said_of(const char* program, const QStringList& arguments) {
 }
 
 /// The words of a PDF as another program reads them, blanks made alike.
-QString words_of(const QString& file, const char* order) {
+QString text_of(const QString& file, const char* order) {
   QString text = said_of("pdftotext", {order, file, "-"});
   return text.replace(QRegularExpression("\\s+"), " ").replace(QChar(0x202F), ' ');
 }
@@ -71,7 +71,7 @@ struct Written {
     options.date = "2030-01-02";
     const auto problem = write_sheet(rig, analysis, &sweeps, file.toStdString(), options);
     EXPECT_FALSE(problem) << (problem ? problem->problem : "");
-    text = words_of(file, order);
+    text = text_of(file, order);
   }
 };
 

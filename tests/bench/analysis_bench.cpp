@@ -33,7 +33,7 @@ void ratio_sweep(benchmark::State& state) {
     for (const Axis axis : kAxes) benchmark::DoNotOptimize(sweep_ratio(rig, axis, ratios));
   }
 }
-BENCHMARK(ratio_sweep)->Unit(benchmark::kMillisecond)->UseRealTime();
+BENCHMARK(ratio_sweep)->Unit(benchmark::kMillisecond);
 
 }  // namespace
 }  // namespace gazewright

@@ -89,7 +89,7 @@ void drag_to_paint(benchmark::State& state) {
   state.counters["p95_ms"] = percentile(frames_ms, 0.95);
   state.counters["plots"] = static_cast<double>(owl.window.plots().kinds().size());
 }
-BENCHMARK(drag_to_paint)->Unit(benchmark::kMillisecond)->UseRealTime();
+BENCHMARK(drag_to_paint)->Unit(benchmark::kMillisecond);
 
 void first_paint(benchmark::State& state) {
   for (auto _ : state) {
@@ -102,7 +102,7 @@ void first_paint(benchmark::State& state) {
   }
   state.counters["resident_MB"] = resident_MB();
 }
-BENCHMARK(first_paint)->Unit(benchmark::kMillisecond)->UseRealTime();
+BENCHMARK(first_paint)->Unit(benchmark::kMillisecond);
 
 /// A day's work in one go: random edits, undone and redone now and then, the window working along
 /// as fast as it can. Every thousand it starts again from the owl, as a user would. Once the

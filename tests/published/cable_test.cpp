@@ -2,6 +2,7 @@
 
 #include <cmath>
 #include <numbers>
+#include <utility>
 
 #include "core/analysis/analysis.h"
 #include "core/rig/fields.h"
@@ -60,6 +61,16 @@ TEST(Wire, BearsAnAmpereTo700CircularMil) {
   // Source: Handbook of Electronic Tables and Formulas: 16 AWG, 2583 circular mil, 3.7 A.
   EXPECT_NEAR(wire_rating_A(gauge_m(16)), 3.7, tol(0.05));
   EXPECT_NEAR(wire_rating_A(gauge_m(16)), 2583 / 700.0, tol(2e-3));
+}
+
+TEST(Wire, IsProtectedByNoLargerFuseThanTheCodeLets) {
+  // Source: NFPA 70 (2017), 240.4(D): copper of 18, 16, 14, 12 and 10 AWG.
+  const std::pair<int, double> kMost_A[]{{18, 7}, {16, 10}, {14, 15}, {12, 20}, {10, 30}};
+  for (const auto& [gauge, most_A] : kMost_A) {
+    EXPECT_LT(largest_fuse_A(gauge_m(gauge)), most_A) << gauge;
+    EXPECT_GT(largest_fuse_A(gauge_m(gauge)), 0.6 * most_A) << gauge;
+    EXPECT_GT(largest_fuse_A(gauge_m(gauge)), wire_rating_A(gauge_m(gauge))) << gauge;
+  }
 }
 
 TEST(Wire, OfCopperGainsTwentyPercentInFiftyKelvin) {

@@ -89,6 +89,16 @@ TEST(DriveSettings, LimitsAreTheLeastOfThoseThatTheyGoThrough) {
   EXPECT_NEAR(weak.shown("speed_limit_motor"), 800, tol(1e-9));
 }
 
+TEST(DriveSettings, TheWindingTripsBelowItsLimit) {
+  Rig rig = newt();
+  rig.pan.motor.winding_limit_K = si_quantity(273.15 + 120);
+  const Settings s(rig, Axis::pan);
+  EXPECT_NEAR(s["thermal_trip"].value.value(), 273.15 + 110, tol(1e-9));
+  rig.pan.motor.winding_limit_K = {};
+  rig.pan.motor.insulation = {};
+  EXPECT_FALSE(Settings(rig, Axis::pan)["thermal_trip"].value);
+}
+
 TEST(DriveSettings, TheLastingCurrentIsBorneTurningAndStandingStill) {
   Rig rig = newt();
   rig.pan.drive.current_limit_A = si_quantity(1000);

@@ -52,12 +52,16 @@ TEST(Findings, MarginIsCapacityOverDemandLessOne) {
   int numbers = 0;
   for (const Finding& f : a.findings) {
     if (!f.demand || !f.capacity || *f.demand <= 0) continue;
+    if (f.id == "gearboxes.swap") {  // a comparison
+      EXPECT_FALSE(f.margin);
+      continue;
+    }
     ++numbers;
+    ASSERT_TRUE(f.margin) << f.id;
     EXPECT_NEAR(*f.margin, *f.capacity / *f.demand - 1, 1e-9) << f.id;
     const Verdict expected = *f.margin < 0      ? Verdict::fails
                              : *f.margin < 0.15 ? Verdict::tight
                                                 : Verdict::holds;
-    if (f.id == "gearboxes.swap") continue;  // advice: never worse than tight
     EXPECT_EQ(f.verdict, expected) << f.id;
   }
   EXPECT_GT(numbers, 15);

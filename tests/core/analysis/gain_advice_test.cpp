@@ -187,6 +187,21 @@ TEST(ControlRate, TooSlowForTheResonanceFailsAndSaysSo) {
   EXPECT_EQ(finding(analyse(owl(), {.remedies = false}), "pan.loop.rate")->verdict, Verdict::holds);
 }
 
+TEST(ControlRate, IsNotMendedByARateThatTheResonanceIsAMultipleOf) {
+  Rig rig = owl();
+  rig.pan.gearbox.stiffness_Nmprad = si_quantity(1e6);
+  rig.pan.gearbox.damping_Nmsprad = si_quantity(0);
+  rig.pan.loop.speed_gain_Nmsprad = si_quantity(8);
+  const double resonance_Hz =
+      finding(analyse(rig, {.remedies = false}), "pan.loop.rate")->demand.value() / 4;
+  for (const double factor : {0.9, 1.0, 1.1}) {  // at 1 the sampled loop has a zero
+    rig.pan.drive.control_rate_Hz = si_quantity(factor * resonance_Hz);
+    const Analysis analysis = analyse(rig, {.remedies = false});
+    const Finding* f = finding(analysis, "pan.loop.rate");
+    EXPECT_EQ(f->verdict, Verdict::fails) << factor << ": " << f->because;
+  }
+}
+
 TEST(ControlRate, IsNoMatterForAResonanceAtWhichTheLoopDoesNothing) {
   Rig rig = owl();
   rig.pan.gearbox.stiffness_Nmprad = si_quantity(1e6);

@@ -18,7 +18,7 @@ using tests::owl;
 
 Analysis analysed(const Rig& rig) { return analyse(rig, {.remedies = false}); }
 
-const Finding& finding(const Analysis& analysis, std::string_view id) {
+const Finding& the_finding(const Analysis& analysis, std::string_view id) {
   static const Finding none;
   const auto found = std::ranges::find(analysis.findings, id, &Finding::id);
   if (found != analysis.findings.end()) return *found;
@@ -81,12 +81,12 @@ TEST(Limits, TheLeastInsetJustHoldsTheAxis) {
               tol(1e-12));
   rig.pan.stops.soft_inset_rad = si_quantity(least * 1.0001);
   EXPECT_EQ(analysed(rig).value("pan.travel.speed_at_stop"), 0);
-  EXPECT_EQ(finding(analysed(rig), "pan.travel.soft_inset").verdict, Verdict::tight);
+  EXPECT_EQ(the_finding(analysed(rig), "pan.travel.soft_inset").verdict, Verdict::tight);
   rig.pan.stops.soft_inset_rad = si_quantity(braking / 2);
   const double left = analysed(rig).value("pan.travel.speed_at_stop").value();
   EXPECT_GT(left, 0.5 * 900 * kDegree_rad);  // half the way takes half the energy, or near that
   EXPECT_LT(left, 0.85 * 900 * kDegree_rad);
-  EXPECT_EQ(finding(analysed(rig), "pan.travel.soft_inset").verdict, Verdict::fails);
+  EXPECT_EQ(the_finding(analysed(rig), "pan.travel.soft_inset").verdict, Verdict::fails);
 }
 
 TEST(Limits, TheSpeedAllowedOverTheTravelAgreesWithTheLeastInset) {
@@ -107,27 +107,27 @@ TEST(Limits, TheSpeedAllowedOverTheTravelAgreesWithTheLeastInset) {
 
 TEST(Limits, ACableShorterThanTheSoftLimitsIsOutOfOrder) {
   Rig rig = owl();
-  EXPECT_EQ(finding(analysed(rig), "pan.travel.order").verdict, Verdict::holds);
+  EXPECT_EQ(the_finding(analysed(rig), "pan.travel.order").verdict, Verdict::holds);
   rig.pan.cable.free_length_m = si_quantity(0.12);  // ±108°, the soft limits are at ±153°
   const Analysis analysis = analysed(rig);
-  const Finding& order = finding(analysis, "pan.travel.order");
+  const Finding& order = the_finding(analysis, "pan.travel.order");
   EXPECT_EQ(order.verdict, Verdict::fails);
   EXPECT_NEAR(*order.capacity, 216 * kDegree_rad, tol(1e-9));
   EXPECT_TRUE(order.because.starts_with("one way cable 108°, soft limit ")) << order.because;
   EXPECT_NE(order.because.find("the other way cable −108°, soft limit "), std::string::npos)
       << order.because;
   rig.pan.stops.presence = Presence::none;
-  EXPECT_EQ(finding(analysed(rig), "pan.travel.order").verdict, Verdict::fails);
+  EXPECT_EQ(the_finding(analysed(rig), "pan.travel.order").verdict, Verdict::fails);
   rig.pan.cable.presence = Presence::none;
   EXPECT_EQ(tests::finding(analysed(rig), "pan.travel.order"), nullptr);
 }
 
 TEST(PowerOff, ANoseHeavyTiltFallsAndSaysSo) {
   Rig rig = owl();
-  EXPECT_EQ(finding(analysed(rig), "tilt.power_off.holds").verdict, Verdict::holds);
+  EXPECT_EQ(the_finding(analysed(rig), "tilt.power_off.holds").verdict, Verdict::holds);
   rig.on_tilt[1].mass_kg = si_quantity(0.4);  // 0.4 kg 38 mm in front: 149 mN·m
   const Analysis analysis = analysed(rig);
-  const Finding& holds = finding(analysis, "tilt.power_off.holds");
+  const Finding& holds = the_finding(analysis, "tilt.power_off.holds");
   EXPECT_EQ(holds.verdict, Verdict::fails);
   EXPECT_NEAR(*holds.demand, 0.4 * 9.80665 * std::hypot(0.038, 0.002), tol(1e-9));
   EXPECT_NEAR(*holds.capacity, 0.030 + 9 * 0.005 / 0.91, tol(1e-12));
@@ -142,8 +142,8 @@ TEST(PowerOff, AStiffCableTurnsTheAxisFromItsEnds) {
   Rig rig = owl();
   rig.pan.cable.torsion_stiffness_Nm2prad = si_quantity(0.02);  // two cables, 260 mm
   const Analysis soft = analysed(owl()), stiff = analysed(rig);
-  EXPECT_EQ(finding(soft, "pan.power_off.holds").verdict, Verdict::holds);
-  const Finding& holds = finding(stiff, "pan.power_off.holds");
+  EXPECT_EQ(the_finding(soft, "pan.power_off.holds").verdict, Verdict::holds);
+  const Finding& holds = the_finding(stiff, "pan.power_off.holds");
   // Pan stands upright, so only the cable pulls: most at the stops.
   EXPECT_NEAR(*holds.demand, 2 * 0.02 / 0.26 * *soft.value("pan.travel.stops") / 2, tol(1e-12));
   EXPECT_EQ(holds.verdict, Verdict::fails);
@@ -170,32 +170,32 @@ TEST(PowerOff, AGearThatLocksItselfHolds) {
   rig.on_tilt[1].mass_kg = si_quantity(0.4);
   rig.tilt.gearbox.back_efficiency = si_quantity(0);
   const Analysis analysis = analysed(rig);
-  EXPECT_EQ(finding(analysis, "tilt.power_off.holds").verdict, Verdict::holds);
+  EXPECT_EQ(the_finding(analysis, "tilt.power_off.holds").verdict, Verdict::holds);
   EXPECT_FALSE(analysis.value("tilt.power_off.holding_torque"));
 }
 
 TEST(PowerOff, CoastingIsJudgedByWhatTheGearboxBears) {
   Rig rig = owl();
   const Analysis analysis = analysed(rig);
-  const Finding& coast = finding(analysis, "pan.power_off.coast");
+  const Finding& coast = the_finding(analysis, "pan.power_off.coast");
   const double speed = analysis.value("pan.power_off.stop_speed").value();
   EXPECT_GT(speed, 0);
   EXPECT_LT(speed, analysis.value("pan.output.speed_top").value());
   const double inertia = analysis.value("pan.inertia.load").value() +
                          analysis.value("pan.inertia.rotor_reflected").value();
   EXPECT_NEAR(*coast.demand, speed * std::sqrt(400 * inertia), tol(1e-9));
-  EXPECT_LT(*coast.demand, *finding(analysis, "pan.stop.torque").demand);
+  EXPECT_LT(*coast.demand, *the_finding(analysis, "pan.stop.torque").demand);
   EXPECT_NE(coast.because.find("coasts into it at"), std::string::npos) << coast.because;
   Rig bumped = rig;
   bumped.pan.stops.bumper_travel_rad = si_quantity(0.01);
-  EXPECT_EQ(finding(analysed(bumped), "pan.power_off.coast").verdict, Verdict::unknown)
+  EXPECT_EQ(the_finding(analysed(bumped), "pan.power_off.coast").verdict, Verdict::unknown)
       << "the bumper ends, and nobody says what follows";
   bumped.pan.stops.hard_stiffness_Nmprad = si_quantity(4000);
-  EXPECT_GT(*finding(analysed(bumped), "pan.power_off.coast").demand, *coast.demand);
+  EXPECT_GT(*the_finding(analysed(bumped), "pan.power_off.coast").demand, *coast.demand);
   rig.pan.friction.coulomb_Nm = si_quantity(80);
   const Analysis stiff = analysed(rig);
   EXPECT_EQ(stiff.value("pan.power_off.stop_speed"), 0);
-  EXPECT_EQ(finding(stiff, "pan.power_off.coast").verdict, Verdict::holds);
+  EXPECT_EQ(the_finding(stiff, "pan.power_off.coast").verdict, Verdict::holds);
   rig.pan.stops.presence = Presence::none;
   EXPECT_EQ(tests::finding(analysed(rig), "pan.power_off.coast"), nullptr) << "there are no stops";
 }
@@ -209,14 +209,15 @@ TEST(PowerOff, TheLoopsLimitBoundsTheBlowUntilItFails) {
   const double limited = analysis.value("pan.power_off.limited_stop_speed").value();
   EXPECT_LE(limited, 1);
   EXPECT_GT(analysis.value("pan.power_off.stop_speed").value(), limited);
-  EXPECT_NE(finding(analysis, "pan.power_off.coast")
+  EXPECT_NE(the_finding(analysis, "pan.power_off.coast")
                 .because.find("(if the loop's limit of 57.3 °/s fails)"),
             std::string::npos)
-      << finding(analysis, "pan.power_off.coast").because;
+      << the_finding(analysis, "pan.power_off.coast").because;
   rig.pan.loop.speed_limit_radps = si_quantity(10 * top);
   const Analysis free = analysed(rig);
   EXPECT_EQ(free.value("pan.power_off.limited_stop_speed"), free.value("pan.power_off.stop_speed"));
-  EXPECT_EQ(finding(free, "pan.power_off.coast").because.find("if the loop"), std::string::npos);
+  EXPECT_EQ(the_finding(free, "pan.power_off.coast").because.find("if the loop"),
+            std::string::npos);
 }
 
 TEST(Limits, AreUnknownWithTheirInputsAndNeverNotANumber) {
@@ -228,11 +229,11 @@ TEST(Limits, AreUnknownWithTheirInputsAndNeverNotANumber) {
   const Analysis no_gap = without([](AxisParts& p) { p.stops.soft_inset_rad = {}; });
   EXPECT_TRUE(no_gap.value("pan.travel.least_inset")) << "helps to choose one";
   EXPECT_FALSE(no_gap.value("pan.travel.speed_at_stop"));
-  EXPECT_EQ(finding(no_gap, "pan.power_off.coast").verdict, Verdict::unknown);
+  EXPECT_EQ(the_finding(no_gap, "pan.power_off.coast").verdict, Verdict::unknown);
   EXPECT_TRUE(no_gap.of(Axis::pan).speed_over_travel.stop(End::most).angle_rad.empty());
   const Analysis wide = without([](AxisParts& p) { p.stops.tab_width_m = si_quantity(0.2); });
   EXPECT_FALSE(wide.value("pan.power_off.stop_speed"));
-  EXPECT_EQ(finding(wide, "pan.power_off.coast").verdict, Verdict::unknown);
+  EXPECT_EQ(the_finding(wide, "pan.power_off.coast").verdict, Verdict::unknown);
   const Analysis narrow = without([](AxisParts& p) { p.stops.soft_inset_rad = si_quantity(3); });
   EXPECT_EQ(narrow.value("pan.travel.soft"), 0);
   EXPECT_TRUE(narrow.of(Axis::pan).speed_over_travel.soft(End::most).angle_rad.empty());

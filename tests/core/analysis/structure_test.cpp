@@ -130,6 +130,13 @@ TEST(ArmFindings, AMissingWallOrMaterialIsNamed) {
   EXPECT_EQ(analyse(rig, {.remedies = false}).figure("arm.droop")->because, "needs arm.wall");
   rig.arm.section = {"bar"};
   EXPECT_TRUE(analyse(rig, {.remedies = false}).value("arm.droop"));
+  rig.arm.infill = si_quantity(0);
+  EXPECT_EQ(analyse(rig, {.remedies = false}).figure("arm.droop")->because,
+            "needs arm.infill above 0, as a bar without a filling is nothing: a tube is a box");
+  rig.arm.infill = {};  // of a bar all of it
+  const double droop = analyse(rig, {.remedies = false}).value("arm.droop").value();
+  rig.arm.infill = si_quantity(1);
+  EXPECT_EQ(analyse(rig, {.remedies = false}).value("arm.droop"), droop);
   rig.arm.material.clear();
   EXPECT_EQ(analyse(rig, {.remedies = false}).figure("arm.droop")->because, "needs arm.material");
 }

@@ -100,7 +100,7 @@ TEST(Supply, SagsByItsResistanceAndItsLeads) {
   rig.supply.source_resistance_ohm = si_quantity(0.03);
   rig.supply.lead_length_m = si_quantity(2);
   rig.supply.lead_conductor_m = si_quantity(1.291e-3);
-  rig.supply.fuse_A = si_quantity(3.5);
+  rig.supply.fuse_A = si_quantity(7);  // 2583 circular mil protect 7.38 A
   const Analysis analysis = analyse(rig, {.remedies = false});
   const double peak_A = analysis.value("supply.peak_current").value();
   const double lead_V = analysis.value("supply.lead_drop").value();
@@ -109,7 +109,7 @@ TEST(Supply, SagsByItsResistanceAndItsLeads) {
   EXPECT_NEAR(analysis.value("supply.sag").value(), 0.03 * peak_A + lead_V, tol(1e-6));
   EXPECT_NEAR(analysis.value("supply.lead_rating").value(), 3.69, tol(0.01));
   EXPECT_NEAR(analysis.value("supply.fuse_load").value(),
-              analysis.value("supply.rms_current").value() / 3.5, tol(1e-12));
+              analysis.value("supply.rms_current").value() / 7, tol(1e-12));
   EXPECT_EQ(finding(analysis, "supply.fuse_wire")->verdict, Verdict::tight);
   EXPECT_EQ(finding(analysis, "supply.lead_drop")->si_unit, "1");
 }

@@ -24,6 +24,22 @@ TEST(Sweep, AtThePresentRatioSaysWhatTheFiguresSay) {
   EXPECT_EQ(sweep.top_speed_radps[1], *a.value("pan.output.speed_top"));
 }
 
+TEST(Sweep, WatchedWholeSaysWhatEachFigureSaysHoweverLate) {
+  Rig rig = owl();
+  rig.task.within_s = si_quantity(0.05);
+  rig.pan.loop.position_gain_1ps = si_quantity(6);  // slow: about 0.7 s
+  const std::vector<double> ratios{12, 18, 26};
+  const RatioSweep sweep = sweep_ratio(rig, Axis::pan, ratios, {.is_whole = true});
+  const RatioSweep short_one = sweep_ratio(rig, Axis::pan, ratios);
+  for (std::size_t i = 0; i < ratios.size(); ++i) {
+    rig.pan.gearbox.ratio = si_quantity(ratios[i]);
+    const double settle_s = analyse(rig, {.remedies = false}).value("pan.step.settle_time").value();
+    ASSERT_GT(settle_s, 0.6) << ratios[i];
+    EXPECT_FALSE(short_one.settle_time_s[i]) << ratios[i];
+    EXPECT_NEAR(sweep.settle_time_s[i].value(), settle_s, tol(1e-6)) << ratios[i];
+  }
+}
+
 TEST(Sweep, BandHoldsTheBestAndEndsAtFivePercent) {
   const Rig rig = owl();
   const RatioSweep sweep = sweep_ratio(rig, Axis::tilt, usual_ratios(), {.settle = false});

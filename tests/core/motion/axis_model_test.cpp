@@ -180,6 +180,23 @@ TEST(BestAccelerationRatio, IgnoresTheGearboxPeakTorque) {
   EXPECT_EQ(best_acceleration_ratio(m), best);
 }
 
+TEST(AxisModel, IsTheSameWhereEveryNumberIsAndOnlyLimitsAreNotEntered) {
+  const AxisModel m = model_of(nodding_rig(), Axis::pan);
+  ASSERT_TRUE(std::isnan(m.control.jerk_limit_radps3));
+  EXPECT_TRUE(is_same(m, m));
+  AxisModel other = m;
+  other.gear.ratio += 1e-9;
+  EXPECT_FALSE(is_same(m, other));
+  other = m;
+  other.control.jerk_limit_radps3 = 5;
+  EXPECT_FALSE(is_same(m, other));
+  other = m;
+  other.load.gravity.cos_Nm += 1e-12;
+  EXPECT_FALSE(is_same(m, other));
+  other.load.inertia_kgm2 = std::nan("");
+  EXPECT_FALSE(is_same(other, other)) << "an input is missing";
+}
+
 TEST(BestAccelerationRatio, HasNoEndWithoutTorqueOrWithoutRotor) {
   AxisModel m = model_of(nodding_rig(), Axis::pan);
   m.gear.rotor_inertia_kgm2 = 0;

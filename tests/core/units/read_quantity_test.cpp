@@ -176,6 +176,10 @@ TEST(ReadSpread, IsAPercentOrAQuantity) {
   // Of a temperature it is a difference, which has no zero.
   EXPECT_DOUBLE_EQ(std::get<double>(read_spread("5 degC", info("pan.motor.winding_limit"), 393.15)),
                    5);
+  EXPECT_EQ(
+      std::get<UnitProblem>(read_spread("10 %", info("surroundings.temperature"), 303.15)).fix,
+      "write for example 5 K")
+      << "30 degC are not a tenth more than 27";
   EXPECT_EQ(std::get<UnitProblem>(read_spread("-10 %", inertia, 118e-7)).problem,
             "-10 % is negative; a spread is the half-width of a range");
   EXPECT_EQ(std::get<UnitProblem>(read_spread("5 V", inertia, 118e-7)).problem,
