@@ -100,9 +100,9 @@ class GainSolver {
     Context context(rig, stop_);
     const AxisModel& model = context.model(axis_);
     const double move = context.move_rad(axis_);
-    // Watched as long as the step itself: what has a tail leaves the band again late.
+    // Watched at least as long as the step itself: what has a tail leaves the band again late.
     const auto& [trace, figures] =
-        simulate_until_settled(model, move, context.band_rad(), stop_, settle_s_);
+        simulate_until_settled(model, move, context.band_rad(), stop_, 2 * settle_s_);
     const auto settle = figures.settle_time_s;
     if (!settle || stop_.stop_requested()) return {};
     const auto shares =

@@ -15,12 +15,12 @@ TEST(WindowHoming, ThePlanStandsOnTheCardOfTheStopsAndFollowsAnEntry) {
   ASSERT_TRUE(owl.settle());
   owl.window.select("pan.homing");
   EXPECT_EQ(owl.window.selected(), "pan.stops");
-  const PlanRow* row = plan_of(owl, "pan.homing plan_of");
+  const PlanRow* row = plan_of(owl, "pan.homing plan");
   ASSERT_NE(row, nullptr);
   EXPECT_TRUE(row->text().contains("enter a homing current")) << row->text().toStdString();
   ASSERT_NE(owl.type("pan.homing.current", "2 A"), nullptr);
   ASSERT_TRUE(owl.settle());
-  row = plan_of(owl, "pan.homing plan_of");
+  row = plan_of(owl, "pan.homing plan");
   EXPECT_TRUE(row->text().contains("with at most 2 A (window")) << row->text().toStdString();
 }
 
@@ -33,7 +33,7 @@ TEST(WindowHoming, ItNamesWhatIsMissingByTheFieldsLabel) {
   }());
   owl.window.select("pan.homing");
   ASSERT_TRUE(owl.settle());
-  const PlanRow* row = plan_of(owl, "pan.homing plan_of");
+  const PlanRow* row = plan_of(owl, "pan.homing plan");
   ASSERT_NE(row, nullptr);
   EXPECT_TRUE(row->text().contains("needs pan homing flag error")) << row->text().toStdString();
 }

@@ -5,6 +5,8 @@
 #include <cmath>
 #include <numbers>
 
+#include "core/rig/fields.h"
+#include "tests/support/owl_rig.h"
 #include "tests/support/random_bodies.h"
 #include "tests/support/tol.h"
 
@@ -181,7 +183,7 @@ TEST(BestAccelerationRatio, IgnoresTheGearboxPeakTorque) {
 }
 
 TEST(AxisModel, IsTheSameWhereEveryNumberIsAndOnlyLimitsAreNotEntered) {
-  const AxisModel m = model_of(nodding_rig(), Axis::pan);
+  const AxisModel m = model_of(with_defaults(tests::owl()), Axis::pan);
   ASSERT_TRUE(std::isnan(m.control.jerk_limit_radps3));
   EXPECT_TRUE(is_same(m, m));
   AxisModel other = m;
